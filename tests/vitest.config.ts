@@ -1,0 +1,11 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    root: `${import.meta.dirname}/..`,
+    include: ["tests/**/*.test.ts"],
+    exclude: ["tests/desk/**"],
+    testTimeout: 120_000,
+    hookTimeout: 180_000,
+  },
+});
