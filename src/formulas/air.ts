@@ -1,0 +1,160 @@
+import type { Formula, Quantity, Source } from "./formula";
+
+const temperature: Quantity = {
+  name: "t",
+  shown: "t",
+  meaning: "air temperature",
+  unit: "°C",
+  valid: [1, 50],
+};
+const barometer: Quantity = {
+  name: "p",
+  shown: "p",
+  meaning: "barometric pressure",
+  unit: "Pa",
+  valid: [60000, 110000],
+};
+const humidity: Quantity = {
+  name: "h",
+  shown: "φ",
+  meaning: "relative humidity, 0 to 1",
+  unit: "1",
+  valid: [0, 1],
+};
+const result = { name: "rho", shown: "ρ", meaning: "air density", unit: "kg/m³" };
+const kelvin = {
+  name: "T",
+  shown: "T",
+  meaning: "absolute temperature",
+  unit: "K",
+  text: "t + 273.15",
+};
+const ashrae: Source = {
+  work: "ASHRAE Handbook of Fundamentals 2017",
+  clause: "ch. 1, eq. 6, 20, 26 and 28",
+  mark: "read",
+};
+
+export const densityMoistAir: Formula = {
+  id: "density-moist-air",
+  title: "Density of moist air",
+  result,
+  symbols: [temperature, barometer, humidity],
+  steps: [
+    kelvin,
+    {
+      name: "pws",
+      shown: "p_ws",
+      meaning: "saturation pressure over water",
+      unit: "Pa",
+      text: "exp(-5.8002206e3 / T + 1.3914993 - 4.8640239e-2 * T + 4.1764768e-5 * T ^ 2 - 1.4452093e-8 * T ^ 3 + 6.5459673 * log(T))",
+    },
+    {
+      name: "W",
+      shown: "W",
+      meaning: "humidity ratio",
+      unit: "kg/kg",
+      text: "0.621945 * h * pws / (p - h * pws)",
+    },
+  ],
+  text: "(1 + W) * p / (287.042 * T * (1 + 1.607858 * W))",
+  validity: "Above 0.01 °C; ideal-gas mixture, within 0.05 % of the metrology formula.",
+  source: ashrae,
+  example: {
+    given: { t: 20, p: 101325, h: 0.5 },
+    gives: 1.198898,
+    digits: 6,
+    note: "a room at sea level",
+  },
+};
+
+export const densityCipm: Formula = {
+  id: "density-cipm",
+  title: "Density of moist air, metrology formula",
+  result,
+  symbols: [{ ...temperature, valid: [15, 27] }, barometer, { ...humidity, shown: "h" }],
+  steps: [
+    kelvin,
+    {
+      name: "psv",
+      shown: "p_sv",
+      meaning: "saturation vapour pressure",
+      unit: "Pa",
+      text: "exp(1.2378847e-5 * T ^ 2 - 1.9121316e-2 * T + 33.93711047 - 6.3431645e3 / T)",
+    },
+    {
+      name: "f",
+      shown: "f",
+      meaning: "enhancement factor",
+      unit: "1",
+      text: "1.00062 + 3.14e-8 * p + 5.6e-7 * t ^ 2",
+    },
+    {
+      name: "xv",
+      shown: "x_v",
+      meaning: "mole fraction of water vapour",
+      unit: "1",
+      text: "h * f * psv / p",
+    },
+    {
+      name: "Z",
+      shown: "Z",
+      meaning: "compressibility",
+      unit: "1",
+      text:
+        "1 - p / T * (1.58123e-6 - 2.9331e-8 * t + 1.1043e-10 * t ^ 2 + (5.707e-6 - 2.051e-8 * t) * xv" +
+        " + (1.9898e-4 - 2.376e-6 * t) * xv ^ 2) + (p / T) ^ 2 * (1.83e-11 - 0.765e-8 * xv ^ 2)",
+    },
+  ],
+  text: "p * 28.96546e-3 / (Z * 8.314472 * T) * (1 - xv * (1 - 18.01528e-3 / 28.96546e-3))",
+  validity: "600 to 1100 hPa, 15 to 27 °C, 400 µmol/mol of carbon dioxide.",
+  source: {
+    work: "CIPM-2007, Picard et al., Metrologia 45 (2008) 149–155",
+    clause: "eq. 1 and appendix A",
+    mark: "two sources",
+  },
+  example: {
+    given: { t: 20, p: 101325, h: 0.5 },
+    gives: 1.1993139,
+    digits: 7,
+    note: "a room at sea level",
+  },
+};
+
+const atmosphere: Source = { ...ashrae, clause: "ch. 1, eq. 3", mark: "two sources" };
+
+export const pressureAtElevation: Formula = {
+  id: "pressure-at-elevation",
+  title: "Barometric pressure of the standard atmosphere",
+  result: { name: "p", shown: "p", meaning: "barometric pressure", unit: "Pa" },
+  symbols: [{ name: "z", shown: "z", meaning: "elevation", unit: "m", valid: [-500, 11000] }],
+  text: "101325 * (1 - 2.25577e-5 * z) ^ 5.2559",
+  validity: "−500 to 11 000 m.",
+  source: atmosphere,
+  example: { given: { z: 1000 }, gives: 89875, digits: 0, note: "1000 m" },
+};
+
+export const densityFactor: Formula = {
+  id: "density-factor",
+  title: "Factor from the flow at the constant's density to the flow of the air at hand",
+  result: { name: "F", shown: "F", meaning: "air factor", unit: "1" },
+  symbols: [
+    {
+      name: "rho0",
+      shown: "ρ₀",
+      meaning: "density behind the constant",
+      unit: "kg/m³",
+      valid: [0.7, 1.5],
+    },
+    { name: "rho", shown: "ρ", meaning: "density at the fan", unit: "kg/m³", valid: [0.7, 1.5] },
+  ],
+  text: "sqrt(rho0 / rho)",
+  validity: "Same opening and pressure. Some standards correct for air, some do not.",
+  source: { work: "orifice equation", clause: "Q ∝ 1/√ρ", mark: "by definition" },
+  example: {
+    given: { rho0: 1.204, rho: 1.0678 },
+    gives: 1.0619,
+    digits: 4,
+    note: "about 1000 m, 20 °C, dry",
+  },
+};

@@ -1,0 +1,101 @@
+import type { Formula, Source } from "./formula";
+import { area, constant, density, flow, pressure } from "./quantities";
+
+const orifice: Source = {
+  work: "orifice equation Q = C·A·√(2·ΔP/ρ)",
+  clause: "ISO 5167-2:2003, 4 (incompressible, no approach velocity)",
+  mark: "two sources",
+};
+
+export const flowFromPressure: Formula = {
+  id: "flow-from-pressure",
+  title: "Flow through an opening",
+  result: { name: "Q", shown: "Q", meaning: "air flow", unit: flow.unit },
+  symbols: [constant, area, pressure],
+  text: "K * A * sqrt(P)",
+  validity: "One sharp opening at about 1 to 8 Pa, air entering the box (exhaust fans only).",
+  source: orifice,
+  example: {
+    given: { K: 1.07, A: 24, P: 4 },
+    gives: 51.36,
+    digits: 2,
+    note: "24 in² at 4 Pa",
+  },
+};
+
+export const pressureFromFlow: Formula = {
+  id: "pressure-from-flow",
+  title: "Pressure across an opening at a given flow",
+  result: { name: "P", shown: "ΔP", meaning: "pressure across the opening", unit: "Pa" },
+  symbols: [flow, constant, area],
+  text: "(Q / (K * A)) ^ 2",
+  validity: "The flow formula turned round; same validity.",
+  source: orifice,
+  example: {
+    given: { Q: 51.36, K: 1.07, A: 24 },
+    gives: 4,
+    digits: 6,
+    note: "51.36 cfm through 24 in²",
+  },
+};
+
+export const pressureAtOtherArea: Formula = {
+  id: "pressure-at-other-area",
+  title: "Pressure to expect after the open area is changed",
+  result: { name: "P2", shown: "ΔP₂", meaning: "pressure to expect", unit: "Pa" },
+  symbols: [
+    pressure,
+    { ...area, shown: "A₁", meaning: "open area now" },
+    { ...area, name: "A2", shown: "A₂", meaning: "open area next" },
+  ],
+  text: "P * (A / A2) ^ 2",
+  validity: "The fan is taken to move the same flow; a weak fan gains a little as the box opens.",
+  source: orifice,
+  example: {
+    given: { P: 16, A: 12, A2: 24 },
+    gives: 4,
+    digits: 6,
+    note: "twice the area, a quarter of the pressure",
+  },
+};
+
+const coefficient = {
+  name: "C",
+  shown: "C",
+  meaning: "discharge coefficient",
+  unit: "1",
+  valid: [0.5, 1],
+} as const;
+
+/** One in² in m²; one cfm in m³/s (0.3048³/60): exact by definition of the inch and the foot. */
+export const constantIp: Formula = {
+  id: "flow-constant-ip",
+  title: "Flow constant for in², Pa and cfm",
+  result: { name: "K", shown: "K", meaning: "flow constant", unit: "cfm/(in²·√Pa)" },
+  symbols: [coefficient, density],
+  text: "C * sqrt(2 / rho) * 6.4516e-4 / 4.719474432e-4",
+  validity: "Any coefficient and density; 1.07 is C = 0.6063 at 1.2 kg/m³.",
+  source: orifice,
+  example: {
+    given: { C: 0.6063, rho: 1.2 },
+    gives: 1.07,
+    digits: 4,
+    note: "the trade's constant",
+  },
+};
+
+export const constantSi: Formula = {
+  id: "flow-constant-si",
+  title: "Flow constant for cm², Pa and L/s",
+  result: { name: "K", shown: "K", meaning: "flow constant", unit: "L/s/(cm²·√Pa)" },
+  symbols: [coefficient, density],
+  text: "C * sqrt(2 / rho) * 0.1",
+  validity: "Any coefficient and density.",
+  source: orifice,
+  example: {
+    given: { C: 0.6063, rho: 1.2 },
+    gives: 0.0782731,
+    digits: 7,
+    note: "the SI twin of 1.07",
+  },
+};
