@@ -1,0 +1,9 @@
+/**
+ * The four readers of a formula text: `columns` (values over rows), `slopes` (partial
+ * derivatives), `plain` (a native spreadsheet formula) and `typeset` (for the reviewer).
+ */
+export { type Column, columns, type Inputs, oneValue } from "./columns";
+export { parseText } from "./parse";
+export { plain } from "./plain";
+export { slopes } from "./slopes";
+export { type Typeset, typeset } from "./typeset";

@@ -1,0 +1,94 @@
+import type {
+  ConditionalNode,
+  ConstantNode,
+  FunctionNode,
+  MathNode,
+  OperatorNode,
+  ParenthesisNode,
+  SymbolNode,
+} from "mathjs";
+import {
+  absDependencies,
+  addDependencies,
+  create,
+  derivativeDependencies,
+  divideDependencies,
+  expDependencies,
+  logDependencies,
+  multiplyDependencies,
+  parseDependencies,
+  powDependencies,
+  sqrtDependencies,
+  subtractDependencies,
+  unaryMinusDependencies,
+} from "mathjs/number";
+import { type Expression, functionNames, operators } from "./expression";
+
+/** mathjs with only what parsing and differentiating need; it throws where one is missing. */
+export const math = create(
+  // Their types allow undefined, which create's do not; all of them are there.
+  {
+    absDependencies,
+    addDependencies,
+    derivativeDependencies,
+    divideDependencies,
+    expDependencies,
+    logDependencies,
+    multiplyDependencies,
+    parseDependencies,
+    powDependencies,
+    sqrtDependencies,
+    subtractDependencies,
+    unaryMinusDependencies,
+  } as Parameters<typeof create>[0],
+);
+
+/** The tree of a formula text of ours. Texts from a workbook never come here. */
+export function parseText(text: string): Expression {
+  return toExpression(math.parse(text) as MathNode);
+}
+
+export function toExpression(node: MathNode): Expression {
+  switch (node.type) {
+    case "ConstantNode":
+      return { kind: "number", value: Number((node as ConstantNode<number>).value) };
+    case "SymbolNode": {
+      const { name } = node as SymbolNode;
+      return name === "pi" ? { kind: "number", value: Math.PI } : { kind: "symbol", name };
+    }
+    case "ParenthesisNode":
+      return toExpression((node as ParenthesisNode).content);
+    case "ConditionalNode": {
+      const { condition, trueExpr, falseExpr } = node as ConditionalNode;
+      return {
+        kind: "choice",
+        when: toExpression(condition),
+        yes: toExpression(trueExpr),
+        no: toExpression(falseExpr),
+      };
+    }
+    case "OperatorNode":
+      return operation(node as OperatorNode);
+    case "FunctionNode":
+      return call(node as FunctionNode);
+    default:
+      throw new Error(`a formula text may not hold a ${node.type}: ${node.toString()}`);
+  }
+}
+
+function operation(node: OperatorNode): Expression {
+  const [left, right] = node.args.map(toExpression);
+  if (left && !right && String(node.op) === "-") return { kind: "negate", of: left };
+  const operator = operators.find((known) => known === String(node.op));
+  if (!left || !right || !operator)
+    throw new Error(`a formula text may not use the operator ${node.op}: ${node.toString()}`);
+  return { kind: "binary", operator, left, right };
+}
+
+function call(node: FunctionNode): Expression {
+  const name = functionNames.find((known) => known === node.fn.name);
+  const [of, ...rest] = node.args.map(toExpression);
+  if (!name || !of || rest.length > 0)
+    throw new Error(`a formula text may not call ${node.toString()}`);
+  return { kind: "call", name, of };
+}
