@@ -1,0 +1,42 @@
+import type { Opening } from "../src/job";
+import { invalid } from "./problem";
+import { isBlank, type Matrix, toMatrix } from "./rows";
+
+/** The openings of one or several boxes, from columns of the Boxes sheet. */
+export class BoxOpenings {
+  private readonly byBox = new Map<string, Opening[]>();
+  private readonly several: boolean;
+
+  /** `labels`, `areas` and `boxes` are of one length; a row without label or area is passed over. */
+  constructor(labels: Matrix, areas: Matrix, boxes: Matrix | null | undefined) {
+    const label = toMatrix(labels).flat();
+    const area = toMatrix(areas).flat();
+    const box = boxes ? toMatrix(boxes).flat() : [];
+    this.several = box.length > 0;
+    if (label.length !== area.length || (this.several && box.length !== label.length))
+      throw invalid(
+        `${label.length} labels, ${area.length} areas${this.several ? ` and ${box.length} boxes` : ""}: give columns of one length`,
+      );
+    label.forEach((cell, i) => {
+      const value = area[i];
+      if (isBlank(cell) || typeof value !== "number" || !(value > 0)) return;
+      const key = this.several ? keyOf(box[i]) : "";
+      const list = this.byBox.get(key) ?? [];
+      list.push({ label: String(cell).trim(), area: value });
+      this.byBox.set(key, list);
+    });
+  }
+
+  /** The openings of this box; of all rows where the list has no box column. */
+  of(box: string): Opening[] {
+    if (!this.several) return this.byBox.get("") ?? [];
+    const found = this.byBox.get(keyOf(box));
+    if (found) return found;
+    const known = [...this.byBox.keys()].join(", ");
+    throw new RangeError(`unknown box "${box}": the list has ${known}`);
+  }
+}
+
+function keyOf(cell: unknown): string {
+  return isBlank(cell) ? "" : String(cell).trim().toUpperCase();
+}

@@ -1,0 +1,76 @@
+import { columns } from "../src/algebra";
+import { flowFromPressure, pressureFromFlow } from "../src/formulas";
+import { usualConstant, usualWindow } from "../src/job";
+import { Rows } from "./rows";
+import { aboveZero, notNegative, readUnits } from "./units";
+
+/**
+ * Flow through an opening: constant × area × √pressure. A blank pressure gives a blank.
+ * @customfunction FLOW
+ * @helpurl https://localhost:3443/help/flow.html
+ * @param {any[][]} area Open area, above 0, in² (cm² for "si"): one cell or a range.
+ * @param {any[][]} pressure Pressure, room minus box, Pa, 0 or more: one cell or a range.
+ * @param {any[][]} [constant] Flow constant; 1.07 where left out (its twin for "si").
+ * @param {any} [units] "ip" or "si"; "ip" where left out.
+ * @returns {any[][]} Flow, cfm (L/s for "si").
+ */
+export function flowOf(area: any[][], pressure: any[][], constant: any[][], units: any): any[][] {
+  const usual = usualConstant[readUnits(units)];
+  const rows = new Rows({ area, pressure, constant });
+  const P = rows.numbers("pressure", { blank: "nothing yet", refuse: notNegative });
+  const A = rows.numbers("area", { refuse: aboveZero });
+  const K = rows.numbers("constant", { otherwise: usual, refuse: aboveZero });
+  const flows = columns(flowFromPressure, { A, P, K }, rows.length);
+  return rows.result((i) => flows[i]);
+}
+
+/**
+ * Pressure across an opening at a given flow: (flow ÷ (constant × area))².
+ * @customfunction BOX_PRESSURE
+ * @helpurl https://localhost:3443/help/box-pressure.html
+ * @param {any[][]} area Open area, above 0, in² (cm² for "si"): one cell or a range.
+ * @param {any[][]} flow Flow, 0 or more, cfm (L/s for "si"): one cell or a range.
+ * @param {any[][]} [constant] Flow constant; 1.07 where left out (its twin for "si").
+ * @param {any} [units] "ip" or "si"; "ip" where left out.
+ * @returns {any[][]} Pressure, Pa.
+ */
+export function boxPressure(area: any[][], flow: any[][], constant: any[][], units: any): any[][] {
+  const usual = usualConstant[readUnits(units)];
+  const rows = new Rows({ area, flow, constant });
+  const refuse = (value: number) => (value >= 0 ? undefined : "give a flow of 0 or more");
+  const Q = rows.numbers("flow", { blank: "nothing yet", refuse });
+  const A = rows.numbers("area", { refuse: aboveZero });
+  const K = rows.numbers("constant", { otherwise: usual, refuse: aboveZero });
+  const pressures = columns(pressureFromFlow, { A, Q, K }, rows.length);
+  return rows.result((i) => pressures[i]);
+}
+
+/**
+ * Lowest and highest flow that an opening can read, two cells side by side for each area.
+ * @customfunction REACH
+ * @helpurl https://localhost:3443/help/reach.html
+ * @param {any[][]} area Open area, above 0, in² (cm² for "si"): one cell or a column.
+ * @param {any[][]} [constant] Flow constant; 1.07 where left out (its twin for "si").
+ * @param {any[][]} [low] Lowest pressure of the window, Pa; 1 where left out.
+ * @param {any[][]} [high] Highest pressure of the window, Pa; 8 where left out.
+ * @param {any} [units] "ip" or "si"; "ip" where left out.
+ * @returns {any[][]} Lowest and highest flow, cfm (L/s for "si").
+ */
+export function reach(
+  area: any[][],
+  constant: any[][],
+  low: any[][],
+  high: any[][],
+  units: any,
+): any[][] {
+  const usual = usualConstant[readUnits(units)];
+  const rows = new Rows({ area, constant, low, high });
+  const A = rows.numbers("area", { blank: "nothing yet", refuse: aboveZero });
+  const K = rows.numbers("constant", { otherwise: usual, refuse: aboveZero });
+  const ends = [
+    rows.numbers("low", { otherwise: usualWindow.low, refuse: aboveZero }),
+    rows.numbers("high", { otherwise: usualWindow.high, refuse: aboveZero }),
+  ].map((P) => columns(flowFromPressure, { A, P, K }, rows.length));
+  const sides = ends.map((flows) => rows.result((i) => flows[i]).flat());
+  return (sides[0] ?? []).map((lowest, i) => [lowest, sides[1]?.[i]]);
+}
