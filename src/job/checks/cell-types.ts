@@ -1,0 +1,51 @@
+import { type CellError, isCellError } from "../grid";
+import type { Table } from "../read";
+import type { Check } from "./check";
+
+/** Text where a number belongs, and error values. */
+export const checkCellTypes: Check = (job, report) => {
+  for (const table of Object.values(job.tables)) {
+    const about = aboutRow(table);
+    for (const field of table.layout.fields) {
+      if (!table.has(field.key)) continue;
+      for (let i = 0; i < table.length; i++) {
+        const value = table.raw(field.key, i);
+        if (isCellError(value)) {
+          report.at("cell-error", table, field.key, i, about(i), {
+            what: `${table.heading(field.key)} holds ${value.error}`,
+            effect: "Whatever uses this cell shows an error too.",
+            mend: mendOfError(value),
+          });
+          continue;
+        }
+        if (field.holds !== "number" || table.gap(field.key, i) !== "text") continue;
+        report.at("number-as-text", table, field.key, i, about(i), {
+          what: `${table.heading(field.key)} holds the text "${String(value)}"`,
+          effect: "A spreadsheet passes over text: the number is not used.",
+          mend: "Type the number alone, without a unit or an apostrophe, in a cell that is not formatted as text.",
+        });
+      }
+    }
+  }
+};
+
+function mendOfError({ error, message }: CellError): string {
+  if (message) return `${message[0]?.toUpperCase()}${message.slice(1)}.`;
+  if (error === "#NAME?")
+    return "The file was saved without the add-in: load it, then enter the cell again.";
+  if (error === "#REF!")
+    return "A cell that the formula needs was deleted: write the formula again.";
+  return "Look at the cells that the formula uses.";
+}
+
+/** The row's own name: its first text fields. */
+export function aboutRow(table: Table): (i: number) => string {
+  const keys = ["dwelling", "box", "tag", "opening"].filter((key) => table.has(key));
+  const own = table.layout.kind === "boxes" ? ["box", "opening"] : ["dwelling", "tag"];
+  return (i) =>
+    keys
+      .filter((key) => own.includes(key))
+      .map((key) => table.text(key, i))
+      .filter((text) => text !== "")
+      .join(", ");
+}

@@ -1,0 +1,87 @@
+import { type CellValue, isBlankCell, isCellError } from "../grid";
+import type { Table } from "../read";
+import { shown } from "../words";
+import { aboutRow } from "./cell-types";
+import type { Check } from "./check";
+import { expectations } from "./expectations";
+
+/** A column of which this share are formulas is a formula column. */
+const formulaShare = 0.6;
+const leastRows = 3;
+
+/** Formulas replaced by typed values, and values that do not follow from their row. */
+export const checkComputedCells: Check = (job, report) => {
+  for (const table of Object.values(job.tables)) {
+    const about = aboutRow(table);
+    for (const { key, expected } of expectations(job, table)) {
+      if (!table.has(key)) continue;
+      const byFormula = isFormulaColumn(table, key);
+      for (let i = 0; i < table.length; i++) {
+        const value = table.raw(key, i);
+        if (isBlankCell(value) || isCellError(value)) continue;
+        const typed = table.formula(key, i) === null;
+        const wanted = expected(i);
+        const rounded = typed || /ROUND/i.test(table.formula(key, i) ?? "");
+        if (typed && byFormula)
+          report.at("formula-typed-over", table, key, i, about(i), {
+            what: `${text(value)} is typed where the column has a formula`,
+            effect: effectOf(table, key, value, wanted),
+            mend: "Copy the formula down from the row above.",
+          });
+        else if (wanted !== undefined && !agrees(value, wanted, table.factor(key), rounded))
+          report.at("value-differs", table, key, i, about(i), {
+            what: `${table.heading(key)} is ${text(value)} but the row gives ${text(wanted)}`,
+            effect: typed
+              ? "The typed value does not follow from the cells beside it."
+              : "The formula does not use the cells of its own row, or uses another constant.",
+            mend: typed
+              ? `Type ${text(wanted)}, or enter a formula.`
+              : "Compare the formula with that of the rows above and below.",
+          });
+      }
+    }
+  }
+};
+
+function isFormulaColumn(table: Table, key: string): boolean {
+  let filled = 0;
+  let formulas = 0;
+  for (let i = 0; i < table.length; i++) {
+    if (table.formula(key, i) !== null) formulas++;
+    else if (isBlankCell(table.raw(key, i))) continue;
+    filled++;
+  }
+  return filled >= leastRows && formulas / filled >= formulaShare;
+}
+
+function effectOf(table: Table, key: string, value: CellValue, wanted: Expected): string {
+  if (wanted === undefined) return "It will not follow when the row changes.";
+  return agrees(value, wanted, table.factor(key), true)
+    ? "It agrees for now, but will not follow when the row changes."
+    : `The row gives ${text(wanted)}.`;
+}
+
+type Expected = number | string | undefined;
+
+/**
+ * Whether a stored value is the expected one. A rounded one allows for the decimals it is written
+ * with: 41 stands for anything that rounds to 41.
+ */
+export function agrees(
+  value: CellValue,
+  wanted: number | string,
+  factor: number,
+  rounded: boolean,
+): boolean {
+  if (typeof wanted === "string")
+    return typeof value === "string" && value.trim().toLowerCase() === wanted;
+  if (typeof value !== "number") return false;
+  const decimals = /\.(\d+)$/.exec(String(value))?.[1]?.length ?? 0;
+  const rounding = !rounded || decimals > 6 ? 0 : 0.5 * 10 ** -decimals;
+  const stored = wanted / factor;
+  return Math.abs(value - stored) <= rounding * (1 + 1e-9) + 1e-9 * Math.abs(stored);
+}
+
+function text(value: CellValue | undefined): string {
+  return typeof value === "number" ? shown(value) : `"${String(value)}"`;
+}

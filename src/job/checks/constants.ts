@@ -1,0 +1,19 @@
+import { shown } from "../words";
+import type { Check } from "./check";
+
+/** The constant of a fan row against that of its box. */
+export const checkConstants: Check = (job, report) => {
+  const { fans, boxes } = job;
+  if (!fans?.table.has("constant")) return;
+  for (let i = 0; i < fans.length; i++) {
+    const stored = fans.table.number("constant", i);
+    const stated = boxes?.constant(fans.table.text("box", i)) ?? Number.NaN;
+    const own = stated > 0 ? stated : job.settings.constant;
+    if (!(stored > 0) || Math.abs(stored - own) <= 1e-6 * own) continue;
+    report.at("constant-differs", fans.table, "constant", i, fans.label(i), {
+      what: `the constant is ${stored}; the box has ${own}`,
+      effect: `The flow comes out ${shown((100 * stored) / own)} % of what the box gives.`,
+      mend: `Use ${own}, or record on the Boxes sheet why the box has another constant.`,
+    });
+  }
+};

@@ -1,0 +1,35 @@
+import { unitOf } from "../sheets";
+import { shown } from "../words";
+import type { Check } from "./check";
+
+/** A measured flow outside these shares of the rating wants a look (common practice). */
+const usualShare = { least: 0.4, most: 1.25 };
+
+/** The flow against the fan's rating: copied from it, or far from it. */
+export const checkRating: Check = (job, report) => {
+  const { fans, settings } = job;
+  if (!fans?.table.has("rated")) return;
+  const { table } = fans;
+  const unit = unitOf("flow", settings.system);
+  for (let i = 0; i < fans.length; i++) {
+    const rated = table.number("rated", i);
+    const stored = table.number("flow", i);
+    const flow = fans.flow[i] as number;
+    if (!(rated > 0)) continue;
+    const about = fans.label(i);
+    if (stored === rated && table.formula("flow", i) === null && !(Math.abs(flow - rated) < 0.5))
+      report.at("flow-is-rating", table, "flow", i, about, {
+        what: `the flow is just the rating, ${shown(rated)} ${unit}`,
+        effect: Number.isNaN(flow)
+          ? "Nothing was measured: fans on site seldom move their rating."
+          : `The reading gives ${shown(flow)} ${unit}.`,
+        mend: "Restore the formula of the column; measure the fan if it has no reading.",
+      });
+    else if (flow < usualShare.least * rated || flow > usualShare.most * rated)
+      report.at("flow-unlike-rating", table, "flow", i, about, {
+        what: `${shown(flow)} ${unit} is ${shown((100 * flow) / rated)} % of the rated ${shown(rated)} ${unit}`,
+        effect: "Either the fan is badly hindered or an opening, a reading or the rating is wrong.",
+        mend: "Compare openings, reading and nameplate with the field notes.",
+      });
+  }
+};

@@ -1,0 +1,26 @@
+import { listed, shown } from "../words";
+import type { Check } from "./check";
+
+/** Flow goes with √pressure: readings whose roots differ by more want a look (common practice). */
+const mostFlowRatio = 1.1;
+
+/** Within the manometer's own limit two readings are the same reading, Pa (from memory). */
+const manometerLimit = 0.25;
+
+/** Readings of one fan that disagree. */
+export const checkReadingsApart: Check = (job, report) => {
+  const { fans } = job;
+  if (!fans) return;
+  for (let i = 0; i < fans.length; i++) {
+    const readings = fans.readings(i);
+    const [low, high] = [Math.min(...readings), Math.max(...readings)];
+    if (readings.length < 2 || low <= 0 || high - low <= 2 * manometerLimit) continue;
+    const ratio = Math.sqrt(high / low);
+    if (ratio <= mostFlowRatio) continue;
+    report.at("readings-apart", fans.table, fans.typedPressure(i), i, fans.label(i), {
+      what: `the readings ${listed(readings.map(shown))} Pa lie far apart`,
+      effect: `Taken alone they give flows up to ${shown(100 * (ratio - 1))} % apart.`,
+      mend: "Look for wind, a moving door, a box not seated or a slip of the pen, and read again.",
+    });
+  }
+};

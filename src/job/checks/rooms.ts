@@ -1,0 +1,40 @@
+import { duties, roomKinds } from "../../editions";
+import { listed } from "../words";
+import type { Check } from "./check";
+
+/** Room kind and duty, without which a fan has no required rate. */
+export const checkRooms: Check = (job, report) => {
+  const { fans, settings } = job;
+  if (!fans) return;
+  const { table } = fans;
+  const effect = "The fan has no required rate, so no verdict.";
+  for (let i = 0; i < fans.length; i++) {
+    const about = fans.label(i);
+    const room = fans.room(i);
+    const duty = fans.duty(i);
+    if (table.has("roomKind") && !("value" in room)) {
+      const text = table.text("roomKind", i);
+      report.at(text === "" ? "room-missing" : "room-unknown", table, "roomKind", i, about, {
+        what: text === "" ? "the room kind is missing" : `"${text}" is no known room kind`,
+        effect,
+        mend: `Type one of ${listed(roomKinds)}.`,
+      });
+    }
+    if (table.has("duty") && !("value" in duty)) {
+      const text = table.text("duty", i);
+      report.at(text === "" ? "duty-missing" : "duty-unknown", table, "duty", i, about, {
+        what: text === "" ? "the duty is missing" : `"${text}" is no known duty`,
+        effect: `${effect} On demand and continuous rates differ by more than two to one.`,
+        mend: `Type ${duties.join(" or ")}.`,
+      });
+    }
+    if (!settings.edition || !("value" in room) || !("value" in duty)) continue;
+    const rate = fans.required(i);
+    if ("problem" in rate)
+      report.at("rate-not-set", table, "roomKind", i, about, {
+        what: (rate.problem as Error).message,
+        effect,
+        mend: "Correct the room kind or the duty, or give the room's volume where air changes are asked for.",
+      });
+  }
+};

@@ -1,0 +1,56 @@
+import { type CellValue, cellName, isBlankCell, isCellError } from "../grid";
+import type { Table } from "../read";
+import { shown } from "../words";
+import { aboutRow } from "./cell-types";
+import type { Check } from "./check";
+
+/** These give another value at every look; a stored one is never stale. */
+const volatile = /\b(TODAY|NOW|RAND|RANDBETWEEN|RANDARRAY|OFFSET|INDIRECT|CELL|INFO)\s*\(/i;
+
+/** Formula cells whose stored value is not what the formula gives, anywhere in the workbook. */
+export const checkStaleValues: Check = (job, report) => {
+  const { fresh } = job.file;
+  if (!fresh) return;
+  for (const grid of job.file.sheets) {
+    const table = Object.values(job.tables).find((entry) => entry.name === grid.name);
+    const names = table && rowNames(table);
+    for (let row = 0; row < grid.rowCount; row++) {
+      for (let col = 0; col < grid.colCount; col++) {
+        const formula = grid.formula(row, col);
+        if (formula === null || volatile.test(formula)) continue;
+        const again = fresh(grid.name, row, col);
+        const stored = grid.value(row, col);
+        if ("unsupported" in again || same(stored, again.value)) continue;
+        report.add("value-stale", grid.name, cellName(row, col), row, names?.get(row) ?? "", {
+          what: `${text(stored)} is stored where the formula gives ${text(again.value)}`,
+          effect: "Anyone who opens the file without recalculating reads the stored value.",
+          mend: isCellError(stored)
+            ? "The file was saved while the function was not available: load the add-in, then recalculate and save."
+            : "Recalculate and save. If it comes back, someone edited the file outside the spreadsheet.",
+        });
+      }
+    }
+  }
+};
+
+function rowNames(table: Table): Map<number, string> {
+  const about = aboutRow(table);
+  return new Map(table.rows.map((row, i) => [row, about(i)]));
+}
+
+function same(stored: CellValue, again: CellValue): boolean {
+  if (isBlankCell(stored) && isBlankCell(again)) return true;
+  if (isCellError(stored) || isCellError(again))
+    return isCellError(stored) && isCellError(again) && stored.error === again.error;
+  if (typeof stored === "number" && typeof again === "number")
+    return Math.abs(stored - again) <= 1e-9 * Math.max(Math.abs(stored), Math.abs(again)) + 1e-12;
+  // A formula that points at a blank gives 0; some programs store nothing for it.
+  if (isBlankCell(stored)) return again === 0;
+  return stored === again;
+}
+
+function text(value: CellValue): string {
+  if (isBlankCell(value)) return "nothing";
+  if (isCellError(value)) return value.error;
+  return typeof value === "number" ? shown(value) : `"${String(value)}"`;
+}

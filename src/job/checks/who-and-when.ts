@@ -1,0 +1,42 @@
+import type { Check } from "./check";
+
+/** 1990-01-01 as a serial number: no test is older. */
+const oldest = 32874;
+
+/** Tester and date of every measured fan. */
+export const checkWhoAndWhen: Check = (job, report, { today }) => {
+  const { fans } = job;
+  if (!fans) return;
+  const { table } = fans;
+  const offset = job.file.dateOffset ?? 0;
+  for (let i = 0; i < fans.length; i++) {
+    if (Number.isNaN(fans.pressure[i])) continue;
+    const about = fans.label(i);
+    if (table.has("tester") && table.text("tester", i) === "")
+      report.at("tester-missing", table, "tester", i, about, {
+        what: "a reading stands here without a tester",
+        effect: "Nobody answers for the reading.",
+        mend: "Type the tester's name or initials.",
+      });
+    if (!table.has("date")) continue;
+    const gap = table.gap("date", i);
+    const date = table.number("date", i);
+    if (gap === "blank")
+      report.at("date-missing", table, "date", i, about, {
+        what: "a reading stands here without a date",
+        effect: "Whether the box was within its check on that day cannot be told.",
+        mend: "Type the date of the test.",
+      });
+    else if (gap === "text" || date + offset < oldest || date > today + 1)
+      report.at("date-wrong", table, "date", i, about, {
+        what:
+          gap === "text"
+            ? `"${table.text("date", i)}" is text, not a date`
+            : date > today + 1
+              ? "the date lies ahead"
+              : "the date is too old to be one",
+        effect: "Whether the box was within its check on that day cannot be told.",
+        mend: "Type the date again so that the cell shows it as a date.",
+      });
+  }
+};

@@ -1,0 +1,134 @@
+/** "wrong" spoils a result, "doubtful" wants a look, "missing" is still to be filled in. */
+export const severities = ["wrong", "doubtful", "missing"] as const;
+export type Severity = (typeof severities)[number];
+
+interface KindEntry {
+  readonly title: string;
+  readonly severity: Severity;
+  /** The flow of the row cannot be trusted while this stands. */
+  readonly spoilsFlow?: true;
+  /** Says nothing where another finding already spoils the flow of the row. */
+  readonly yields?: true;
+  /** Other findings on the same cell that this one explains. */
+  readonly explains?: readonly string[];
+}
+
+const typedOver = ["formula-typed-over", "value-differs", "value-stale"];
+
+/** Every kind of finding, in the order of a summary. */
+export const findingKinds = {
+  "pressure-above": { title: "pressure above the window", severity: "wrong", spoilsFlow: true },
+  "pressure-below": { title: "pressure below the window", severity: "wrong", spoilsFlow: true },
+  "pressure-negative": { title: "pressure of the wrong sign", severity: "wrong", spoilsFlow: true },
+  "pressure-blank": { title: "no pressure reading", severity: "missing", spoilsFlow: true },
+  "pressure-unit": { title: "pressure in another unit", severity: "wrong", spoilsFlow: true },
+  "pressure-repeated": {
+    title: "same pressure copied down",
+    severity: "doubtful",
+    spoilsFlow: true,
+  },
+  "readings-apart": { title: "readings far apart", severity: "doubtful", spoilsFlow: true },
+  "number-as-text": { title: "text in a number cell", severity: "wrong", spoilsFlow: true },
+  "cell-error": { title: "error value in a cell", severity: "wrong", yields: true },
+  "box-unknown": { title: "box not listed", severity: "wrong", spoilsFlow: true },
+  "opening-unknown": { title: "opening not listed", severity: "wrong", spoilsFlow: true },
+  "opening-repeated": { title: "opening listed twice", severity: "wrong" },
+  "opening-uncounted": {
+    title: "opening open but not counted",
+    severity: "wrong",
+    spoilsFlow: true,
+    explains: typedOver,
+  },
+  "area-not-of-openings": {
+    title: "area not that of the openings",
+    severity: "wrong",
+    spoilsFlow: true,
+    explains: typedOver,
+  },
+  "area-unit": {
+    title: "area in another unit",
+    severity: "wrong",
+    spoilsFlow: true,
+    explains: [...typedOver, "area-not-of-openings", "area-not-of-sizes"],
+  },
+  "area-is-size": {
+    title: "diameter typed as an area",
+    severity: "wrong",
+    spoilsFlow: true,
+    explains: [...typedOver, "area-not-of-openings", "area-not-of-sizes"],
+  },
+  "area-not-of-sizes": {
+    title: "area not that of its sizes",
+    severity: "wrong",
+    explains: typedOver,
+  },
+  "box-overdue": { title: "box check overdue", severity: "doubtful" },
+  "box-unchecked": { title: "box never checked", severity: "missing" },
+  "constant-differs": {
+    title: "constant not that of the box",
+    severity: "doubtful",
+    spoilsFlow: true,
+    explains: typedOver,
+  },
+  "fan-repeated": { title: "fan listed twice", severity: "wrong" },
+  "dwelling-unknown": { title: "fan with no dwelling", severity: "wrong" },
+  "dwelling-repeated": { title: "dwelling listed twice", severity: "wrong" },
+  "dwelling-empty": { title: "dwelling with no fan", severity: "missing" },
+  "dwelling-size": { title: "floor area or bedrooms unusable", severity: "missing" },
+  "room-unknown": { title: "room kind unknown", severity: "wrong" },
+  "room-missing": { title: "room kind missing", severity: "missing" },
+  "duty-unknown": { title: "duty unknown", severity: "wrong" },
+  "duty-missing": { title: "duty missing", severity: "missing" },
+  "rate-not-set": { title: "no rate for this room and duty", severity: "doubtful" },
+  "date-missing": { title: "test date missing", severity: "missing" },
+  "date-wrong": { title: "test date unusable", severity: "wrong" },
+  "tester-missing": { title: "tester missing", severity: "missing" },
+  "flow-short": { title: "flow short of the required rate", severity: "wrong", yields: true },
+  "flow-is-rating": {
+    title: "flow copied from the rating",
+    severity: "wrong",
+    spoilsFlow: true,
+    explains: typedOver,
+  },
+  "flow-unlike-rating": {
+    title: "flow far from the rating",
+    severity: "doubtful",
+    yields: true,
+  },
+  "dwelling-short": { title: "dwelling short of its rate", severity: "wrong" },
+  "formula-typed-over": {
+    title: "formula replaced by a typed value",
+    severity: "wrong",
+    explains: ["value-differs"],
+  },
+  "value-stale": {
+    title: "stored value is not what its formula gives",
+    severity: "wrong",
+    explains: ["value-differs", "cell-error"],
+  },
+  "value-differs": { title: "value does not follow from its row", severity: "wrong" },
+  "setting-wrong": { title: "setting unusable", severity: "wrong" },
+  "sheet-missing": { title: "sheet or column not found", severity: "missing" },
+} as const satisfies Record<string, KindEntry>;
+
+export type FindingKind = keyof typeof findingKinds;
+
+export function kindEntry(kind: FindingKind): KindEntry {
+  return findingKinds[kind];
+}
+
+/** One thing found: where, what, what it does to the result and how to mend it. */
+export interface Finding {
+  readonly kind: FindingKind;
+  readonly severity: Severity;
+  /** "" where a whole sheet is missing. */
+  readonly sheet: string;
+  readonly cell: string;
+  /** Sheet row from 0, or −1 where no row is meant. */
+  readonly row: number;
+  /** The fan, opening or dwelling concerned. */
+  readonly about: string;
+  readonly what: string;
+  readonly effect: string;
+  readonly mend: string;
+}

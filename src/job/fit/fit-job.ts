@@ -1,0 +1,80 @@
+import { type Grid, isBlankCell, type JobFile } from "../grid";
+import { jobSettings, jobTitle, layouts, type SheetKind } from "../sheets";
+import { type FitChoice, fitSheet, type SheetFit } from "./fit-sheet";
+import { plainName } from "./heading";
+
+/** Name of the sheet in which a user's own choices are kept. */
+export const fitSheetTitle = "Fit";
+
+/** Where the sheets of a job were found in a workbook. */
+export interface JobFit {
+  readonly sheets: Readonly<Partial<Record<SheetKind, SheetFit>>>;
+  /** The sheet and cell of each setting of the Job sheet. */
+  readonly settings: ReadonlyMap<string, { sheet: string; row: number; col: number }>;
+  readonly choices: readonly FitChoice[];
+}
+
+/** Finds the job's sheets: by their headings first, and of equals by the sheet's name. */
+export function fitJob(file: JobFile): JobFit {
+  const choices = readChoices(file);
+  const candidates = layouts.flatMap((layout) =>
+    file.sheets.flatMap((grid) => {
+      if (isOurOwn(grid.name)) return [];
+      const fit = fitSheet(grid, layout, choices);
+      const named = [layout.title, ...layout.words].some(
+        (word) => plainName(word) === plainName(grid.name),
+      );
+      return fit ? [{ fit, score: fit.score + (named ? 150 : 0) }] : [];
+    }),
+  );
+  candidates.sort((a, b) => b.score - a.score);
+  const sheets: Partial<Record<SheetKind, SheetFit>> = {};
+  const taken = new Set<string>();
+  for (const { fit } of candidates) {
+    if (sheets[fit.kind] || taken.has(fit.sheet)) continue;
+    sheets[fit.kind] = fit;
+    taken.add(fit.sheet);
+  }
+  return { sheets, settings: findSettings(file), choices };
+}
+
+function isOurOwn(name: string): boolean {
+  return [fitSheetTitle, jobTitle].some((own) => own.toLowerCase() === name.toLowerCase());
+}
+
+/** The Job sheet's settings: a label in one column, the value to its right. */
+function findSettings(file: JobFile): JobFit["settings"] {
+  const found = new Map<string, { sheet: string; row: number; col: number }>();
+  const grid = file.sheets.find((sheet) => sheet.name.toLowerCase() === jobTitle.toLowerCase());
+  if (!grid) return found;
+  for (let row = 0; row < Math.min(grid.rowCount, 200); row++) {
+    const label = grid.value(row, 0);
+    if (typeof label !== "string") continue;
+    const name = plainName(label);
+    const setting = jobSettings.find((entry) =>
+      [entry.label, ...entry.words].some((word) => plainName(word) === name),
+    );
+    if (setting && !found.has(setting.key))
+      found.set(setting.key, { sheet: grid.name, row, col: 1 });
+  }
+  return found;
+}
+
+/** Choices kept in the workbook: a Fit sheet with the columns Sheet, Heading, Field. */
+function readChoices(file: JobFile): FitChoice[] {
+  const grid: Grid | undefined = file.sheets.find(
+    (sheet) => sheet.name.toLowerCase() === fitSheetTitle.toLowerCase(),
+  );
+  if (!grid) return [];
+  const choices: FitChoice[] = [];
+  for (let row = 1; row < grid.rowCount; row++) {
+    const [sheet, heading, title] = [0, 1, 2].map((col) => grid.value(row, col));
+    if (isBlankCell(sheet ?? null) || isBlankCell(heading ?? null)) continue;
+    const name = plainName(String(title ?? ""));
+    const field = layouts
+      .flatMap((layout) => layout.fields)
+      .find((entry) => plainName(entry.title) === name);
+    choices.push({ sheet: String(sheet), heading: String(heading), field: field?.key ?? "" });
+  }
+  return choices;
+}

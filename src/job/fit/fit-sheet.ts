@@ -1,0 +1,117 @@
+import { type CellValue, type Grid, isBlankCell } from "../grid";
+import type { Field, Measure, SheetKind, SheetLayout } from "../sheets";
+import { type Heading, plainName, readHeading } from "./heading";
+
+/** A field found in a column of a sheet. */
+export interface FittedColumn {
+  readonly col: number;
+  readonly heading: string;
+  /** Unit written in the heading; undefined means the job's own. */
+  readonly unit: string | undefined;
+}
+
+/** Which heading of a sheet was taken for which field. */
+export interface SheetFit {
+  readonly kind: SheetKind;
+  readonly sheet: string;
+  readonly headerRow: number;
+  readonly columns: ReadonlyMap<string, FittedColumn>;
+  /** Headings that stand for no field of ours. They are left alone. */
+  readonly unused: readonly string[];
+  /** Sum of how well the headings matched. */
+  readonly score: number;
+}
+
+/** A user's own choice: this heading stands for this field ("" for none). */
+export interface FitChoice {
+  readonly sheet: string;
+  readonly heading: string;
+  readonly field: string;
+}
+
+/** Title rows, logos and notes may stand above the headings, but not more than this many. */
+const searchedRows = 20;
+
+/** Fits one sheet to one layout; undefined where a needed field is not found. */
+export function fitSheet(
+  grid: Grid,
+  layout: SheetLayout,
+  choices: readonly FitChoice[] = [],
+): SheetFit | undefined {
+  const own = choices.filter((choice) => choice.sheet.toLowerCase() === grid.name.toLowerCase());
+  let best: SheetFit | undefined;
+  for (let row = 0; row < Math.min(searchedRows, grid.rowCount); row++) {
+    const fit = fitRow(grid, row, layout, own);
+    if (fit.score > (best?.score ?? 0)) best = fit;
+  }
+  const needed = layout.fields.filter((field) => field.needed);
+  return best && needed.every((field) => best.columns.has(field.key)) ? best : undefined;
+}
+
+function fitRow(
+  grid: Grid,
+  row: number,
+  layout: SheetLayout,
+  choices: readonly FitChoice[],
+): SheetFit {
+  const headings: { col: number; heading: Heading }[] = [];
+  for (let col = 0; col < grid.colCount; col++) {
+    const value = grid.value(row, col);
+    if (isHeading(value)) headings.push({ col, heading: readHeading(value) });
+  }
+  const pairs = headings.flatMap(({ col, heading }) =>
+    layout.fields
+      .map((field) => ({ col, heading, field, score: match(heading, field, choices) }))
+      .filter((pair) => pair.score > 0),
+  );
+  pairs.sort((a, b) => b.score - a.score || a.col - b.col);
+  const columns = new Map<string, FittedColumn>();
+  const taken = new Set<number>();
+  let score = 0;
+  for (const pair of pairs) {
+    if (taken.has(pair.col) || columns.has(pair.field.key)) continue;
+    taken.add(pair.col);
+    score += pair.score;
+    columns.set(pair.field.key, {
+      col: pair.col,
+      heading: pair.heading.text,
+      unit: pair.heading.unit?.name,
+    });
+  }
+  const unused = headings.filter(({ col }) => !taken.has(col)).map(({ heading }) => heading.text);
+  return { kind: layout.kind, sheet: grid.name, headerRow: row, columns, unused, score };
+}
+
+function isHeading(value: CellValue): value is string {
+  return typeof value === "string" && !isBlankCell(value) && value.length <= 80;
+}
+
+const dimensions: Record<Measure, string> = {
+  pressure: "pressure",
+  flow: "flow",
+  opening: "area",
+  length: "length",
+  floor: "area",
+  volume: "volume",
+};
+
+/** How well a heading names a field: 0 not at all, 1000 by the user's own choice. */
+function match(heading: Heading, field: Field, choices: readonly FitChoice[]): number {
+  const chosen = choices.find(
+    (choice) => choice.heading.trim().toLowerCase() === heading.text.toLowerCase(),
+  );
+  if (chosen) return chosen.field === field.key ? 1000 : 0;
+  const dimension = field.measure && dimensions[field.measure];
+  if (heading.unit && heading.unit.dimension !== dimension) return 0;
+  if (heading.name === plainName(field.title)) return 100;
+  if (heading.name !== "" && field.words.some((word) => plainName(word) === heading.name))
+    return 90;
+  // "Pa" or "cfm" alone names the one thing that a tester would write under it.
+  if (heading.name === "" && heading.unit)
+    return field.key === "pressure" || field.key === "flow" ? 50 : 0;
+  const phrase = [field.title, ...field.words]
+    .map(plainName)
+    .filter((word) => word.length > 2 && ` ${heading.name} `.includes(` ${word} `))
+    .sort((a, b) => b.length - a.length)[0];
+  return phrase ? 20 + (40 * phrase.length) / heading.name.length : 0;
+}

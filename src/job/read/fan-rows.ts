@@ -1,0 +1,150 @@
+import { columns } from "../../algebra";
+import { type Duty, findDuty, findRoom, type RoomKind } from "../../editions";
+import { flowFromPressure } from "../../formulas";
+import { areaOf, openingsNamed, type RequiredRate, rangeStatusColumn, roomRate } from "../rules";
+import type { BoxList } from "./box-list";
+import type { Settings } from "./settings";
+import type { Table } from "./table";
+
+/** A result, or the reason why there is none. */
+export type Maybe<T> = { readonly value: T } | { readonly problem: unknown };
+
+/** The fan rows with what follows from them, recomputed from each row's own cells. */
+export class FanRows {
+  /** Pressure the flow rests on: the pressure cell, or the mean of the readings. */
+  readonly pressure: Float64Array;
+  readonly constant: Float64Array;
+  readonly area: Float64Array;
+  /** constant × area × √pressure; NaN where one of them is missing or the pressure negative. */
+  readonly flow: Float64Array;
+  readonly status: readonly ReturnType<typeof rangeStatusColumn>[number][];
+  readonly readingKeys: readonly string[];
+  private readonly rates = new Map<string, Maybe<RequiredRate>>();
+  private readonly areas = new Map<string, Maybe<number>>();
+
+  constructor(
+    readonly table: Table,
+    readonly settings: Settings,
+    readonly boxes: BoxList | undefined,
+  ) {
+    const { length } = table;
+    this.readingKeys = ["reading1", "reading2", "reading3"].filter((key) => table.has(key));
+    this.area = Float64Array.from({ length }, (_, i) => this.areaInUse(i));
+    this.constant = Float64Array.from({ length }, (_, i) => this.constantInUse(i));
+    this.pressure = Float64Array.from({ length }, (_, i) => this.pressureInUse(i));
+    this.flow = columns(
+      flowFromPressure,
+      { K: this.constant, A: this.area, P: this.pressure },
+      length,
+    );
+    this.status = rangeStatusColumn(this.pressure, settings.low, settings.high, length);
+  }
+
+  get length(): number {
+    return this.table.length;
+  }
+
+  /** "Lot 07, B1": how a finding names a fan. */
+  label(i: number): string {
+    const parts = ["dwelling", "tag"].map((key) => this.table.text(key, i));
+    if (!parts[1]) parts[1] = this.table.text("room", i);
+    return parts.filter((part) => part !== "").join(", ");
+  }
+
+  /** The numbers typed as readings in a row. */
+  readings(i: number): number[] {
+    return this.readingKeys
+      .map((key) => this.table.number(key, i))
+      .filter((value) => !Number.isNaN(value));
+  }
+
+  /** The field a person types the pressure into: the first reading, or the pressure itself. */
+  typedPressure(i: number): string {
+    const typed = this.readingKeys[0];
+    if (!typed) return "pressure";
+    const byFormula = this.table.formula("pressure", i) !== null;
+    return byFormula || !this.table.has("pressure") || this.readings(i).length > 0
+      ? typed
+      : "pressure";
+  }
+
+  /** The area of the openings named, from the Boxes sheet. */
+  areaFromBoxes(i: number): Maybe<number> {
+    const box = this.table.text("box", i);
+    const label = this.table.text("openings", i);
+    const key = `${box}\u0000${label}`;
+    let found = this.areas.get(key);
+    if (!found) {
+      found = attempt(() => {
+        const openings = this.boxes?.openings(box);
+        if (!openings) throw new RangeError(`unknown box "${box}"`);
+        return areaOf(openingsNamed(label, openings));
+      });
+      this.areas.set(key, found);
+    }
+    return found;
+  }
+
+  room(i: number): Maybe<RoomKind> {
+    return attempt(() => findRoom(this.table.text("roomKind", i)));
+  }
+
+  duty(i: number): Maybe<Duty> {
+    return attempt(() => findDuty(this.table.text("duty", i)));
+  }
+
+  /** The rate that the job's edition asks of the row's room. */
+  required(i: number): Maybe<RequiredRate> {
+    const { edition, system } = this.settings;
+    const texts = ["roomKind", "duty", "volume"].map((key) => this.table.text(key, i));
+    const key = texts.join("\u0000");
+    let found = this.rates.get(key);
+    if (!found) {
+      found = attempt(() => {
+        if (!edition) throw new RangeError("no edition");
+        const [room, duty] = [findRoom(texts[0] ?? ""), findDuty(texts[1] ?? "")];
+        const volume = this.table.number("volume", i);
+        return roomRate(edition, room, duty, system, volume > 0 ? volume : undefined);
+      });
+      this.rates.set(key, found);
+    }
+    return found;
+  }
+
+  /** The least rate of a row as a number, computed or as stored; NaN where neither is there. */
+  requiredNumber(i: number): number {
+    const rate = this.required(i);
+    return "value" in rate ? rate.value.rate : this.table.number("required", i);
+  }
+
+  private areaInUse(i: number): number {
+    const stored = this.table.number("area", i);
+    if (!Number.isNaN(stored) || this.table.has("area")) return stored;
+    const found = this.areaFromBoxes(i);
+    return "value" in found ? found.value : Number.NaN;
+  }
+
+  private constantInUse(i: number): number {
+    const stored = this.table.number("constant", i);
+    if (stored > 0) return stored;
+    const own = this.boxes?.constant(this.table.text("box", i)) ?? Number.NaN;
+    return own > 0 ? own : this.settings.constant;
+  }
+
+  private pressureInUse(i: number): number {
+    const stored = this.table.number("pressure", i);
+    if (!Number.isNaN(stored)) return stored;
+    const readings = this.readings(i);
+    return readings.length > 0
+      ? readings.reduce((sum, value) => sum + value, 0) / readings.length
+      : Number.NaN;
+  }
+}
+
+function attempt<T>(make: () => T): Maybe<T> {
+  try {
+    return { value: make() };
+  } catch (problem) {
+    return { problem };
+  }
+}

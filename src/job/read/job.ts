@@ -1,0 +1,31 @@
+import { fitJob, type JobFit } from "../fit";
+import type { JobFile } from "../grid";
+import { layouts, type SheetKind } from "../sheets";
+import { BoxList } from "./box-list";
+import { FanRows } from "./fan-rows";
+import { readSettings, type Settings } from "./settings";
+import { Table } from "./table";
+
+/** A job workbook, read: settings, tables and the fan rows with what follows from them. */
+export interface Job {
+  readonly file: JobFile;
+  readonly fit: JobFit;
+  readonly settings: Settings;
+  readonly tables: Readonly<Partial<Record<SheetKind, Table>>>;
+  readonly boxes: BoxList | undefined;
+  readonly fans: FanRows | undefined;
+}
+
+export function readJob(file: JobFile): Job {
+  const fit = fitJob(file);
+  const settings = readSettings(file, fit);
+  const tables: Partial<Record<SheetKind, Table>> = {};
+  for (const layout of layouts) {
+    const sheetFit = fit.sheets[layout.kind];
+    const grid = sheetFit && file.sheets.find((sheet) => sheet.name === sheetFit.sheet);
+    if (sheetFit && grid) tables[layout.kind] = new Table(grid, sheetFit, layout, settings.system);
+  }
+  const boxes = tables.boxes && new BoxList(tables.boxes);
+  const fans = tables.fans && new FanRows(tables.fans, settings, boxes);
+  return { file, fit, settings, tables, boxes, fans };
+}

@@ -1,0 +1,71 @@
+import type { SheetLayout } from "./field";
+
+/** A row a dwelling. */
+export const dwellingsLayout: SheetLayout = {
+  kind: "dwellings",
+  title: "Dwellings",
+  words: ["dwellings", "units", "lots", "homes", "houses", "plots", "apartments"],
+  fields: [
+    {
+      key: "dwelling",
+      title: "Dwelling",
+      words: [
+        "unit",
+        "lot",
+        "home",
+        "house",
+        "address",
+        "site",
+        "apartment",
+        "plot",
+        "dwelling id",
+      ],
+      holds: "text",
+      needed: true,
+    },
+    { key: "plan", title: "Plan", words: ["plan type", "model", "house type"], holds: "text" },
+    {
+      key: "floor",
+      title: "Floor area",
+      words: ["area", "conditioned area", "cfa", "conditioned floor area", "size"],
+      holds: "number",
+      measure: "floor",
+      needed: true,
+    },
+    {
+      key: "bedrooms",
+      title: "Bedrooms",
+      words: ["beds", "br", "bed rooms", "no of bedrooms", "number of bedrooms"],
+      holds: "number",
+    },
+    {
+      key: "required",
+      title: "Required",
+      words: ["required flow", "dwelling rate", "minimum", "target"],
+      holds: "number",
+      measure: "flow",
+      computed: true,
+    },
+    {
+      key: "provided",
+      title: "Continuous flow",
+      words: ["provided", "provided flow", "total flow", "measured flow"],
+      holds: "number",
+      measure: "flow",
+      computed: true,
+    },
+    {
+      key: "verdict",
+      title: "Verdict",
+      words: ["result", "pass", "pass fail", "outcome"],
+      holds: "text",
+      computed: true,
+    },
+    {
+      key: "note",
+      title: "Note",
+      words: ["notes", "comment", "comments", "remarks"],
+      holds: "text",
+    },
+  ],
+};

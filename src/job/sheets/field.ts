@@ -1,0 +1,48 @@
+import type { System } from "../../editions";
+
+/** What a number field measures; its unit follows from the job's system. */
+export type Measure = "pressure" | "flow" | "opening" | "length" | "floor" | "volume";
+
+/** One column of a job sheet. */
+export interface Field {
+  readonly key: string;
+  /** Heading in a new job; the unit is added in brackets. */
+  readonly title: string;
+  /** Headings that firms use for the same thing, lower case, without the unit. */
+  readonly words: readonly string[];
+  readonly holds: "text" | "number" | "date";
+  readonly measure?: Measure;
+  /** Worked out from other columns, as a rule by a formula. */
+  readonly computed?: boolean;
+  /** Without it the sheet cannot be taken for one of this kind. */
+  readonly needed?: boolean;
+}
+
+export type SheetKind = "dwellings" | "boxes" | "fans";
+
+export interface SheetLayout {
+  readonly kind: SheetKind;
+  /** Name in a new job. */
+  readonly title: string;
+  readonly words: readonly string[];
+  readonly fields: readonly Field[];
+}
+
+const unitsOf: Record<Measure, Record<System, string>> = {
+  pressure: { ip: "Pa", si: "Pa" },
+  flow: { ip: "cfm", si: "L/s" },
+  opening: { ip: "in²", si: "cm²" },
+  length: { ip: "in", si: "cm" },
+  floor: { ip: "ft²", si: "m²" },
+  volume: { ip: "ft³", si: "m³" },
+};
+
+/** The unit in which a job of this system keeps a measure. */
+export function unitOf(measure: Measure, system: System): string {
+  return unitsOf[measure][system];
+}
+
+/** The heading of a field in a new job. */
+export function headingOf(field: Field, system: System): string {
+  return field.measure ? `${field.title} (${unitOf(field.measure, system)})` : field.title;
+}

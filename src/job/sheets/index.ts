@@ -1,0 +1,13 @@
+/** The sheets of a job workbook and their fields. */
+import { boxesLayout } from "./boxes";
+import { dwellingsLayout } from "./dwellings";
+import { fansLayout } from "./fans";
+import type { SheetLayout } from "./field";
+
+export { boxesLayout } from "./boxes";
+export { dwellingsLayout } from "./dwellings";
+export { fansLayout } from "./fans";
+export * from "./field";
+export { jobSettings, jobTitle, type Setting } from "./job";
+
+export const layouts: readonly SheetLayout[] = [fansLayout, dwellingsLayout, boxesLayout];
