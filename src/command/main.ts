@@ -1,0 +1,10 @@
+import { run } from "./run";
+
+process.exitCode = await run(process.argv.slice(2), {
+  out: (text) => process.stdout.write(text),
+  note: (text) => process.stderr.write(text),
+  width: process.stdout.columns ?? 110,
+  isTerminal: process.stderr.isTTY === true,
+  colour: process.stdout.isTTY === true && !process.env.NO_COLOR,
+  today: new Date(),
+});

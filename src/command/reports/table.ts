@@ -1,0 +1,89 @@
+import { styleText } from "node:util";
+import Table from "cli-table3";
+import type { Finding, JobCheck, Severity } from "../../job";
+import type { FileCheck } from "../check-file";
+import { countsText, kindLines, scopeText } from "./summary";
+
+interface Look {
+  readonly width: number;
+  readonly colour: boolean;
+}
+
+const colours = { wrong: "red", doubtful: "yellow", missing: "cyan" } as const;
+
+/** The findings for a terminal: one row a finding, then a summary a file. */
+export function tableReport(results: readonly FileCheck[], look: Look): string {
+  const parts = results.flatMap((result) =>
+    "check" in result ? [fileReport(result.file, result.check, look)] : [],
+  );
+  const unreadable = results.filter((result) => "unreadable" in result).length;
+  if (results.length > 1) {
+    const total = results.reduce(
+      (sum, result) => sum + ("check" in result ? result.check.findings.length : 0),
+      0,
+    );
+    const lost = unreadable > 0 ? `, ${unreadable} could not be read` : "";
+    parts.push(`${results.length} files, ${total} findings${lost}\n`);
+  }
+  return parts.join("\n");
+}
+
+function fileReport(file: string, check: JobCheck, look: Look): string {
+  const lines = [`${file}`, `  ${scopeText(check)}`, ""];
+  if (check.findings.length > 0) lines.push(findingsTable(check.findings, look), "");
+  for (const { title, severity, count } of kindLines(check))
+    lines.push(
+      `  ${String(count).padStart(4)}  ${paint(severity, severity.padEnd(8), look)}  ${title}`,
+    );
+  lines.push("", `  ${countsText(check)}`, "");
+  return lines.join("\n");
+}
+
+function findingsTable(findings: readonly Finding[], look: Look): string {
+  const cell = Math.max(6, ...findings.map((finding) => place(finding).length)) + 2;
+  const about = Math.min(16, Math.max(6, ...findings.map((finding) => finding.about.length)) + 2);
+  const rest = Math.max(50, look.width - cell - about - 10 - 4);
+  const table = new Table({
+    head: ["cell", "", "what", "found, and how to mend it"],
+    colWidths: [cell, 10, about, rest],
+    wordWrap: true,
+    style: { head: [], border: [], "padding-left": 0, "padding-right": 1 },
+    chars: {
+      top: "",
+      "top-mid": "",
+      "top-left": "",
+      "top-right": "",
+      bottom: "",
+      "bottom-mid": "",
+      "bottom-left": "",
+      "bottom-right": "",
+      left: "  ",
+      "left-mid": "",
+      mid: "",
+      "mid-mid": "",
+      right: "",
+      "right-mid": "",
+      middle: "",
+    },
+  });
+  for (const finding of findings)
+    table.push([
+      place(finding),
+      paint(finding.severity, finding.severity, look),
+      finding.about,
+      `${sentence(finding.what)} ${finding.effect}\n→ ${finding.mend}`,
+    ]);
+  return table.toString();
+}
+
+function place({ sheet, cell }: Finding): string {
+  return sheet === "" ? "(workbook)" : `${sheet}!${cell}`;
+}
+
+function sentence(text: string): string {
+  return `${text[0]?.toUpperCase()}${text.slice(1)}.`;
+}
+
+function paint(severity: Severity, text: string, look: Look): string {
+  return look.colour ? styleText(colours[severity], text) : text;
+}

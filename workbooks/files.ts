@@ -1,0 +1,26 @@
+import Papa from "papaparse";
+import { columnIndex, fansLayout } from "../src/job";
+import { plantFaults, staleFlow } from "./faults";
+import { blankRows, demoRows } from "./job-rows";
+import { jobWorkbook } from "./job-workbook";
+
+export const demoName = "alder-terrace.xlsx";
+export const answersName = "alder-terrace-answers.csv";
+export const blankName = "blank-job.xlsx";
+
+/** The workbooks and the answer key, by file name. */
+export function files(): Record<string, Uint8Array | string> {
+  const rows = demoRows();
+  const key = plantFaults(rows);
+  const stale = staleFlow(rows, key);
+  const demo = jobWorkbook(rows);
+  const fans = demo.sheet(fansLayout.title);
+  const cell = fans?.cell(stale.row, columnIndex(fansLayout, "flow"));
+  if (!cell?.formula || typeof cell.value !== "number") throw new Error("no flow to make stale");
+  fans?.setFormula(cell.row, cell.col, cell.formula, cell.value * stale.factor);
+  return {
+    [demoName]: demo.save(),
+    [answersName]: `${Papa.unparse([...key], { newline: "\n" })}\n`,
+    [blankName]: jobWorkbook(blankRows()).save(),
+  };
+}

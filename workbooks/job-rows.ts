@@ -1,0 +1,113 @@
+import { nextOpening, type Opening } from "../src/job";
+import { lots, openings, plans, testers } from "./scenario";
+
+/** A row's typed values and formulas by field key; what is left out gets the row's own formula. */
+export type Row = Record<string, number | string | null | { formula: string }>;
+
+export interface JobRows {
+  readonly settings: Record<string, number | string>;
+  readonly dwellings: Row[];
+  readonly boxes: Row[];
+  readonly fans: Row[];
+}
+
+const constant = 1.07;
+
+/** The sound rows of the demo job; faults are planted in them afterwards. */
+export function demoRows(): JobRows {
+  const random = dice(20261);
+  const dwellings: Row[] = [];
+  const fans: Row[] = [];
+  for (let lot = 1; lot <= lots; lot++) {
+    const plan = plans[(lot * 7 + (lot >> 2)) % plans.length] as (typeof plans)[number];
+    const dwelling = `Lot ${String(lot).padStart(2, "0")}`;
+    dwellings.push({ dwelling, plan: plan.name, floor: plan.floor, bedrooms: plan.bedrooms });
+    const box = `Box ${1 + (lot % 4)}`;
+    const date = serial("2026-09-07") + 3 * Math.floor((lot - 1) / 2);
+    const tester = testers[Math.floor((lot - 1) / 2) % testers.length] as string;
+    for (const fan of plan.fans) {
+      const flow = fan.typical * (0.95 + 0.1 * random());
+      const use = openingFor(flow, box);
+      const { tag, room, roomKind, duty, rated } = fan;
+      const readings = [0, 1, 2].map(
+        () => Math.round(10 * (use.pressure + 0.3 * (random() - 0.5))) / 10,
+      );
+      fans.push({
+        dwelling,
+        tag,
+        room,
+        roomKind,
+        duty,
+        rated,
+        box,
+        openings: use.label,
+        reading1: readings[0] as number,
+        reading2: readings[1] as number,
+        reading3: readings[2] as number,
+        tester,
+        date,
+      });
+    }
+  }
+  return {
+    settings: {
+      name: "Alder Terrace, final fan tests",
+      edition: "IRC-2021",
+      units: "ip",
+      low: 1,
+      high: 8,
+      constant,
+      interval: 365,
+    },
+    dwellings,
+    boxes: openings.map(({ checked, size2, ...opening }) => ({
+      ...opening,
+      size2: size2 ?? null,
+      count: 1,
+      constant,
+      checked: serial(checked),
+    })),
+    fans,
+  };
+}
+
+/** An empty job of a size that a small firm fills in a week. */
+export function blankRows(): JobRows {
+  const rows = (count: number) => Array.from({ length: count }, (): Row => ({}));
+  return {
+    settings: { edition: "62.2-2016", units: "ip", low: 1, high: 8, constant, interval: 365 },
+    dwellings: rows(20),
+    boxes: rows(12),
+    fans: rows(60),
+  };
+}
+
+function openingFor(flow: number, box: string): { label: string; pressure: number } {
+  const own: Opening[] = openings
+    .filter((opening) => opening.box === box)
+    .map(({ opening, size1, size2 }) => ({
+      label: opening,
+      area: size2 ? size1 * size2 : (Math.PI / 4) * size1 ** 2,
+    }));
+  const first = own[0] as Opening;
+  const pressure = (flow / (constant * first.area)) ** 2;
+  const found = nextOpening(pressure, first.area, own);
+  if (!found) throw new Error(`box ${box} has no openings`);
+  return { label: found.label, pressure: found.pressure };
+}
+
+/** A day as a spreadsheet's serial number. */
+export function serial(isoDate: string): number {
+  return Date.parse(`${isoDate}T00:00:00Z`) / 86_400_000 + 25569;
+}
+
+/** The same numbers between 0 and 1 for the same seed, on any machine (mulberry32). */
+function dice(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state + 0x6d2b79f5) | 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+}

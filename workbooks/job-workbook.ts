@@ -1,0 +1,150 @@
+import { worksheetFunctions } from "../functions";
+import {
+  boxesLayout,
+  cellName,
+  columnIndex,
+  dwellingFormulas,
+  dwellingsLayout,
+  type Field,
+  fanFormulas,
+  fansLayout,
+  firstRow,
+  headingOf,
+  jobSettings,
+  jobTitle,
+  openingFormulas,
+  type RowFormulas,
+  type SheetLayout,
+} from "../src/job";
+import { inStoredForm, SheetModel } from "../src/sheet";
+import { type CellSpec, Workbook } from "../src/workbook";
+import { sizeOf } from "./faults";
+import type { JobRows, Row } from "./job-rows";
+
+/** Builds a job workbook: its sheets, their formulas, and the values that the formulas give. */
+export function jobWorkbook(rows: JobRows): Workbook {
+  const workbook = Workbook.create();
+  const styles = stylesOf(workbook);
+  const size = sizeOf(rows);
+  const add = (layout: SheetLayout, own: readonly Row[], formulas: (row: number) => RowFormulas) =>
+    addTable(workbook, styles, layout, own, formulas);
+  addSettings(workbook, styles, rows.settings);
+  add(dwellingsLayout, rows.dwellings, (row) => dwellingFormulas(row, size));
+  add(boxesLayout, rows.boxes, openingFormulas);
+  add(fansLayout, rows.fans, (row) => fanFormulas(row, size));
+  storeValues(workbook);
+  return workbook;
+}
+
+type Styles = ReturnType<typeof stylesOf>;
+
+function stylesOf(workbook: Workbook) {
+  const computed = "EEF3F1";
+  const of = (numberFormat: string | undefined, isComputed: boolean) =>
+    workbook.addStyle({ numberFormat, fill: isComputed ? computed : undefined });
+  return {
+    heading: workbook.addStyle({ bold: true, fill: "1F4E4A", color: "FFFFFF", wrap: true }),
+    help: workbook.addStyle({ italic: true, color: "5A6664" }),
+    label: workbook.addStyle({ bold: true }),
+    cell: (field: Field) => of(formatOf(field), field.computed === true),
+  };
+}
+
+function formatOf(field: Field): string | undefined {
+  if (field.holds === "date") return "yyyy-mm-dd";
+  if (field.measure === "opening" || field.key === "constant") return "0.00";
+  if (field.measure === "length") return "0.00";
+  if (field.measure === "floor" || field.key === "rated" || field.measure === "volume") return "0";
+  return field.measure ? "0.0" : undefined;
+}
+
+function addSettings(
+  workbook: Workbook,
+  styles: Styles,
+  settings: Readonly<Record<string, number | string>>,
+): void {
+  const heading = ["Setting", "Value", "What it means"].map((value) => ({
+    value,
+    style: styles.heading,
+  }));
+  const lines = jobSettings.map((entry): CellSpec[] => [
+    { value: entry.label, style: styles.label },
+    { value: settings[entry.key] ?? null },
+    { value: entry.help || null, style: styles.help },
+  ]);
+  workbook.addSheet(jobTitle, {
+    rows: [heading, ...lines],
+    columnWidths: [26, 32, 70],
+    frozenRows: 1,
+  });
+}
+
+/** Fields that a drop-down list helps to fill. */
+const lists: Readonly<Record<string, readonly string[]>> = {
+  roomKind: ["bathroom", "toilet", "kitchen hood", "kitchen", "utility"],
+  duty: ["on demand", "continuous"],
+  shape: ["round", "rectangular"],
+};
+
+function addTable(
+  workbook: Workbook,
+  styles: Styles,
+  layout: SheetLayout,
+  rows: readonly Row[],
+  formulasOf: (row: number) => RowFormulas,
+): void {
+  const { fields } = layout;
+  const heading = fields.map((field) => ({ value: headingOf(field, "ip"), style: styles.heading }));
+  const body = rows.map((row, i) => {
+    const formulas = formulasOf(firstRow + i);
+    return fields.map((field) =>
+      toCell(field, row[field.key], formulas[field.key], firstRow + i, styles, layout),
+    );
+  });
+  const last = firstRow + rows.length - 1;
+  workbook.addSheet(layout.title, {
+    rows: [heading, ...body],
+    columnWidths: fields.map(widthOf),
+    frozenRows: 1,
+    frozenCols: 2,
+    autoFilter: `A1:${cellName(last, fields.length - 1)}`,
+    printLandscape: true,
+    validations: fields.flatMap((field, col) => {
+      const list = lists[field.key];
+      return list ? [{ ref: `${cellName(firstRow, col)}:${cellName(last, col)}`, list }] : [];
+    }),
+  });
+}
+
+function toCell(
+  field: Field,
+  typed: Row[string] | undefined,
+  formula: string | undefined,
+  row: number,
+  styles: Styles,
+  layout: SheetLayout,
+): CellSpec | null {
+  const style = styles.cell(field);
+  const text = typeof typed === "object" && typed !== null ? typed.formula : formula;
+  if (typed !== undefined && (typeof typed !== "object" || typed === null))
+    return { value: typed, style };
+  if (text === undefined) return { style };
+  // REACH fills the lowest and the highest flow at once.
+  const col = columnIndex(layout, field.key);
+  const arrayRef =
+    field.key === "lowest" ? `${cellName(row, col)}:${cellName(row, col + 1)}` : undefined;
+  return { formula: inStoredForm(text, worksheetFunctions), arrayRef, style };
+}
+
+function widthOf(field: Field): number {
+  const wide: Record<string, number> = { note: 32, how: 24, next: 26, room: 16, verdict: 13 };
+  return wide[field.key] ?? Math.max(9, Math.min(14, field.title.length + 2));
+}
+
+/** Evaluates every formula once and stores what it gives, as a spreadsheet does on saving. */
+function storeValues(workbook: Workbook): void {
+  const model = new SheetModel(workbook, worksheetFunctions);
+  model.recalculateAll();
+  const left = model.unsupported()[0];
+  if (left) throw new Error(`${left.sheet} row ${left.row + 1}: ${left.what} has no value`);
+}
