@@ -1,0 +1,72 @@
+import { encodeXString, escapeText, isWritable, needsSpacePreserve } from "./text";
+import type { CellValue } from "./types";
+
+/** Longest text and formula a cell can hold. */
+const maxText = 32_767;
+const maxFormula = 8_192;
+
+/** Refuses what a cell cannot hold, before anything is changed. Throws a RangeError. */
+export function checkContent(where: string, formula: string | null, value: CellValue): void {
+  if (typeof value === "number" && !Number.isFinite(value)) {
+    throw new RangeError(
+      `${where}: ${value} is not a number a cell can hold; store an error such as #NUM!.`,
+    );
+  }
+  if (typeof value === "string" && value.length > maxText) {
+    throw new RangeError(
+      `${where}: the text has ${value.length} characters; a cell holds ${maxText}.`,
+    );
+  }
+  if (typeof value === "object" && value !== null && !value.error.startsWith("#")) {
+    throw new RangeError(`${where}: "${value.error}" is not an error value such as #N/A.`);
+  }
+  if (formula === null) return;
+  if (formula.trim() === "" || formula.startsWith("=")) {
+    throw new RangeError(`${where}: give the formula without "=" and not blank.`);
+  }
+  if (formula.length > maxFormula) {
+    throw new RangeError(
+      `${where}: the formula has ${formula.length} characters; a cell holds ${maxFormula}.`,
+    );
+  }
+  if (!isWritable(formula)) {
+    throw new RangeError(`${where}: the formula holds a control character, which a file cannot.`);
+  }
+}
+
+/** Errors that stand in files as such. Newer ones (#SPILL!, #CALC!…) are stored as #VALUE! beside metadata that says more. */
+const storedErrors = new Set([
+  "#NULL!",
+  "#DIV/0!",
+  "#VALUE!",
+  "#REF!",
+  "#NAME?",
+  "#NUM!",
+  "#N/A",
+  "#GETTING_DATA",
+]);
+
+/** The t attribute (null for none) and the elements that store a value. */
+export function valueXml(prefix: string, value: CellValue, hasFormula: boolean) {
+  const v = (text: string) => `<${prefix}v>${text}</${prefix}v>`;
+  if (value === null) return { type: null, xml: "" };
+  if (typeof value === "number") return { type: null, xml: v(String(value)) };
+  if (typeof value === "boolean") return { type: "b", xml: v(value ? "1" : "0") };
+  if (typeof value === "object") {
+    const { error } = value;
+    return { type: "e", xml: v(storedErrors.has(error) ? error : "#VALUE!") };
+  }
+  const text = escapeText(encodeXString(value));
+  if (hasFormula) return { type: "str", xml: v(text) };
+  // An inline string touches this part alone; a shared one would rewrite the strings part as well.
+  const space = needsSpacePreserve(value) ? ' xml:space="preserve"' : "";
+  return {
+    type: "inlineStr",
+    xml: `<${prefix}is><${prefix}t${space}>${text}</${prefix}t></${prefix}is>`,
+  };
+}
+
+export function formulaXml(prefix: string, formula: string, arrayRef: string | null): string {
+  const array = arrayRef === null ? "" : ` t="array" ref="${arrayRef}"`;
+  return `<${prefix}f${array}>${escapeText(formula)}</${prefix}f>`;
+}

@@ -1,0 +1,33 @@
+import type { CellValue } from "./types";
+
+/** A formula to be written; with a range when it spills. */
+export interface FormulaEdit {
+  readonly text: string;
+  readonly arrayRef: string | null;
+}
+
+/** What is to change in one cell's element; undefined leaves that as it stands in the file. */
+export interface CellEdit {
+  readonly formula: FormulaEdit | null | undefined;
+  readonly value: CellValue | undefined;
+  /** Format of the cell should it not exist yet. */
+  readonly newStyle: number;
+}
+
+/** Edits of one sheet by row and column. */
+export type SheetEdits = Map<number, Map<number, CellEdit>>;
+
+/** The later edit on top of the earlier. */
+export function addEdit(edits: SheetEdits, row: number, col: number, edit: CellEdit): void {
+  let cells = edits.get(row);
+  if (cells === undefined) {
+    cells = new Map();
+    edits.set(row, cells);
+  }
+  const earlier = cells.get(col);
+  cells.set(col, {
+    formula: edit.formula === undefined ? earlier?.formula : edit.formula,
+    value: edit.value === undefined ? earlier?.value : edit.value,
+    newStyle: earlier?.newStyle ?? edit.newStyle,
+  });
+}

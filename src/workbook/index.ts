@@ -1,0 +1,23 @@
+/**
+ * .xlsx packages: read, edited and written without losing anything. A part that was not touched is
+ * written back byte for byte; an edited sheet differs only in the cells that changed.
+ */
+export { WorkbookError } from "./error";
+export { defaultLimits } from "./limits";
+export { type CellRef, columnName, parseRange, parseRef, type RangeRef, toRef } from "./refs";
+export type {
+  Cell,
+  CellError,
+  CellSpec,
+  CellValue,
+  DefinedName,
+  Limits,
+  Sheet,
+  SheetSpec,
+  SheetState,
+  StyleSpec,
+  TableInfo,
+  ValidationSpec,
+  WorkbookErrorReason,
+} from "./types";
+export { Workbook } from "./workbook";

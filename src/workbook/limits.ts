@@ -1,0 +1,29 @@
+import { WorkbookError } from "./error";
+import type { Limits } from "./types";
+
+/** Far above any real job, low enough that a hostile file cannot fill the memory. */
+export const defaultLimits: Limits = {
+  fileBytes: 100 * 2 ** 20,
+  entries: 10_000,
+  expandedBytes: 500 * 2 ** 20,
+  depth: 100,
+  cells: 3_000_000,
+};
+
+/** Counts down what is left of a limit and refuses the file when nothing is. */
+export class Budget {
+  constructor(
+    private left: number,
+    private readonly refusal: string,
+  ) {}
+
+  take(amount: number): void {
+    this.left -= amount;
+    if (this.left < 0) throw new WorkbookError("too-large", this.refusal);
+  }
+}
+
+export function megabytes(bytes: number): string {
+  const value = bytes / 2 ** 20;
+  return `${value >= 10 ? Math.round(value) : Number(value.toPrecision(2))} MB`;
+}

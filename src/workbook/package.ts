@@ -1,0 +1,93 @@
+import { Budget, defaultLimits, megabytes } from "./limits";
+import type { Limits } from "./types";
+import { fixedTime, type ZipEntry } from "./zip/entry";
+import { unpackEntry } from "./zip/inflate";
+import { readZip } from "./zip/read";
+import { packEntry, writeZip } from "./zip/write";
+
+interface Part {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  /** How it is stored; null once it was changed. */
+  readonly stored: ZipEntry | null;
+  readonly time: number;
+}
+
+/** Part names compare without case and leading slash (ECMA-376 part 2, 6.2.2); some writers use backslashes. */
+function keyOf(name: string): string {
+  return name.replaceAll("\\", "/").replace(/^\//, "").toLowerCase();
+}
+
+/** The parts of a package in their order. Untouched parts are written back as they were stored. */
+export class Package {
+  readonly #parts = new Map<string, Part>();
+  #changed = true;
+
+  private constructor(
+    private readonly original: Uint8Array | null,
+    /** Deepest nesting of elements allowed in its parts. */
+    readonly depth: number,
+  ) {}
+
+  static empty(): Package {
+    return new Package(null, defaultLimits.depth);
+  }
+
+  static read(bytes: Uint8Array, limits: Limits): Package {
+    const opened = new Package(bytes, limits.depth);
+    const budget = new Budget(
+      limits.expandedBytes,
+      `The file unpacks to more than ${megabytes(limits.expandedBytes)}, the most that is read.`,
+    );
+    for (const entry of readZip(bytes, limits)) {
+      const part = {
+        name: entry.name,
+        bytes: unpackEntry(entry, budget),
+        stored: entry,
+        time: entry.time,
+      };
+      opened.#parts.set(keyOf(entry.name), part);
+    }
+    opened.#changed = false;
+    return opened;
+  }
+
+  /** Names as stored, in order, without folder entries. */
+  names(): string[] {
+    return [...this.#parts.values()]
+      .map((part) => part.name)
+      .filter((name) => !/[\\/]$/.test(name));
+  }
+
+  has(name: string): boolean {
+    return this.#parts.has(keyOf(name));
+  }
+
+  get(name: string): Uint8Array | undefined {
+    return this.#parts.get(keyOf(name))?.bytes;
+  }
+
+  /** Replaces a part in its place, or adds it at the end. */
+  set(name: string, bytes: Uint8Array): void {
+    const old = this.#parts.get(keyOf(name));
+    const part = { name: old?.name ?? name, bytes, stored: null, time: old?.time ?? fixedTime };
+    this.#parts.set(keyOf(name), part);
+    this.#changed = true;
+  }
+
+  delete(name: string): void {
+    if (this.#parts.delete(keyOf(name))) this.#changed = true;
+  }
+
+  /** The very bytes it was read from when nothing was changed. */
+  save(): Uint8Array {
+    if (this.original !== null && !this.#changed) return this.original;
+    const entries: ZipEntry[] = [];
+    for (const [key, part] of this.#parts) {
+      const stored = part.stored ?? packEntry(part.name, part.bytes, part.time);
+      if (part.stored === null) this.#parts.set(key, { ...part, stored });
+      entries.push(stored);
+    }
+    return writeZip(entries);
+  }
+}

@@ -1,0 +1,61 @@
+import { decodeText } from "./decode";
+import { kindOf, openXml, readRels } from "./opc";
+import type { Package } from "./package";
+import { escapeText } from "./text";
+
+/** Relationships of a sheet whose parts nothing else depends on. */
+const ownKinds = new Set(["printerSettings", "hyperlink"]);
+
+function escapePattern(text: string): string {
+  return text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+}
+
+/** How references name the sheet: Name!, 'Na me'!, Name:Other! (first of several), and sheet="Name" of pivot sources. */
+function mentionOf(name: string): RegExp {
+  const plain = escapePattern(escapeText(name));
+  const quoted = escapePattern(escapeText(name.replaceAll("'", "''")));
+  // In attributes and in some writers' text an apostrophe stands as &apos; or &#39;.
+  const apostrophe = "(?:'|&apos;|&#39;)";
+  const inQuotes = quoted.replaceAll("'", apostrophe);
+  return new RegExp(
+    `(?<![\\w.])${plain}!|${inQuotes}${apostrophe}!|(?<![\\w.])${plain}:[^<>!"]{1,40}!|sheet="${plain}"`,
+    "i",
+  );
+}
+
+/** The workbook part's names apart from those local to the sheet, which go with it. */
+function otherNames(pkg: Package, workbookPart: string, index: number): string {
+  const doc = openXml(pkg, workbookPart);
+  const list = doc.child(doc.root, "definedNames");
+  return (list === undefined ? [] : doc.children(list, "definedName"))
+    .filter((name) => Number(name.attributes.localSheetId ?? -1) !== index)
+    .map((name) => doc.raw(name))
+    .join("\n");
+}
+
+export interface SheetPlace {
+  readonly name: string;
+  readonly part: string;
+  /** Place in the workbook's list of sheets. */
+  readonly index: number;
+  readonly workbookPart: string;
+}
+
+/** Why a sheet cannot be removed without breaking something, or null when it can. */
+export function whyNotRemovable(pkg: Package, place: SheetPlace): string | null {
+  const { name, part, index, workbookPart } = place;
+  const dependent = readRels(pkg, part).find((rel) => !ownKinds.has(kindOf(rel.type)));
+  if (dependent !== undefined) return `it carries more than cells (${kindOf(dependent.type)})`;
+  const mention = mentionOf(name);
+  for (const other of pkg.names()) {
+    const isText =
+      /\.(xml|rels|vml)$/i.test(other) && !/sharedStrings\.xml$|^docProps\//i.test(other);
+    if (!isText || other === part) continue;
+    const text =
+      other === workbookPart
+        ? otherNames(pkg, workbookPart, index)
+        : decodeText(other, pkg.get(other) as Uint8Array);
+    if (mention.test(text)) return `${other} refers to it`;
+  }
+  return null;
+}

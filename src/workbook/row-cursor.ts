@@ -1,0 +1,37 @@
+import { damaged } from "./error";
+import { MAX_COLS, MAX_ROWS, packedRef } from "./refs";
+
+/**
+ * Where rows and cells stand. Their r attributes may be left out: then each follows the one before
+ * it. Reading and writing share this, so that they mean the same cell.
+ */
+export class RowCursor {
+  row = -1;
+  col = -1;
+
+  constructor(private readonly part: string) {}
+
+  nextRow(r: string | undefined): number {
+    const row = r === undefined ? this.row + 1 : Number(r) - 1;
+    if (!(row >= 0 && row < MAX_ROWS && Number.isInteger(row))) {
+      throw damaged(this.part, `a row has the number "${r ?? row + 1}"`);
+    }
+    this.row = row;
+    this.col = -1;
+    return row;
+  }
+
+  nextCol(r: string | undefined): number {
+    if (r === undefined) {
+      this.col++;
+    } else {
+      const packed = packedRef(r);
+      this.col = packed % MAX_COLS;
+      if (packed < 0 || packed - this.col !== this.row * MAX_COLS) {
+        throw damaged(this.part, `row ${this.row + 1} holds a cell named "${r}"`);
+      }
+    }
+    if (this.col >= MAX_COLS) throw damaged(this.part, `row ${this.row + 1} has too many cells`);
+    return this.col;
+  }
+}

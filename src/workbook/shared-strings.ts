@@ -1,0 +1,61 @@
+import { decodeXString } from "./text";
+import { prefixOf, readXml } from "./xml";
+
+/**
+ * Collects the text of a string item: the plain t, or the t of every rich run; phonetic runs (rPh)
+ * are reading aids and no part of the text.
+ */
+export class StringItem {
+  #text = "";
+  #inText = false;
+  #phonetic = 0;
+
+  constructor(
+    private readonly t: string,
+    private readonly rPh: string,
+  ) {}
+
+  open(name: string): void {
+    if (name === this.rPh) this.#phonetic++;
+    else if (name === this.t) this.#inText = this.#phonetic === 0;
+  }
+
+  close(name: string): void {
+    if (name === this.rPh) this.#phonetic--;
+    else if (name === this.t) this.#inText = false;
+  }
+
+  text(text: string): void {
+    if (this.#inText) this.#text += text;
+  }
+
+  /** The text collected so far; starts the next item. */
+  take(): string {
+    const text = decodeXString(this.#text);
+    this.#text = "";
+    return text;
+  }
+}
+
+/** All strings of a shared strings part, by index. */
+export function readSharedStrings(part: string, bytes: Uint8Array, maxDepth: number): string[] {
+  const strings: string[] = [];
+  let item: StringItem | undefined;
+  let si = "";
+  readXml(part, bytes, maxDepth, {
+    open({ name }) {
+      if (item === undefined) {
+        const prefix = prefixOf(name);
+        si = `${prefix}si`;
+        item = new StringItem(`${prefix}t`, `${prefix}rPh`);
+      } else item.open(name);
+    },
+    close({ name }) {
+      if (item === undefined) return;
+      if (name === si) strings.push(item.take());
+      else item.close(name);
+    },
+    text: (text) => item?.text(text),
+  });
+  return strings;
+}

@@ -1,0 +1,111 @@
+import { MAX_COLS } from "./refs";
+import type { SharedFormula } from "./shared-formula";
+import type { CellValue } from "./types";
+
+/** Formula text, the shared formula the cell takes part in, or null. */
+export type StoredFormula = string | SharedFormula | null;
+
+/** The cells of one row in columns of arrays, ordered by column. */
+export class Row {
+  readonly cols: number[] = [];
+  readonly values: CellValue[] = [];
+  readonly formulas: StoredFormula[] = [];
+  readonly styles: number[] = [];
+  /** Format for new cells of the row; null when the row states none. */
+  style: number | null = null;
+
+  /** Place of a column in the arrays; when it is not there, ~place where it belongs. */
+  find(col: number): number {
+    let low = 0;
+    let high = this.cols.length - 1;
+    // Most rows have no gaps, so the column is its own index.
+    if (this.cols[col] === col) return col;
+    while (low <= high) {
+      const middle = (low + high) >> 1;
+      const found = this.cols[middle] as number;
+      if (found === col) return middle;
+      if (found < col) low = middle + 1;
+      else high = middle - 1;
+    }
+    return ~low;
+  }
+
+  insert(
+    place: number,
+    col: number,
+    value: CellValue,
+    formula: StoredFormula,
+    style: number,
+  ): void {
+    if (place === this.cols.length) {
+      this.cols.push(col);
+      this.values.push(value);
+      this.formulas.push(formula);
+      this.styles.push(style);
+      return;
+    }
+    this.cols.splice(place, 0, col);
+    this.values.splice(place, 0, value);
+    this.formulas.splice(place, 0, formula);
+    this.styles.splice(place, 0, style);
+  }
+}
+
+/** What a sheet part says, in memory. */
+export class SheetData {
+  readonly rows = new Map<number, Row>();
+  readonly arrayRefs = new Map<number, string>();
+  readonly hiddenRows = new Set<number>();
+  readonly hiddenCols = new Set<number>();
+  readonly columnWidths = new Map<number, number>();
+  readonly columnStyles = new Map<number, number>();
+  readonly merges: string[] = [];
+  frozenRows = 0;
+  frozenCols = 0;
+  isProtected = false;
+  #order: number[] | undefined;
+  #extent: { rows: number; cols: number } | undefined;
+
+  static key(row: number, col: number): number {
+    return row * MAX_COLS + col;
+  }
+
+  /** The row's cells, made when missing. */
+  row(index: number): Row {
+    let row = this.rows.get(index);
+    if (row === undefined) {
+      row = new Row();
+      this.rows.set(index, row);
+      this.#order = undefined;
+    }
+    return row;
+  }
+
+  /** Row numbers in ascending order. */
+  get order(): readonly number[] {
+    if (this.#order === undefined) this.#order = [...this.rows.keys()].sort((a, b) => a - b);
+    return this.#order;
+  }
+
+  /** Call after any change of a value or formula. */
+  changed(): void {
+    this.#extent = undefined;
+  }
+
+  get extent(): { readonly rows: number; readonly cols: number } {
+    if (this.#extent === undefined) {
+      let rows = 0;
+      let cols = 0;
+      for (const [index, row] of this.rows) {
+        for (let place = row.cols.length - 1; place >= 0; place--) {
+          if (row.values[place] === null && row.formulas[place] === null) continue;
+          rows = Math.max(rows, index + 1);
+          cols = Math.max(cols, (row.cols[place] as number) + 1);
+          break;
+        }
+      }
+      this.#extent = { rows, cols };
+    }
+    return this.#extent;
+  }
+}

@@ -1,0 +1,206 @@
+import type { Dialect } from "./dialect";
+import { builtInFormats, firstOwnFormat } from "./number-formats";
+import { addRel, openXml, setContentType } from "./opc";
+import type { Package } from "./package";
+import { escapeAttribute } from "./text";
+import { type Element, openingTag, type XmlPart } from "./tree";
+import type { StyleSpec } from "./types";
+
+/** Children of the styles part in the order the format demands, with what each holds at the least. */
+const containers: readonly (readonly [name: string, least: (p: string) => string])[] = [
+  ["numFmts", () => ""],
+  [
+    "fonts",
+    (p) => `<${p}font><${p}sz val="11"/><${p}name val="Calibri"/><${p}family val="2"/></${p}font>`,
+  ],
+  [
+    "fills",
+    (p) =>
+      ["none", "gray125"]
+        .map((kind) => `<${p}fill><${p}patternFill patternType="${kind}"/></${p}fill>`)
+        .join(""),
+  ],
+  [
+    "borders",
+    (p) => `<${p}border><${p}left/><${p}right/><${p}top/><${p}bottom/><${p}diagonal/></${p}border>`,
+  ],
+  ["cellStyleXfs", (p) => `<${p}xf numFmtId="0" fontId="0" fillId="0" borderId="0"/>`],
+  ["cellXfs", (p) => `<${p}xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/>`],
+  ["cellStyles", (p) => `<${p}cellStyle name="Normal" xfId="0" builtinId="0"/>`],
+];
+const later = ["dxfs", "tableStyles", "colors", "extLst"];
+const order = [...containers.map(([name]) => name), ...later];
+
+/** The text of a styles part with the plain format alone. */
+export function blankStyles(namespace: string): string {
+  const inner = containers
+    .filter(([name]) => name !== "numFmts")
+    .map(([name, least]) => `<${name}>${least("")}</${name}>`)
+    .join("");
+  return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<styleSheet xmlns="${namespace}">${inner}</styleSheet>`;
+}
+
+/** The cell formats of a workbook. */
+export class Styles {
+  #doc: XmlPart | null | undefined;
+  readonly #added = new Map<string, number>();
+  /** Format codes already looked up, by cell format. */
+  readonly #codes = new Map<number, string>();
+
+  constructor(
+    private readonly pkg: Package,
+    private readonly workbookPart: string,
+    /** Name of the styles part, null when the workbook has none. */
+    private part: string | null,
+    private readonly dialect: Dialect,
+  ) {}
+
+  formatCode(style: number): string {
+    let code = this.#codes.get(style);
+    if (code === undefined) {
+      code = this.#findCode(style);
+      this.#codes.set(style, code);
+    }
+    return code;
+  }
+
+  #findCode(style: number): string {
+    const doc = this.#open();
+    if (doc === null) return "General";
+    const xf = this.#items(doc, "cellXfs")[style];
+    const id = Number(xf?.attributes.numFmtId ?? 0);
+    const own = this.#items(doc, "numFmts").find((item) => Number(item.attributes.numFmtId) === id);
+    return own?.attributes.formatCode ?? builtInFormats.get(id) ?? "General";
+  }
+
+  add(spec: StyleSpec): number {
+    const key = JSON.stringify(Object.entries(spec).sort(([a], [b]) => (a < b ? -1 : 1)));
+    const known = this.#added.get(key);
+    if (known !== undefined) return known;
+    this.#make();
+    const p = this.#open()?.prefix ?? "";
+    const { bold, italic, color, fill, border, numberFormat, wrap, align } = spec;
+    const font = bold || italic || color ? this.#ensure("fonts", this.#fontXml(spec)) : 0;
+    const solid = (rgb: string) =>
+      `<${p}fill><${p}patternFill patternType="solid"><${p}fgColor rgb="FF${rgb}"/><${p}bgColor indexed="64"/></${p}patternFill></${p}fill>`;
+    const fillId = fill === undefined ? 0 : this.#ensure("fills", solid(checkedColor(fill)));
+    const side = (name: string) => `<${p}${name} style="thin"><${p}color auto="1"/></${p}${name}>`;
+    const box = `<${p}border>${["left", "right", "top", "bottom"].map(side).join("")}<${p}diagonal/></${p}border>`;
+    const borderId = border ? this.#ensure("borders", box) : 0;
+    const format = numberFormat === undefined ? 0 : this.#formatId(numberFormat);
+    const flags = Object.entries({
+      applyNumberFormat: format !== 0,
+      applyFont: font !== 0,
+      applyFill: fillId !== 0,
+      applyBorder: borderId !== 0,
+      applyAlignment: Boolean(wrap || align),
+    })
+      .filter(([, on]) => on)
+      .map(([name]) => ` ${name}="1"`)
+      .join("");
+    const alignment =
+      wrap || align
+        ? `<${p}alignment${align ? ` horizontal="${align}"` : ""}${wrap ? ' wrapText="1"' : ""}/>`
+        : "";
+    const head = `<${p}xf numFmtId="${format}" fontId="${font}" fillId="${fillId}" borderId="${borderId}" xfId="0"${flags}`;
+    const xf = alignment === "" ? `${head}/>` : `${head}>${alignment}</${p}xf>`;
+    const index = this.#ensure("cellXfs", xf);
+    this.#added.set(key, index);
+    return index;
+  }
+
+  #open(): XmlPart | null {
+    if (this.#doc === undefined)
+      this.#doc = this.part === null ? null : openXml(this.pkg, this.part);
+    return this.#doc;
+  }
+
+  #items(doc: XmlPart, container: string): Element[] {
+    return doc.child(doc.root, container)?.children ?? [];
+  }
+
+  #save(doc: XmlPart): void {
+    this.pkg.set(this.part as string, doc.toBytes());
+    this.#doc = undefined;
+    this.#codes.clear();
+  }
+
+  /** A workbook may come without a styles part. */
+  #make(): void {
+    if (this.part !== null) return;
+    const folder = this.workbookPart.slice(0, this.workbookPart.lastIndexOf("/") + 1);
+    this.part = `${folder}styles.xml`;
+    this.pkg.set(this.part, new TextEncoder().encode(blankStyles(this.dialect.main)));
+    addRel(this.pkg, this.workbookPart, `${this.dialect.relationships}/styles`, this.part);
+    setContentType(
+      this.pkg,
+      this.part,
+      "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml",
+    );
+    this.#doc = undefined;
+  }
+
+  /** Index of an item with this very text, appended when there is none. */
+  #ensure(container: string, xml: string): number {
+    let doc = this.#open() as XmlPart;
+    if (doc.child(doc.root, container) === undefined) {
+      this.#addContainer(doc, container);
+      doc = this.#open() as XmlPart;
+    }
+    const parent = doc.child(doc.root, container) as Element;
+    const found = parent.children.findIndex((item) => doc.raw(item) === xml);
+    if (found >= 0) return found;
+    doc.append(parent, xml);
+    doc.setAttribute(parent, "count", String(parent.children.length + 1));
+    this.#save(doc);
+    return parent.children.length;
+  }
+
+  #addContainer(doc: XmlPart, name: string): void {
+    const p = doc.prefix;
+    const least = containers.find(([known]) => known === name)?.[1](p) ?? "";
+    const xml = `<${p}${name}>${least}</${p}${name}>`;
+    const after = order.slice(order.indexOf(name) + 1).map((next) => p + next);
+    const next = doc.root.children.find((child) => after.includes(child.name));
+    if (next === undefined) doc.append(doc.root, xml);
+    else doc.insertBefore(next, xml);
+    this.#save(doc);
+  }
+
+  #formatId(code: string): number {
+    for (const [id, known] of builtInFormats) if (known === code) return id;
+    const doc = this.#open() as XmlPart;
+    const own = this.#items(doc, "numFmts");
+    const known = own.find((item) => item.attributes.formatCode === code);
+    if (known !== undefined) return Number(known.attributes.numFmtId);
+    const id =
+      Math.max(firstOwnFormat - 1, ...own.map((item) => Number(item.attributes.numFmtId))) + 1;
+    this.#ensure(
+      "numFmts",
+      `<${doc.prefix}numFmt numFmtId="${id}" formatCode="${escapeAttribute(code)}"/>`,
+    );
+    return id;
+  }
+
+  /** The workbook's plain font with the changes asked for. */
+  #fontXml({ bold, italic, color }: StyleSpec): string {
+    const doc = this.#open() as XmlPart;
+    const p = doc.prefix;
+    const base = this.#items(doc, "fonts")[0]?.children ?? [];
+    const kept = (local: string) =>
+      base
+        .filter((item) => item.local === local)
+        .map((item) => openingTag(item.name, item.attributes, true))
+        .join("");
+    const own = color === undefined ? kept("color") : `<${p}color rgb="FF${checkedColor(color)}"/>`;
+    const start = `<${p}font>${bold ? `<${p}b/>` : ""}${italic ? `<${p}i/>` : ""}`;
+    return `${start}${kept("sz")}${own}${kept("name")}${kept("family")}${kept("charset")}${kept("scheme")}</${p}font>`;
+  }
+}
+
+export function checkedColor(rgb: string): string {
+  if (!/^[0-9A-Fa-f]{6}$/.test(rgb)) {
+    throw new RangeError(`"${rgb}" is not a colour; give six hexadecimal digits such as FFCC00.`);
+  }
+  return rgb.toUpperCase();
+}

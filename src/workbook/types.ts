@@ -1,0 +1,140 @@
+/**
+ * The shapes this room hands out and takes in. Rows and columns are 0-based
+ * everywhere in the API; references such as "B2" appear only as text.
+ */
+
+/** An Excel error value, for example `{ error: "#N/A" }`. */
+export interface CellError {
+  readonly error: string;
+}
+
+/** A stored value; null is a blank cell. Shared, inline and formula strings are all plain strings. */
+export type CellValue = number | string | boolean | CellError | null;
+
+export interface Cell {
+  readonly row: number;
+  readonly col: number;
+  /** The stored (cached) value. Dates are serial numbers; the format code tells. */
+  readonly value: CellValue;
+  /** Without the leading "=", as stored in the file; shared formulas are expanded to this cell's own text. */
+  readonly formula: string | null;
+  /** "B2:B9" when this cell anchors an array formula or a spilled formula. */
+  readonly arrayRef: string | null;
+  /** Index of the cell format (xf) in the styles part. */
+  readonly style: number;
+}
+
+export type SheetState = "visible" | "hidden" | "veryHidden";
+
+export interface Sheet {
+  readonly name: string;
+  readonly state: SheetState;
+  readonly isProtected: boolean;
+  /** Last row that holds a value or formula, plus one. */
+  readonly rowCount: number;
+  /** Last column that holds a value or formula, plus one. */
+  readonly colCount: number;
+  cell(row: number, col: number): Cell | undefined;
+  /** Row by row, left to right. */
+  cells(): Iterable<Cell>;
+  readonly hiddenRows: ReadonlySet<number>;
+  readonly hiddenCols: ReadonlySet<number>;
+  readonly merges: readonly string[];
+  /** Column widths in characters, for columns that state one. */
+  readonly columnWidths: ReadonlyMap<number, number>;
+  readonly frozenRows: number;
+  readonly frozenCols: number;
+  /** Stores a value, removes the cell's formula and keeps its style. */
+  setValue(row: number, col: number, value: CellValue): void;
+  /**
+   * Stores a formula (without "=") and its value; keeps the cell's style. The same formula text again only renews
+   * the value. `arrayRef` makes it a spilled formula over that range, or gives a spilled formula its new range.
+   */
+  setFormula(row: number, col: number, formula: string, value: CellValue, arrayRef?: string): void;
+  /** Removes value and formula; the cell's style stays. */
+  clear(row: number, col: number): void;
+}
+
+export interface DefinedName {
+  readonly name: string;
+  readonly formula: string;
+  /** The sheet the name is local to, or null for the whole workbook. */
+  readonly sheet: string | null;
+}
+
+export interface TableInfo {
+  readonly name: string;
+  readonly sheet: string;
+  readonly ref: string;
+  readonly columns: readonly string[];
+  readonly headerRow: boolean;
+  readonly totalsRow: boolean;
+}
+
+export interface StyleSpec {
+  readonly bold?: boolean | undefined;
+  readonly italic?: boolean | undefined;
+  /** Solid fill, "RRGGBB". */
+  readonly fill?: string | undefined;
+  /** Text colour, "RRGGBB". */
+  readonly color?: string | undefined;
+  /** A format code such as "0.0" or "yyyy-mm-dd". */
+  readonly numberFormat?: string | undefined;
+  readonly wrap?: boolean | undefined;
+  readonly align?: "left" | "center" | "right" | undefined;
+  /** A thin border on all four sides. */
+  readonly border?: boolean | undefined;
+}
+
+export interface CellSpec {
+  readonly value?: CellValue | undefined;
+  /** Without the leading "=". */
+  readonly formula?: string | undefined;
+  /** Given for a formula that spills: the range it fills, this cell first. */
+  readonly arrayRef?: string | undefined;
+  readonly style?: number | undefined;
+}
+
+export interface ValidationSpec {
+  readonly ref: string;
+  /** Allowed entries, or a formula that yields them. */
+  readonly list?: readonly string[] | undefined;
+  readonly formula?: string | undefined;
+}
+
+export interface SheetSpec {
+  readonly rows: readonly (readonly (CellSpec | null)[])[];
+  /** Widths in characters, by column from the left; null leaves the default. */
+  readonly columnWidths?: readonly (number | null)[] | undefined;
+  readonly frozenRows?: number | undefined;
+  readonly frozenCols?: number | undefined;
+  /** The range that carries filter buttons, "A1:F20". */
+  readonly autoFilter?: string | undefined;
+  readonly validations?: readonly ValidationSpec[] | undefined;
+  readonly printLandscape?: boolean | undefined;
+  /** "RRGGBB". */
+  readonly tabColor?: string | undefined;
+}
+
+/** Bounds that a hostile or broken file may not pass. */
+export interface Limits {
+  /** Bytes of the file itself. */
+  readonly fileBytes: number;
+  /** Entries in the zip. */
+  readonly entries: number;
+  /** Bytes of all parts once inflated, counted while they inflate. */
+  readonly expandedBytes: number;
+  /** Nesting of XML elements. */
+  readonly depth: number;
+  /** Cells in the whole workbook. */
+  readonly cells: number;
+}
+
+export type WorkbookErrorReason =
+  | "not-xlsx"
+  | "old-xls"
+  | "password"
+  | "truncated"
+  | "damaged"
+  | "too-large"
+  | "no-sheets";
