@@ -11,8 +11,8 @@ const doors = {
   "src/excel": ["src/job"],
   "src/pane": ["src/job", "src/excel"],
   "src/sheet": ["src/workbook", "functions"],
-  "src/desk": ["src/sheet", "src/workbook", "src/pane"],
-  "src/command": ["src/sheet", "src/job", "src/workbook"],
+  "src/desk": ["src/sheet", "src/workbook", "src/pane", "functions"],
+  "src/command": ["src/sheet", "src/job", "src/workbook", "functions"],
   "src/site": ["functions", "src/formulas", "src/algebra", "src/pane", "src/desk"],
   workbooks: ["src/workbook", "src/sheet", "src/job", "functions"],
 };
@@ -66,5 +66,9 @@ module.exports = {
     tsPreCompilationDeps: true,
     tsConfig: { fileName: "tsconfig.json" },
     combinedDependencies: false,
+    enhancedResolveOptions: {
+      exportsFields: ["exports"],
+      conditionNames: ["import", "default"],
+    },
   },
 };

@@ -1,13 +1,17 @@
 import type { Opening } from "../src/job";
 import { invalid } from "./problem";
-import { isBlank, type Matrix, toMatrix } from "./rows";
+import { isBlank, isError, type Matrix, toMatrix } from "./rows";
 
 /** The openings of one or several boxes, from columns of the Boxes sheet. */
 export class BoxOpenings {
   private readonly byBox = new Map<string, Opening[]>();
   private readonly several: boolean;
 
-  /** `labels`, `areas` and `boxes` are of one length; a row without label or area is passed over. */
+  /**
+   * `labels`, `areas` and `boxes` are of one length. A row without a label is passed over; one whose
+   * area is not a number above 0 stays, with the area NaN, so that using it can be told apart from
+   * a label that is not there.
+   */
   constructor(labels: Matrix, areas: Matrix, boxes: Matrix | null | undefined) {
     const label = toMatrix(labels).flat();
     const area = toMatrix(areas).flat();
@@ -18,11 +22,12 @@ export class BoxOpenings {
         `${label.length} labels, ${area.length} areas${this.several ? ` and ${box.length} boxes` : ""}: give columns of one length`,
       );
     label.forEach((cell, i) => {
+      if (isBlank(cell) || isError(cell)) return;
       const value = area[i];
-      if (isBlank(cell) || typeof value !== "number" || !(value > 0)) return;
+      const usable = typeof value === "number" && value > 0 && Number.isFinite(value);
       const key = this.several ? keyOf(box[i]) : "";
       const list = this.byBox.get(key) ?? [];
-      list.push({ label: String(cell).trim(), area: value });
+      list.push({ label: String(cell).trim(), area: usable ? value : Number.NaN });
       this.byBox.set(key, list);
     });
   }

@@ -2,7 +2,7 @@ import { columns } from "../src/algebra";
 import { areaForFlow, diameterForArea, rectArea, roundArea } from "../src/formulas";
 import { aimedPressure, areaOf, openingsNamed, usualConstant } from "../src/job";
 import { BoxOpenings } from "./box-openings";
-import { fromError, missing } from "./problem";
+import { fromError, invalid, missing } from "./problem";
 import { type Matrix, Rows } from "./rows";
 import { aboveZero, readUnits } from "./units";
 
@@ -64,7 +64,13 @@ export function openAreaOf(
     if (rows.isSpoiled(i)) return missing("the openings or the box hold an error");
     if (named === "") return "";
     try {
-      return areaOf(openingsNamed(named, known.of(own)));
+      const open = openingsNamed(named, known.of(own));
+      const flawed = open.find(({ area }) => Number.isNaN(area));
+      if (flawed)
+        return invalid(
+          `opening ${flawed.label} has no area above 0 in the list: type it there as a number`,
+        );
+      return areaOf(open);
     } catch (error) {
       return fromError(error);
     }

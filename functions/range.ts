@@ -1,6 +1,6 @@
 import { nextOpening, rangeStatusColumn, usualWindow } from "../src/job";
 import { BoxOpenings } from "./box-openings";
-import { fromError } from "./problem";
+import { fromError, missing } from "./problem";
 import { pick, Rows } from "./rows";
 import { aboveZero } from "./units";
 
@@ -54,11 +54,13 @@ export function nextOpeningOf(
   const to = rows.numbers("high", { otherwise: usualWindow.high, refuse: aboveZero });
   const boxOf = rows.texts("box");
   return rows.result((i) => {
+    const own = boxOf(i);
+    if (rows.isSpoiled(i)) return missing("the box holds an error");
     const window = { low: pick(from, i), high: pick(to, i) };
     const p = pick(P, i);
     if (p >= window.low && p <= window.high) return "";
     try {
-      const next = nextOpening(p, pick(A, i), known.of(boxOf(i)), window);
+      const next = nextOpening(p, pick(A, i), known.of(own), window);
       if (!next) return "no opening in the list";
       return next.inWindow ? next.label : `none in range, nearest ${next.label}`;
     } catch (error) {

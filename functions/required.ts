@@ -29,24 +29,20 @@ export function roomRateOf(
     room: rows.texts("room"),
     duty: rows.texts("duty"),
   };
-  const volumes = rows.texts("volume");
+  const volumes = rows.has("volume")
+    ? rows.numbers("volume", { blank: "allowed", refuse: aboveZero })
+    : Number.NaN;
   return rows.result((i) => {
-    const [named, kind, running, size] = [
-      texts.edition(i),
-      texts.room(i),
-      texts.duty(i),
-      volumes(i),
-    ];
-    if (rows.isSpoiled(i)) return missing("the edition, room, duty or volume holds an error");
+    const [named, kind, running] = [texts.edition(i), texts.room(i), texts.duty(i)];
+    if (rows.isSpoiled(i)) return missing("the edition, room or duty holds an error");
     if (kind === "" && running === "") return "";
     if (named === "") return missing("the edition is blank: name one, such as 62.2-2016");
     if (kind === "") return missing("the room kind is blank: name one, such as bathroom");
     if (running === "") return missing("the duty is blank: say on demand or continuous");
-    const wide = size === "" ? undefined : Number(size);
-    if (wide !== undefined && !(wide > 0))
-      return fromError(new RangeError(`volume "${size}": give a number above 0`));
+    const volume = pick(volumes, i);
+    const size = Number.isNaN(volume) ? undefined : volume;
     try {
-      return roomRate(findEdition(named), findRoom(kind), findDuty(running), system, wide).rate;
+      return roomRate(findEdition(named), findRoom(kind), findDuty(running), system, size).rate;
     } catch (error) {
       return fromError(error);
     }

@@ -77,7 +77,7 @@ export class Rows {
     const { refuse } = options;
     if (matrix.length === 1 && matrix[0]?.length === 1) {
       const value = matrix[0][0];
-      if (typeof value === "number" && !refuse?.(value)) return value;
+      if (typeof value === "number" && Number.isFinite(value) && !refuse?.(value)) return value;
     }
     const out = new Float64Array(this.length);
     for (let i = 0; i < this.length; i++) {

@@ -1,5 +1,6 @@
 import type { Formula } from "../formulas";
 import type { Expression, FunctionName, Operator } from "./expression";
+import { operate } from "./operate";
 import { parseText } from "./parse";
 
 /** One input of a formula over many rows: a value a row, or one value for all. */
@@ -142,10 +143,16 @@ function choice(when: Kernel, then: Kernel, otherwise: Kernel): Kernel {
   const noFill = filler();
   return (at, count) => {
     const test = when(at, count);
-    if (typeof test === "number") return test ? then(at, count) : otherwise(at, count);
+    if (typeof test === "number") {
+      if (Number.isNaN(test)) return test;
+      return test ? then(at, count) : otherwise(at, count);
+    }
     const yes = yesFill(then(at, count));
     const no = noFill(otherwise(at, count));
-    for (let i = 0; i < count; i++) out[i] = (test[i] ? yes[i] : no[i]) as number;
+    for (let i = 0; i < count; i++) {
+      const t = test[i] as number;
+      out[i] = (t ? yes[i] : t === 0 ? no[i] : t) as number;
+    }
     return out;
   };
 }
@@ -175,42 +182,4 @@ function filler(): (column: Column) => Float64Array {
     if (!filled || !Object.is(filled[0], column)) filled = new Float64Array(block).fill(column);
     return filled;
   };
-}
-
-/** One loop an operator, written out: a shared loop over a callback costs several times more. */
-function operate(
-  operator: Operator,
-  a: Float64Array,
-  b: Float64Array,
-  out: Float64Array,
-  count: number,
-): void {
-  switch (operator) {
-    case "+":
-      for (let i = 0; i < count; i++) out[i] = (a[i] as number) + (b[i] as number);
-      break;
-    case "-":
-      for (let i = 0; i < count; i++) out[i] = (a[i] as number) - (b[i] as number);
-      break;
-    case "*":
-      for (let i = 0; i < count; i++) out[i] = (a[i] as number) * (b[i] as number);
-      break;
-    case "/":
-      for (let i = 0; i < count; i++) out[i] = (a[i] as number) / (b[i] as number);
-      break;
-    case "^":
-      for (let i = 0; i < count; i++) out[i] = (a[i] as number) ** (b[i] as number);
-      break;
-    case "<":
-      for (let i = 0; i < count; i++) out[i] = (a[i] as number) < (b[i] as number) ? 1 : 0;
-      break;
-    case "<=":
-      for (let i = 0; i < count; i++) out[i] = (a[i] as number) <= (b[i] as number) ? 1 : 0;
-      break;
-    case ">":
-      for (let i = 0; i < count; i++) out[i] = (a[i] as number) > (b[i] as number) ? 1 : 0;
-      break;
-    case ">=":
-      for (let i = 0; i < count; i++) out[i] = (a[i] as number) >= (b[i] as number) ? 1 : 0;
-  }
 }

@@ -51,7 +51,7 @@ export function parseText(text: string): Expression {
 export function toExpression(node: MathNode): Expression {
   switch (node.type) {
     case "ConstantNode":
-      return { kind: "number", value: Number((node as ConstantNode<number>).value) };
+      return constant(node as ConstantNode);
     case "SymbolNode": {
       const { name } = node as SymbolNode;
       return name === "pi" ? { kind: "number", value: Math.PI } : { kind: "symbol", name };
@@ -76,17 +76,26 @@ export function toExpression(node: MathNode): Expression {
   }
 }
 
+function constant(node: ConstantNode): Expression {
+  const { value } = node;
+  if (typeof value !== "number" || !Number.isFinite(value))
+    throw new Error(`a formula text may not hold the constant ${node.toString()}`);
+  return { kind: "number", value };
+}
+
 function operation(node: OperatorNode): Expression {
   const [left, right] = node.args.map(toExpression);
   if (left && !right && String(node.op) === "-") return { kind: "negate", of: left };
   const operator = operators.find((known) => known === String(node.op));
-  if (!left || !right || !operator)
+  // "5 cm" or "2 x": a times sign that was forgotten, or a unit; neither is meant.
+  if (!left || !right || !operator || node.implicit)
     throw new Error(`a formula text may not use the operator ${node.op}: ${node.toString()}`);
   return { kind: "binary", operator, left, right };
 }
 
 function call(node: FunctionNode): Expression {
-  const name = functionNames.find((known) => known === node.fn.name);
+  const plainCall = (node.fn as MathNode).type === "SymbolNode";
+  const name = plainCall ? functionNames.find((known) => known === node.fn.name) : undefined;
   const [of, ...rest] = node.args.map(toExpression);
   if (!name || !of || rest.length > 0)
     throw new Error(`a formula text may not call ${node.toString()}`);

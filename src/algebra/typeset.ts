@@ -121,13 +121,13 @@ const strength: Record<Operator, number> = {
 function print(tree: Expression, names: ReadonlyMap<string, string>, outer: number): string {
   switch (tree.kind) {
     case "number":
-      return tree.value === Math.PI ? "π" : written(tree.value);
+      return tree.value === Math.PI ? "π" : token(written(tree.value), outer);
     case "symbol":
-      return names.get(tree.name) ?? tree.name;
+      return token(names.get(tree.name) ?? tree.name, outer);
     case "negate":
       return closed(`−${print(tree.of, names, 4)}`, 2, outer);
     case "call":
-      return printCall(tree, names);
+      return printCall(tree, names, outer);
     case "choice":
       return closed(
         `${print(tree.yes, names, 1)} if ${print(tree.when, names, 0)}, otherwise ${print(tree.no, names, 0)}`,
@@ -142,12 +142,14 @@ function print(tree: Expression, names: ReadonlyMap<string, string>, outer: numb
 function printCall(
   tree: Expression & { kind: "call" },
   names: ReadonlyMap<string, string>,
+  outer: number,
 ): string {
   const inside = print(tree.of, names, 0);
   const simple = tree.of.kind === "symbol" || tree.of.kind === "number";
   switch (tree.name) {
     case "sqrt":
-      return simple ? `√${inside}` : `√(${inside})`;
+      // As the base of a power it is closed: √x² would be read as the root of x².
+      return closed(`√${simple ? token(inside, strength["^"] + 1) : `(${inside})`}`, 5, outer);
     case "abs":
       return `|${inside}|`;
     case "floor":
@@ -169,9 +171,16 @@ function printBinary(
     const base = print(tree.left, names, own + 1);
     return closed(`${base}${superscript(tree.right.value)}`, own, outer);
   }
-  const left = print(tree.left, names, own);
+  // A tower of powers is read from the right, so a power as the base is closed too.
+  const left = print(tree.left, names, tree.operator === "^" ? own + 1 : own);
   const right = print(tree.right, names, own + 1);
   return closed(`${left}${signs[tree.operator]}${right}`, own, outer);
+}
+
+/** A name or a number: a negative one binds like a minus sign, a power of ten like a product. */
+function token(text: string, outer: number): string {
+  const own = text.startsWith("−") ? strength["-"] : text.includes("·10") ? strength["*"] : outer;
+  return closed(text, own, outer);
 }
 
 function closed(text: string, own: number, outer: number): string {

@@ -1,5 +1,11 @@
 import { run } from "./run";
 
+// A reader such as head may close the pipe before everything is printed.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+  process.exit();
+});
+
 process.exitCode = await run(process.argv.slice(2), {
   out: (text) => process.stdout.write(text),
   note: (text) => process.stderr.write(text),

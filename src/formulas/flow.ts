@@ -44,7 +44,7 @@ export const pressureAtOtherArea: Formula = {
   title: "Pressure to expect after the open area is changed",
   result: { name: "P2", shown: "ΔP₂", meaning: "pressure to expect", unit: "Pa" },
   symbols: [
-    pressure,
+    { ...pressure, valid: [0.1, 100] },
     { ...area, shown: "A₁", meaning: "open area now" },
     { ...area, name: "A2", shown: "A₂", meaning: "open area next" },
   ],
@@ -94,8 +94,8 @@ export const constantSi: Formula = {
   source: orifice,
   example: {
     given: { C: 0.6063, rho: 1.2 },
-    gives: 0.0782731,
-    digits: 7,
+    gives: 0.078273,
+    digits: 6,
     note: "the SI twin of 1.07",
   },
 };

@@ -150,9 +150,9 @@ export const betweenTwoRows: Formula = {
   result: { name: "y", shown: "y", meaning: "value between the rows", unit: "1" },
   symbols: [
     { name: "x", shown: "x", meaning: "where to read", unit: "1", valid: [0.25, 1] },
-    { name: "x1", shown: "x₁", meaning: "lower row", unit: "1", valid: [0.25, 0.5] },
+    { name: "x1", shown: "x₁", meaning: "lower row", unit: "1", valid: [0.25, 0.45] },
     { name: "y1", shown: "y₁", meaning: "value at the lower row", unit: "1", valid: [1, 4] },
-    { name: "x2", shown: "x₂", meaning: "upper row", unit: "1", valid: [0.6, 1] },
+    { name: "x2", shown: "x₂", meaning: "upper row", unit: "1", valid: [0.5, 1] },
     { name: "y2", shown: "y₂", meaning: "value at the upper row", unit: "1", valid: [1, 4] },
   ],
   text: "y1 + (y2 - y1) * (x - x1) / (x2 - x1)",

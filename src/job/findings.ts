@@ -5,9 +5,9 @@ export type Severity = (typeof severities)[number];
 interface KindEntry {
   readonly title: string;
   readonly severity: Severity;
-  /** The flow of the row cannot be trusted while this stands. */
-  readonly spoilsFlow?: true;
-  /** Says nothing where another finding already spoils the flow of the row. */
+  /** The row's results cannot be trusted while this stands. */
+  readonly spoilsRow?: true;
+  /** Says nothing where another finding already spoils the row. */
   readonly yields?: true;
   /** Other findings on the same cell that this one explains. */
   readonly explains?: readonly string[];
@@ -17,44 +17,44 @@ const typedOver = ["formula-typed-over", "value-differs", "value-stale"];
 
 /** Every kind of finding, in the order of a summary. */
 export const findingKinds = {
-  "pressure-above": { title: "pressure above the window", severity: "wrong", spoilsFlow: true },
-  "pressure-below": { title: "pressure below the window", severity: "wrong", spoilsFlow: true },
-  "pressure-negative": { title: "pressure of the wrong sign", severity: "wrong", spoilsFlow: true },
-  "pressure-blank": { title: "no pressure reading", severity: "missing", spoilsFlow: true },
-  "pressure-unit": { title: "pressure in another unit", severity: "wrong", spoilsFlow: true },
+  "pressure-above": { title: "pressure above the window", severity: "wrong", spoilsRow: true },
+  "pressure-below": { title: "pressure below the window", severity: "wrong", spoilsRow: true },
+  "pressure-negative": { title: "pressure of the wrong sign", severity: "wrong", spoilsRow: true },
+  "pressure-blank": { title: "no pressure reading", severity: "missing", spoilsRow: true },
+  "pressure-unit": { title: "pressure in another unit", severity: "wrong", spoilsRow: true },
   "pressure-repeated": {
     title: "same pressure copied down",
     severity: "doubtful",
-    spoilsFlow: true,
+    spoilsRow: true,
   },
-  "readings-apart": { title: "readings far apart", severity: "doubtful", spoilsFlow: true },
-  "number-as-text": { title: "text in a number cell", severity: "wrong", spoilsFlow: true },
+  "readings-apart": { title: "readings far apart", severity: "doubtful", spoilsRow: true },
+  "number-as-text": { title: "text in a number cell", severity: "wrong", spoilsRow: true },
   "cell-error": { title: "error value in a cell", severity: "wrong", yields: true },
-  "box-unknown": { title: "box not listed", severity: "wrong", spoilsFlow: true },
-  "opening-unknown": { title: "opening not listed", severity: "wrong", spoilsFlow: true },
+  "box-unknown": { title: "box not listed", severity: "wrong", spoilsRow: true },
+  "opening-unknown": { title: "opening not listed", severity: "wrong", spoilsRow: true },
   "opening-repeated": { title: "opening listed twice", severity: "wrong" },
   "opening-uncounted": {
     title: "opening open but not counted",
     severity: "wrong",
-    spoilsFlow: true,
+    spoilsRow: true,
     explains: typedOver,
   },
   "area-not-of-openings": {
     title: "area not that of the openings",
     severity: "wrong",
-    spoilsFlow: true,
+    spoilsRow: true,
     explains: typedOver,
   },
   "area-unit": {
     title: "area in another unit",
     severity: "wrong",
-    spoilsFlow: true,
+    spoilsRow: true,
     explains: [...typedOver, "area-not-of-openings", "area-not-of-sizes"],
   },
   "area-is-size": {
     title: "diameter typed as an area",
     severity: "wrong",
-    spoilsFlow: true,
+    spoilsRow: true,
     explains: [...typedOver, "area-not-of-openings", "area-not-of-sizes"],
   },
   "area-not-of-sizes": {
@@ -67,19 +67,27 @@ export const findingKinds = {
   "constant-differs": {
     title: "constant not that of the box",
     severity: "doubtful",
-    spoilsFlow: true,
+    spoilsRow: true,
     explains: typedOver,
   },
   "fan-repeated": { title: "fan listed twice", severity: "wrong" },
   "dwelling-unknown": { title: "fan with no dwelling", severity: "wrong" },
   "dwelling-repeated": { title: "dwelling listed twice", severity: "wrong" },
   "dwelling-empty": { title: "dwelling with no fan", severity: "missing" },
-  "dwelling-size": { title: "floor area or bedrooms unusable", severity: "missing" },
-  "room-unknown": { title: "room kind unknown", severity: "wrong" },
-  "room-missing": { title: "room kind missing", severity: "missing" },
-  "duty-unknown": { title: "duty unknown", severity: "wrong" },
-  "duty-missing": { title: "duty missing", severity: "missing" },
-  "rate-not-set": { title: "no rate for this room and duty", severity: "doubtful" },
+  "dwelling-size": {
+    title: "floor area or bedrooms unusable",
+    severity: "missing",
+    spoilsRow: true,
+  },
+  "room-unknown": { title: "room kind unknown", severity: "wrong", spoilsRow: true },
+  "room-missing": { title: "room kind missing", severity: "missing", spoilsRow: true },
+  "duty-unknown": { title: "duty unknown", severity: "wrong", spoilsRow: true },
+  "duty-missing": { title: "duty missing", severity: "missing", spoilsRow: true },
+  "rate-not-set": {
+    title: "no rate for this room and duty",
+    severity: "doubtful",
+    spoilsRow: true,
+  },
   "date-missing": { title: "test date missing", severity: "missing" },
   "date-wrong": { title: "test date unusable", severity: "wrong" },
   "tester-missing": { title: "tester missing", severity: "missing" },
@@ -87,7 +95,7 @@ export const findingKinds = {
   "flow-is-rating": {
     title: "flow copied from the rating",
     severity: "wrong",
-    spoilsFlow: true,
+    spoilsRow: true,
     explains: typedOver,
   },
   "flow-unlike-rating": {
@@ -117,6 +125,18 @@ export function kindEntry(kind: FindingKind): KindEntry {
   return findingKinds[kind];
 }
 
+/** A mend that needs no judgement: the cells to write, with the field and what to put there. */
+export interface Mend {
+  /** What the button says: "Restore the formula". */
+  readonly label: string;
+  readonly writes: readonly Write[];
+}
+
+export type Write =
+  | { readonly cell: string; readonly value: number | string | null }
+  /** Copies the formula of another cell of the same column, moved to this row. */
+  | { readonly cell: string; readonly formulaOf: string };
+
 /** One thing found: where, what, what it does to the result and how to mend it. */
 export interface Finding {
   readonly kind: FindingKind;
@@ -131,4 +151,6 @@ export interface Finding {
   readonly what: string;
   readonly effect: string;
   readonly mend: string;
+  /** There where the mend is certain; all cells are on the finding's own sheet. */
+  readonly apply?: Mend;
 }

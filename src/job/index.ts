@@ -5,8 +5,10 @@ export {
   type FindingKind,
   findingKinds,
   kindEntry,
+  type Mend,
   type Severity,
   severities,
+  type Write,
 } from "./findings";
 export { type FitChoice, fitSheetTitle, type JobFit, readHeading, type SheetFit } from "./fit";
 export {

@@ -1,7 +1,7 @@
-import { type Finding, type FindingKind, kindEntry } from "./findings";
+import { type Finding, type FindingKind, kindEntry, type Mend } from "./findings";
 import type { Table } from "./read";
 
-type Words = Pick<Finding, "what" | "effect" | "mend">;
+type Words = Pick<Finding, "what" | "effect" | "mend"> & { readonly apply?: Mend | undefined };
 
 /** Collects findings, then leaves out those that another one explains. */
 export class Report {
@@ -18,17 +18,11 @@ export class Report {
     cell: string,
     row: number,
     about: string,
-    words: Words,
+    { apply, ...words }: Words,
   ): void {
-    this.found.push({
-      kind,
-      severity: kindEntry(kind).severity,
-      sheet,
-      cell,
-      row,
-      about,
-      ...words,
-    });
+    const { severity } = kindEntry(kind);
+    const finding: Finding = { kind, severity, sheet, cell, row, about, ...words };
+    this.found.push(apply ? { ...finding, apply } : finding);
   }
 
   /** What stands, by sheet in the order first met, then by row and cell. */
@@ -38,7 +32,7 @@ export class Report {
     for (const { kind, sheet, cell, row } of this.found) {
       const key = `${sheet}!${cell}`;
       byCell.set(key, [...(byCell.get(key) ?? []), kind]);
-      if (kindEntry(kind).spoilsFlow) spoiledRows.add(`${sheet}!${row}`);
+      if (kindEntry(kind).spoilsRow) spoiledRows.add(`${sheet}!${row}`);
     }
     const sheets = [...new Set(this.found.map((finding) => finding.sheet))];
     return this.found

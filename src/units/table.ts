@@ -75,6 +75,6 @@ export function conversionFactor(from: string, to: string): number {
   const target = findUnit(to);
   if (!source || !target) throw new Error(`unknown unit: ${source ? to : from}`);
   if (source.dimension !== target.dimension)
-    throw new Error(`${from} is a ${source.dimension} and ${to} a ${target.dimension}`);
+    throw new Error(`${from} measures ${source.dimension} and ${to} ${target.dimension}`);
   return source === target ? 1 : source.factor / target.factor;
 }

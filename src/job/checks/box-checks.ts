@@ -3,7 +3,7 @@ import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
 
 /** Boxes whose check is too old, or missing, for the readings taken with them. */
-export const checkBoxDates: Check = (job, report) => {
+export const checkBoxDates: Check = (job, report, { today }) => {
   const { fans, boxes, settings } = job;
   if (!fans || !boxes?.table.has("checked")) return;
   const { table } = boxes;
@@ -27,7 +27,10 @@ export const checkBoxDates: Check = (job, report) => {
       continue;
     }
     const late = rows.filter((i) => {
-      const days = fans.table.number("date", i) - checked;
+      const date = fans.table.number("date", i);
+      // A date that lies ahead has a finding of its own.
+      if (date > today + 1) return false;
+      const days = date - checked;
       return days > settings.interval || days < 0;
     });
     if (late.length === 0) continue;

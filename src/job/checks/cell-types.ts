@@ -1,20 +1,32 @@
 import { type CellError, isCellError } from "../grid";
+import { numberAlone } from "../mends";
 import type { Table } from "../read";
+import { type Field, unitOf } from "../sheets";
 import type { Check } from "./check";
+import { inheritsError } from "./inherited-error";
 
 /** Text where a number belongs, and error values. */
 export const checkCellTypes: Check = (job, report) => {
   for (const table of Object.values(job.tables)) {
     const about = aboutRow(table);
+    // A file stores no message with an error; a fresh evaluation has one.
+    const explained = (stored: CellError, key: string, i: number): CellError => {
+      const column = table.fit.columns.get(key);
+      if (!job.file.fresh || !column || table.formula(key, i) === null) return stored;
+      const again = job.file.fresh(table.name, table.rows[i] as number, column.col);
+      return "value" in again && isCellError(again.value) ? again.value : stored;
+    };
     for (const field of table.layout.fields) {
       if (!table.has(field.key)) continue;
       for (let i = 0; i < table.length; i++) {
         const value = table.raw(field.key, i);
         if (isCellError(value)) {
+          const { col } = table.fit.columns.get(field.key) ?? { col: 0 };
+          if (inheritsError(job.file, table.grid, table.rows[i] as number, col)) continue;
           report.at("cell-error", table, field.key, i, about(i), {
             what: `${table.heading(field.key)} holds ${value.error}`,
             effect: "Whatever uses this cell shows an error too.",
-            mend: mendOfError(value),
+            mend: mendOfError(explained(value, field.key, i)),
           });
           continue;
         }
@@ -23,6 +35,7 @@ export const checkCellTypes: Check = (job, report) => {
           what: `${table.heading(field.key)} holds the text "${String(value)}"`,
           effect: "A spreadsheet passes over text: the number is not used.",
           mend: "Type the number alone, without a unit or an apostrophe, in a cell that is not formatted as text.",
+          apply: numberAlone(table, field.key, i, ownUnit(table, field)),
         });
       }
     }
@@ -36,6 +49,12 @@ function mendOfError({ error, message }: CellError): string {
   if (error === "#REF!")
     return "A cell that the formula needs was deleted: write the formula again.";
   return "Look at the cells that the formula uses.";
+}
+
+/** The unit in which a column is read: a number typed with it needs no conversion. */
+function ownUnit(table: Table, field: Field): string[] {
+  const unit = table.fit.columns.get(field.key)?.unit;
+  return unit ? [unit] : field.measure ? [unitOf(field.measure, table.system)] : [];
 }
 
 /** The row's own name: its first text fields. */

@@ -1,4 +1,5 @@
 import { type CellValue, isBlankCell, isCellError } from "../grid";
+import { restoredFormula } from "../mends";
 import type { Table } from "../read";
 import { shown } from "../words";
 import { aboutRow } from "./cell-types";
@@ -27,6 +28,7 @@ export const checkComputedCells: Check = (job, report) => {
             what: `${text(value)} is typed where the column has a formula`,
             effect: effectOf(table, key, value, wanted),
             mend: "Copy the formula down from the row above.",
+            apply: restoredFormula(table, key, i),
           });
         else if (wanted !== undefined && !agrees(value, wanted, table.factor(key), rounded))
           report.at("value-differs", table, key, i, about(i), {

@@ -1,3 +1,4 @@
+import { restoredFormula } from "../mends";
 import { shown } from "../words";
 import type { Check } from "./check";
 
@@ -14,6 +15,7 @@ export const checkConstants: Check = (job, report) => {
       what: `the constant is ${stored}; the box has ${own}`,
       effect: `The flow comes out ${shown((100 * stored) / own)} % of what the box gives.`,
       mend: `Use ${own}, or record on the Boxes sheet why the box has another constant.`,
+      apply: restoredFormula(fans.table, "constant", i),
     });
   }
 };

@@ -1,4 +1,5 @@
 import { convert } from "../../units";
+import { restoredFormula } from "../mends";
 import { OpeningsError, openingsNamed } from "../rules";
 import { unitOf } from "../sheets";
 import { listed, shown } from "../words";
@@ -49,12 +50,14 @@ export const checkOpeningsInUse: Check = (job, report) => {
     const label = table.text("openings", i);
     const share = `The flow comes out ${shown((100 * stored) / total)} % of what it was.`;
     const single = used.find((opening) => near(stored, opening.area));
+    const apply = restoredFormula(table, "area", i);
     const place = `${label} has ${shown(total)} ${unit}`;
     if (used.length > 1 && single)
       report.at("opening-uncounted", table, "area", i, about, {
         what: `${label} are open but the area is that of ${single.label} alone (${shown(stored)} ${unit})`,
         effect: share,
         mend: `Use the area of all open ones: ${shown(total)} ${unit}.`,
+        apply,
       });
     else if (
       near(stored, convert(total, "in²", "cm²")) ||
@@ -64,18 +67,21 @@ export const checkOpeningsInUse: Check = (job, report) => {
         what: `${shown(stored)} is the area in ${stored > total ? "cm²" : "in²"}; ${place}`,
         effect: share,
         mend: `Type ${shown(total)} ${unit}, or look the area up from the ${boxes?.table.name} sheet.`,
+        apply,
       });
     else if (used.some((opening) => isSizeOf(opening.label, i, stored)))
       report.at("area-is-size", table, "area", i, about, {
         what: `${shown(stored)} is the diameter of the opening, not its area; ${place}`,
         effect: share,
         mend: `Type ${shown(total)} ${unit}, or look the area up from the ${boxes?.table.name} sheet.`,
+        apply,
       });
     else
       report.at("area-not-of-openings", table, "area", i, about, {
         what: `the area is ${shown(stored)} ${unit} but ${place}`,
         effect: share,
         mend: `Correct the openings in use or the area: ${shown(total)} ${unit} for ${label}.`,
+        apply,
       });
   }
 

@@ -1,3 +1,5 @@
+import type { Mend } from "../findings";
+import { readAgainWith, turnedSign } from "../mends";
 import { nextOpening } from "../rules";
 import { unitOf } from "../sheets";
 import { shown } from "../words";
@@ -20,31 +22,37 @@ export const checkPressureWindow: Check = (job, report) => {
         effect:
           "No flow follows from it; a truly reversed pressure would mean air blown out of the grille.",
         mend: `Check the hoses. If the fan was exhausting, type ${shown(-pressure)} (room minus box).`,
+        apply: turnedSign(fans, i),
       });
     else if (status === "above")
       report.at("pressure-above", fans.table, cell, i, about, {
         what: `${shown(pressure)} Pa is above the ${shown(settings.high)} Pa window`,
         effect: `The box holds the fan back: ${shown(fans.flow[i] as number)} ${flowUnit} reads low.`,
-        mend: advice(i),
+        ...advice(i),
       });
     else if (status === "below" && !slippedUnit(job, i))
       report.at("pressure-below", fans.table, cell, i, about, {
         what: `${shown(pressure)} Pa is below the ${shown(settings.low)} Pa window`,
         effect: "The manometer's limit is a large part of so small a pressure: the flow is unsure.",
-        mend: advice(i),
+        ...advice(i),
       });
   }
 
-  function advice(i: number): string {
+  function advice(i: number): { mend: string; apply?: Mend | undefined } {
     const openings = fans?.boxes?.openings(fans.table.text("box", i)) ?? [];
     const area = fans?.area[i] as number;
     const next =
       area > 0 ? nextOpening(fans?.pressure[i] as number, area, openings, settings) : undefined;
-    if (!next) return "Use another opening and read again.";
+    if (!fans || !next) return { mend: "Use another opening and read again." };
     const expected = `expect about ${shown(next.pressure)} Pa`;
     const size = `${shown(next.area)} ${unitOf("opening", settings.system)}`;
     return next.inWindow
-      ? `Open ${next.label} (${size}), ${expected}, and read again.`
-      : `No opening of this box brings the fan into the window; ${next.label} (${size}) comes nearest, ${expected}. Use another box.`;
+      ? {
+          mend: `Open ${next.label} (${size}), ${expected}, and read again.`,
+          apply: readAgainWith(fans, i, next),
+        }
+      : {
+          mend: `No opening of this box brings the fan into the window; ${next.label} (${size}) comes nearest, ${expected}. Use another box.`,
+        };
   }
 };

@@ -1,3 +1,4 @@
+import { restoredFormula } from "../mends";
 import { unitOf } from "../sheets";
 import { shown } from "../words";
 import type { Check } from "./check";
@@ -24,6 +25,7 @@ export const checkRating: Check = (job, report) => {
           ? "Nothing was measured: fans on site seldom move their rating."
           : `The reading gives ${shown(flow)} ${unit}.`,
         mend: "Restore the formula of the column; measure the fan if it has no reading.",
+        apply: restoredFormula(table, "flow", i),
       });
     else if (flow < usualShare.least * rated || flow > usualShare.most * rated)
       report.at("flow-unlike-rating", table, "flow", i, about, {

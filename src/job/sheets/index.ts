@@ -8,6 +8,7 @@ export { boxesLayout } from "./boxes";
 export { dwellingsLayout } from "./dwellings";
 export { fansLayout } from "./fans";
 export * from "./field";
+export * from "./formulas";
 export { jobSettings, jobTitle, type Setting } from "./job";
 
 export const layouts: readonly SheetLayout[] = [fansLayout, dwellingsLayout, boxesLayout];

@@ -1,0 +1,111 @@
+import { spawn } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { demoRows } from "../../workbooks/job-rows";
+import { jobWorkbook } from "../../workbooks/job-workbook";
+import { median } from "./median";
+
+const rows = 20_000;
+const runs = 3;
+const root = join(import.meta.dirname, "../..");
+
+/** The check of a large workbook against LibreOffice reading the same file, as whole processes. */
+export async function benchWorkbook(): Promise<string[]> {
+  const folder = mkdtempSync(join(tmpdir(), "fanrow-bench-"));
+  try {
+    const file = join(folder, "large.xlsx");
+    writeFileSync(file, largeJob().save());
+    const ours: Run[] = [];
+    const theirs: Run[] = [];
+    for (let run = 0; run < runs; run++) {
+      ours.push(
+        await timed(process.execPath, [
+          "--import",
+          "tsx",
+          join(root, "src/command/main.ts"),
+          "--report-only",
+          "--csv",
+          "--out",
+          join(folder, "findings.csv"),
+          file,
+        ]),
+      );
+      const profile = `-env:UserInstallation=file://${join(folder, "profile")}`;
+      theirs.push(
+        await timed("soffice", [
+          profile,
+          "--headless",
+          "--convert-to",
+          "csv",
+          "--outdir",
+          folder,
+          file,
+        ]),
+      );
+    }
+    const [a, b] = [ours, theirs].map((list) => median(list.map((run) => run.seconds))) as [
+      number,
+      number,
+    ];
+    const peak = Math.max(...ours.map((run) => run.peakMegabytes));
+    return [
+      `check of ${rows} fan rows: ${a.toFixed(2)} s, LibreOffice to csv ${b.toFixed(2)} s ` +
+        `(${(b / a).toFixed(1)} times as fast, goal 2); peak memory ${peak.toFixed(0)} MB (goal below 1000)`,
+    ];
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** The demo job's sound rows, repeated with dwellings of their own. */
+function largeJob() {
+  const demo = demoRows();
+  const copies = Math.ceil(rows / demo.fans.length);
+  const named = (row: Record<string, unknown>, copy: number) => ({
+    ...row,
+    dwelling: `${String(row.dwelling)}-${copy + 1}`,
+  });
+  return jobWorkbook({
+    ...demo,
+    dwellings: range(copies).flatMap((copy) => demo.dwellings.map((row) => named(row, copy))),
+    fans: range(copies)
+      .flatMap((copy) => demo.fans.map((row) => named(row, copy)))
+      .slice(0, rows),
+  } as typeof demo);
+}
+
+const range = (count: number) => Array.from({ length: count }, (_, i) => i);
+
+interface Run {
+  readonly seconds: number;
+  readonly peakMegabytes: number;
+}
+
+/** Runs a command to its end, watching the kernel's own peak figure of its memory. */
+function timed(command: string, args: readonly string[]): Promise<Run> {
+  return new Promise((resolve, reject) => {
+    const start = performance.now();
+    const child = spawn(command, args, { stdio: "ignore", cwd: root });
+    let peak = 0;
+    const watch = setInterval(() => {
+      peak = Math.max(peak, peakOf(child.pid));
+    }, 20);
+    child.on("error", reject);
+    child.on("exit", (code) => {
+      clearInterval(watch);
+      if (code !== 0) reject(new Error(`${command} ended with ${code}`));
+      else resolve({ seconds: (performance.now() - start) / 1000, peakMegabytes: peak });
+    });
+  });
+}
+
+function peakOf(pid: number | undefined): number {
+  try {
+    const status = readFileSync(`/proc/${pid}/status`, "utf8");
+    return Number(/VmHWM:\s+(\d+)/.exec(status)?.[1] ?? 0) / 1024;
+  } catch {
+    // The process has just ended, or the system keeps no such figure.
+    return 0;
+  }
+}

@@ -1,0 +1,138 @@
+import { describe, expect, it } from "vitest";
+import { implementations } from "../../functions/implementations";
+import { call, cellOf, failureOf, type Matrix } from "./call";
+import { contracts, soundArguments } from "./contract";
+
+const withOptional = contracts.filter(({ arguments: args }) =>
+  args.some(({ optional }) => optional),
+);
+
+describe.each(withOptional.map((contract) => [contract.id, contract] as const))(
+  "%s without its optional arguments",
+  (id, contract) => {
+    const required = soundArguments(contract, (argument, cells) =>
+      argument.optional ? null : cells.map((cell) => [cell]),
+    );
+
+    it("gives the same for null, for undefined and for arguments not passed at all", () => {
+      const code = implementations[id] as unknown as (...args: unknown[]) => Matrix;
+      const byNull = code(...required);
+      expect(code(...required.map((argument) => argument ?? undefined))).toEqual(byNull);
+      expect(code(...required.filter((argument) => argument !== null))).toEqual(byNull);
+      expect(byNull).toHaveLength(3);
+    });
+  },
+);
+
+describe("what stands in for an argument left out", () => {
+  it("is 1.07 for the constant, and its twin in SI", () => {
+    expect(cellOf("FLOW", 24, 4)).toBe(cellOf("FLOW", 24, 4, 1.07));
+    const twin = 1.07 * (0.3048 ** 3 / 60 / 0.0254 ** 2) * 0.1;
+    expect(cellOf("FLOW", 100, 4, null, "si") as number).toBeCloseTo(twin * 100 * 2, 10);
+  });
+
+  it("is 4 Pa for the wanted pressure", () => {
+    expect(cellOf("AREA_FOR", 50)).toBe(cellOf("AREA_FOR", 50, 4));
+    expect(cellOf("DIAMETER_FOR", 50)).toBe(cellOf("DIAMETER_FOR", 50, 4));
+  });
+
+  it("is 1 and 8 Pa for the window", () => {
+    expect(call("REACH", 24)).toEqual(call("REACH", 24, null, 1, 8));
+    expect(cellOf("RANGE_STATUS", 0.99)).toBe("below");
+    expect(cellOf("RANGE_STATUS", 8.01)).toBe("above");
+  });
+
+  it("is the edition's usual method for a dwelling", () => {
+    expect(cellOf("DWELLING_RATE", "62.2-2016", 1800, 3)).toBe(
+      cellOf("DWELLING_RATE", "62.2-2016", 1800, 3, "equation"),
+    );
+    expect(cellOf("DWELLING_RATE", "IRC-2021", 1800, 3)).toBe(
+      cellOf("DWELLING_RATE", "IRC-2021", 1800, 3, "table"),
+    );
+  });
+});
+
+const withUnits = contracts.filter(({ arguments: args }) =>
+  args.some(({ role }) => role === "units"),
+);
+
+describe.each(withUnits.map((contract) => [contract.id, contract] as const))(
+  "the units of %s",
+  (id, contract) => {
+    const by = (units: unknown) =>
+      contract.arguments.map((argument) =>
+        argument.role === "units" ? units : argument.optional ? null : argument.good[0],
+      );
+
+    it("are ip where left out or blank, and read in any case", () => {
+      const ip = call(id, ...by("ip"));
+      for (const units of [null, undefined, "", "  ", "IP", " ip ", [["ip"]], [[""]]])
+        expect(call(id, ...by(units))).toEqual(ip);
+    });
+
+    it("make another result in si", () => {
+      expect(call(id, ...by("si"))).toEqual(call(id, ...by([["SI"]])));
+      expect(call(id, ...by("si"))).not.toEqual(call(id, ...by("ip")));
+    });
+
+    it("are refused where unknown, with the two there are", () => {
+      for (const units of ["metric", 5, [["us"]]])
+        expect(failureOf(id, ...by(units))).toMatchObject({
+          code: "#VALUE!",
+          message: expect.stringMatching(/^units ".*": use "ip" \(.*\) or "si" \(.*\)$/),
+        });
+    });
+  },
+);
+
+describe("names that are not known", () => {
+  it.each([
+    [
+      "ROOM_RATE",
+      ["62.2-1999", "bathroom", "on demand"],
+      'unknown edition "62.2-1999": use one of 62.2-2010',
+    ],
+    [
+      "ROOM_RATE",
+      ["62.2-2016", "attic", "on demand"],
+      'unknown room kind "attic": use one of bathroom, toilet',
+    ],
+    [
+      "ROOM_RATE",
+      ["62.2-2016", "bathroom", "often"],
+      'unknown duty "often": use one of on demand, continuous',
+    ],
+    [
+      "ROOM_RATE",
+      ["62.2-2016", "utility", "on demand"],
+      "62.2-2016 sets no rate for a utility on demand: it has bathroom",
+    ],
+    ["ROOM_RATE", ["62.2-2016", "kitchen", "continuous"], "give the room's volume"],
+    ["ROOM_RATE", ["ADF-2021", "bathroom", "on demand"], 'set units to "si"'],
+    ["DWELLING_RATE", ["62.2-1999", 1800, 3], 'unknown edition "62.2-1999": use one of 62.2-2010'],
+    [
+      "DWELLING_RATE",
+      ["62.2-2016", 1800, 3, "guess"],
+      'unknown method "guess" in 62.2-2016: use one of equation, table',
+    ],
+    ["DWELLING_RATE", ["ADF-2021", 1800, 3], 'set units to "si"'],
+    [
+      "VERDICT",
+      [55, 50, "fine"],
+      'unknown range status "fine": use one of reversed, below, in range, above',
+    ],
+    ["OPEN_AREA", ["D", [["A"], ["B"]], [[4], [5]]], 'unknown opening "D": this box has A, B'],
+    ["OPEN_AREA", ["A+A", [["A"], ["B"]], [[4], [5]]], "opening A is named twice"],
+    ["OPEN_AREA", ["A", [["A"]], [[4]], "two", [["one"]]], 'unknown box "two": the list has ONE'],
+    [
+      "NEXT_OPENING",
+      [16, 12, [["A"]], [[4]], "two", [["one"]]],
+      'unknown box "two": the list has ONE',
+    ],
+  ] as const)("%s %j: the message lists what may stand there", (id, args, message) => {
+    expect(cellOf(id, ...args)).toMatchObject({
+      code: "#VALUE!",
+      message: expect.stringContaining(message),
+    });
+  });
+});

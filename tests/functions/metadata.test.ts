@@ -1,0 +1,108 @@
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+import { namespace, worksheetFunctions } from "../../functions";
+import { implementations } from "../../functions/implementations";
+import { committedMetadata, generateMetadata } from "../../functions/metadata/generate";
+import { contracts } from "./contract";
+
+/** Ids are stored in users' workbooks. This list may grow at its end; nothing in it may change. */
+const frozen = [
+  "ROUND_AREA",
+  "RECT_AREA",
+  "OPEN_AREA",
+  "AREA_FOR",
+  "DIAMETER_FOR",
+  "FLOW",
+  "BOX_PRESSURE",
+  "REACH",
+  "RANGE_STATUS",
+  "NEXT_OPENING",
+  "ROOM_RATE",
+  "DWELLING_RATE",
+  "VERDICT",
+];
+
+describe("functions.json", () => {
+  it("is what the comments of the functions generate", async () => {
+    expect(committedMetadata()).toBe(await generateMetadata());
+  });
+
+  it("lets error values in a range reach the function", () => {
+    expect(JSON.parse(committedMetadata())).toMatchObject({ allowErrorForDataTypeAny: true });
+  });
+
+  it("keeps the ids that stand in users' workbooks", () => {
+    expect(worksheetFunctions.map(({ id }) => id)).toEqual(frozen);
+    expect(namespace).toBe("FANROW");
+  });
+
+  it("names exactly the functions that have code", () => {
+    expect(Object.keys(implementations).sort()).toEqual([...frozen].sort());
+  });
+
+  it("is what the contracts below describe, argument by argument", () => {
+    for (const { id, arguments: args } of contracts) {
+      const found = worksheetFunctions.find((entry) => entry.id === id);
+      expect(found?.parameters.map(({ name, optional }) => [name, optional])).toEqual(
+        args.map(({ name, optional }) => [name, optional === true]),
+      );
+    }
+    expect(contracts.map(({ id }) => id)).toEqual(frozen);
+  });
+});
+
+describe.each(worksheetFunctions.map((entry) => [entry.id, entry] as const))("%s", (id, entry) => {
+  it("has an id that Excel takes: three letters or more, and not like a cell", () => {
+    expect(id).toMatch(/^[A-Z]{3}[A-Z0-9_.]*$/);
+    expect(id).not.toMatch(/^[A-Z]{1,3}[0-9]+$/); // A1 style
+    expect(id).not.toMatch(/^R[0-9]*C[0-9]*$/); // R1C1 style
+    expect(id.length).toBeLessThanOrEqual(128);
+  });
+
+  it("has as many parameters in its metadata as in its code", () => {
+    expect(entry.parameters).toHaveLength(implementations[id]?.length as number);
+  });
+
+  it("describes itself and each parameter, and puts the optional ones last", () => {
+    expect(entry.description).not.toBe("");
+    for (const { description } of entry.parameters) expect(description).not.toBe("");
+    const optional = entry.parameters.map((parameter) => parameter.optional);
+    expect(optional).toEqual([...optional].sort());
+  });
+
+  it("has a help page of its own", () => {
+    const { functions } = JSON.parse(committedMetadata()) as {
+      functions: { id: string; helpUrl: string }[];
+    };
+    const page = functions.find((each) => each.id === id)?.helpUrl ?? "";
+    expect(page.endsWith(`/help/${id.toLowerCase().replaceAll("_", "-")}.html`)).toBe(true);
+  });
+});
+
+describe("the generator", () => {
+  const folder = mkdtempSync(join(tmpdir(), "fanrow-metadata-"));
+  afterAll(() => rmSync(folder, { recursive: true }));
+
+  it.each([
+    ["a type that Excel has not", "@param {Date} when A day.", "when: Date", "Date"],
+    ["a misspelled type", "@param {numbr} size A size.", "size: number", "parameter : size"],
+  ])("fails on %s, and says which", async (_, tag, parameter, word) => {
+    const file = join(folder, "bad.ts");
+    writeFileSync(
+      file,
+      `/**\n * Bad.\n * @customfunction BAD_ONE\n * ${tag}\n * @returns {number} One.\n */\nexport function bad(${parameter}): number {\n  return 1;\n}\n`,
+    );
+    await expect(generateMetadata([file])).rejects.toThrow("the function comments do not do:");
+    await expect(generateMetadata([file])).rejects.toThrow(word);
+  });
+
+  it("fails on two functions of one id", async () => {
+    const file = join(folder, "twice.ts");
+    const one = (name: string) =>
+      `/**\n * One.\n * @customfunction SAME_ID\n * @returns {number} One.\n */\nexport function ${name}(): number {\n  return 1;\n}\n`;
+    writeFileSync(file, one("first") + one("second"));
+    await expect(generateMetadata([file])).rejects.toThrow("SAME_ID");
+  });
+});

@@ -1,0 +1,103 @@
+import { describe, expect, it } from "vitest";
+import { call, cellOf, column } from "./call";
+
+const close = (expected: number) => expect.closeTo(expected, 9);
+const labels = column("A", "B", "C");
+const areas = column(4, 12, 24);
+
+// Worked by hand with the formulas of the comments beside each function.
+describe("what the worksheet functions give", () => {
+  it("ROUND_AREA: π/4 of the diameter squared", () => {
+    expect(call("ROUND_AREA", column(2, 4))).toEqual([[close(Math.PI)], [close(4 * Math.PI)]]);
+  });
+
+  it("RECT_AREA: width times height", () => {
+    expect(cellOf("RECT_AREA", 3, 8)).toBe(24);
+  });
+
+  it("OPEN_AREA: the sum of the openings named, by box where the list has boxes", () => {
+    expect(call("OPEN_AREA", column("A", "a+c", "B & C"), labels, areas)).toEqual([
+      [4],
+      [28],
+      [36],
+    ]);
+    const boxes = column("north", "north", "south");
+    const twice = call(
+      "OPEN_AREA",
+      "A",
+      column("A", "B", "A"),
+      areas,
+      column("North", "south "),
+      boxes,
+    );
+    expect(twice).toEqual([[4], [24]]);
+    expect(call("OPEN_AREA", column(1, 12), column(1, 2, 12), areas)).toEqual([[4], [24]]);
+  });
+
+  it("AREA_FOR and DIAMETER_FOR: the hole that makes the wanted pressure", () => {
+    expect(cellOf("AREA_FOR", 50, 4, 1)).toBe(25);
+    expect(cellOf("DIAMETER_FOR", 50, 4, 1) as number).toBeCloseTo(2 * Math.sqrt(25 / Math.PI), 12);
+    expect(cellOf("FLOW", cellOf("AREA_FOR", 80, 5), 5) as number).toBeCloseTo(80, 10);
+  });
+
+  it("FLOW: constant × area × √pressure, and 0 at 0 Pa", () => {
+    expect(cellOf("FLOW", 24, 4) as number).toBeCloseTo(51.36, 12);
+    expect(cellOf("FLOW", 24, 4, 1.1) as number).toBeCloseTo(52.8, 12);
+    expect(cellOf("FLOW", 24, 0)).toBe(0);
+  });
+
+  it("BOX_PRESSURE: (flow ÷ (constant × area))²", () => {
+    expect(cellOf("BOX_PRESSURE", 24, 51.36) as number).toBeCloseTo(4, 12);
+    expect(cellOf("BOX_PRESSURE", 25, 50, 1)).toBe(4);
+  });
+
+  it("REACH: the flows at the ends of the window, side by side", () => {
+    expect(call("REACH", column(10, 20), 1, 1, 9)).toEqual([
+      [10, 30],
+      [20, 60],
+    ]);
+    expect(call("REACH", 24)[0]?.[1]).toBeCloseTo(1.07 * 24 * Math.sqrt(8), 10);
+  });
+
+  it("RANGE_STATUS: where a pressure stands", () => {
+    expect(call("RANGE_STATUS", column(-1, 0, 1, 8, 9))).toEqual(
+      column("reversed", "below", "in range", "in range", "above"),
+    );
+    expect(cellOf("RANGE_STATUS", 9, 1, 10)).toBe("in range");
+  });
+
+  it("NEXT_OPENING: blank in range, else the set nearest to 4 Pa", () => {
+    expect(
+      call("NEXT_OPENING", column(16, 4, 9, 0.5), column(12, 24, 24, 24), labels, areas),
+    ).toEqual(column("C", "", "B+C", "B"));
+    expect(cellOf("NEXT_OPENING", 200, 40, labels, areas)).toBe("none in range, nearest A+B+C");
+    expect(cellOf("NEXT_OPENING", 16, 12, column(""), column(""))).toBe("no opening in the list");
+    expect(cellOf("NEXT_OPENING", 9, 24, labels, areas, null, null, 1, 10)).toBe("");
+  });
+
+  it("ROOM_RATE: the rate of each row's own edition, room and duty", () => {
+    const rates = call(
+      "ROOM_RATE",
+      column("62.2-2016", "IRC-2021", "62.2-2016"),
+      column("bath", "kitchen", "kitchen"),
+      column("intermittent", "continuous", "continuous"),
+      column("", "", 960),
+    );
+    expect(rates).toEqual([[50], [25], [close(80)]]);
+  });
+
+  it("DWELLING_RATE: by equation or table", () => {
+    const rates = call("DWELLING_RATE", "62.2-2016", 1800, 3, column("equation", "table", ""));
+    expect(rates).toEqual([[close(84)], [90], [close(84)]]);
+  });
+
+  it("VERDICT: meets at the rate, short below it, retest out of range, not measured without a flow", () => {
+    const verdicts = call(
+      "VERDICT",
+      column(50, 49.9, 60, "", "", 60),
+      column(50, 50, 50, 50, "", 50),
+      column("in range", "", "above", "", "", "reversed"),
+    );
+    expect(verdicts).toEqual(column("meets", "short", "retest", "not measured", "", "retest"));
+  });
+});

@@ -1,0 +1,74 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { aimedPressure, mostOpenings, nextOpening } from "../../src/job";
+
+const box = [
+  { label: "A", area: 4 },
+  { label: "B", area: 12 },
+  { label: "C", area: 24 },
+];
+
+describe("the opening to use next", () => {
+  it("is the one that brings the box nearest to the aimed pressure", () => {
+    // 16 Pa at 12: the same flow through 24 makes a quarter of the pressure.
+    expect(nextOpening(16, 12, box)).toEqual({ label: "C", area: 24, pressure: 4, inWindow: true });
+  });
+
+  it("may be a set of openings", () => {
+    // 9 Pa at 24 is 4.41 times the aim's square root: 36 gives 4 Pa.
+    expect(nextOpening(9, 24, box)).toEqual({
+      label: "B+C",
+      area: 36,
+      pressure: 4,
+      inWindow: true,
+    });
+  });
+
+  it("is a smaller one where the pressure is too low", () => {
+    expect(nextOpening(0.5, 24, box)?.label).toBe("B");
+  });
+
+  it("is the nearest where none brings the box into the window, and says so", () => {
+    const next = nextOpening(200, 40, box);
+    expect(next).toMatchObject({ label: "A+B+C", inWindow: false });
+    expect(next?.pressure).toBeCloseTo(200, 12);
+    expect(nextOpening(0.001, 4, box)).toMatchObject({ label: "A", inWindow: false });
+  });
+
+  it("is nothing for a box without openings", () => {
+    expect(nextOpening(16, 12, [])).toBeUndefined();
+  });
+
+  it("prefers one opening to a set of the same area", () => {
+    const twice = [...box, { label: "D", area: 36 }];
+    expect(nextOpening(9, 24, twice)?.label).toBe("D");
+  });
+
+  it("keeps to the window asked for", () => {
+    expect(nextOpening(16, 12, box, { low: 5, high: 9 })).toMatchObject({
+      label: "A+B",
+      pressure: 9,
+    });
+  });
+
+  it("looks at the first twelve openings, and no set beats the one it finds", () => {
+    const areas = fc.array(fc.integer({ min: 1, max: 100 }), { minLength: 1, maxLength: 6 });
+    fc.assert(
+      fc.property(areas, fc.integer({ min: 1, max: 400 }), (sizes, tenths) => {
+        const openings = sizes.map((area, i) => ({ label: `N${i}`, area }));
+        const pressure = tenths / 10;
+        const next = nextOpening(pressure, 20, openings);
+        const off = (area: number) =>
+          Math.abs(Math.log((pressure * (20 / area) ** 2) / aimedPressure));
+        for (const { area } of openings)
+          expect(off(next?.area as number)).toBeLessThanOrEqual(off(area) + 1e-9);
+      }),
+      { seed: 11, numRuns: 100 },
+    );
+    const many = Array.from({ length: mostOpenings + 1 }, (_, i) => ({
+      label: `N${i}`,
+      area: i < mostOpenings ? 1 : 24,
+    }));
+    expect(nextOpening(16, 12, many)?.label).not.toContain(`N${mostOpenings}`);
+  });
+});
