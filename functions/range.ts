@@ -23,7 +23,7 @@ export function rangeStatusOf(pressure: any[][], low: any[][], high: any[][]): a
 }
 
 /**
- * The opening to use next when the pressure is outside the window; blank when it is inside.
+ * The opening to use next when the pressure is outside the window; "keep" when it is inside.
  * @customfunction NEXT_OPENING
  * @helpurl https://localhost:3443/help/next-opening.html
  * @param {any[][]} pressure Pressure read, Pa, above 0: one cell or a range.
@@ -34,7 +34,7 @@ export function rangeStatusOf(pressure: any[][], low: any[][], high: any[][]): a
  * @param {any[][]} [boxes] The box of each opening, a column of the same length.
  * @param {any[][]} [low] Lowest pressure of the window, Pa; 1 where left out.
  * @param {any[][]} [high] Highest pressure of the window, Pa; 8 where left out.
- * @returns {any[][]} A label such as A or A+C.
+ * @returns {any[][]} A label such as A or A+C, or "keep".
  */
 export function nextOpeningOf(
   pressure: any[][],
@@ -58,7 +58,7 @@ export function nextOpeningOf(
     if (rows.isSpoiled(i)) return missing("the box holds an error");
     const window = { low: pick(from, i), high: pick(to, i) };
     const p = pick(P, i);
-    if (p >= window.low && p <= window.high) return "";
+    if (p >= window.low && p <= window.high) return "keep";
     try {
       const next = nextOpening(p, pick(A, i), known.of(own), window);
       if (!next) return "no opening in the list";

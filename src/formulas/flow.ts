@@ -59,6 +59,26 @@ export const pressureAtOtherArea: Formula = {
   },
 };
 
+export const areaAtPressure: Formula = {
+  id: "area-at-pressure",
+  title: "Open area that brings the box to a wanted pressure",
+  result: { name: "A2", shown: "A₂", meaning: "open area next", unit: area.unit },
+  symbols: [
+    { ...area, shown: "A₁", meaning: "open area now" },
+    { ...pressure, shown: "ΔP₁", meaning: "pressure now", valid: [0.1, 100] },
+    { ...pressure, name: "P2", shown: "ΔP₂", meaning: "wanted pressure" },
+  ],
+  text: "A * sqrt(P / P2)",
+  validity: "The fan is taken to move the same flow; a weak fan gains a little as the box opens.",
+  source: orifice,
+  example: {
+    given: { A: 12, P: 16, P2: 4 },
+    gives: 24,
+    digits: 6,
+    note: "from 16 to 4 Pa takes twice the area",
+  },
+};
+
 const coefficient = {
   name: "C",
   shown: "C",

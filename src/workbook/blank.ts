@@ -16,9 +16,10 @@ const parts: readonly (readonly [name: string, xml: string])[] = [
     "_rels/.rels",
     `<Relationships xmlns="${packageRels}"><Relationship Id="rId1" Type="${relationships}/officeDocument" Target="xl/workbook.xml"/><Relationship Id="rId2" Type="${relationships}/extended-properties" Target="docProps/app.xml"/></Relationships>`,
   ],
+  // LibreOffice shows stored text results only of files whose application begins like this.
   [
     "docProps/app.xml",
-    '<Properties xmlns="http://schemas.openxmlformats.org/officeDocument/2006/extended-properties"><Application>Fanrow</Application></Properties>',
+    '<Properties xmlns="http://schemas.openxmlformats.org/officeDocument/2006/extended-properties"><Application>Microsoft Excel Compatible / Fanrow</Application></Properties>',
   ],
   [
     "xl/workbook.xml",

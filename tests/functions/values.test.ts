@@ -66,13 +66,13 @@ describe("what the worksheet functions give", () => {
     expect(cellOf("RANGE_STATUS", 9, 1, 10)).toBe("in range");
   });
 
-  it("NEXT_OPENING: blank in range, else the set nearest to 4 Pa", () => {
+  it("NEXT_OPENING: keep in range, else the set nearest to 4 Pa", () => {
     expect(
       call("NEXT_OPENING", column(16, 4, 9, 0.5), column(12, 24, 24, 24), labels, areas),
-    ).toEqual(column("C", "", "B+C", "B"));
+    ).toEqual(column("C", "keep", "B+C", "B"));
     expect(cellOf("NEXT_OPENING", 200, 40, labels, areas)).toBe("none in range, nearest A+B+C");
     expect(cellOf("NEXT_OPENING", 16, 12, column(""), column(""))).toBe("no opening in the list");
-    expect(cellOf("NEXT_OPENING", 9, 24, labels, areas, null, null, 1, 10)).toBe("");
+    expect(cellOf("NEXT_OPENING", 9, 24, labels, areas, null, null, 1, 10)).toBe("keep");
   });
 
   it("ROOM_RATE: the rate of each row's own edition, room and duty", () => {
