@@ -2,7 +2,6 @@ import { worksheetFunctions } from "../functions";
 import {
   boxesLayout,
   cellName,
-  columnIndex,
   dwellingFormulas,
   dwellingsLayout,
   type Field,
@@ -97,9 +96,7 @@ function addTable(
   const heading = fields.map((field) => ({ value: headingOf(field, "ip"), style: styles.heading }));
   const body = rows.map((row, i) => {
     const formulas = formulasOf(firstRow + i);
-    return fields.map((field) =>
-      toCell(field, row[field.key], formulas[field.key], firstRow + i, styles, layout),
-    );
+    return fields.map((field) => toCell(field, row[field.key], formulas[field.key], styles));
   });
   const last = firstRow + rows.length - 1;
   workbook.addSheet(layout.title, {
@@ -120,20 +117,14 @@ function toCell(
   field: Field,
   typed: Row[string] | undefined,
   formula: string | undefined,
-  row: number,
   styles: Styles,
-  layout: SheetLayout,
 ): CellSpec | null {
   const style = styles.cell(field);
   const text = typeof typed === "object" && typed !== null ? typed.formula : formula;
   if (typed !== undefined && (typeof typed !== "object" || typed === null))
     return { value: typed, style };
   if (text === undefined) return { style };
-  // REACH fills the lowest and the highest flow at once.
-  const col = columnIndex(layout, field.key);
-  const arrayRef =
-    field.key === "lowest" ? `${cellName(row, col)}:${cellName(row, col + 1)}` : undefined;
-  return { formula: inStoredForm(text, worksheetFunctions), arrayRef, style };
+  return { formula: inStoredForm(text, worksheetFunctions), style };
 }
 
 function widthOf(field: Field): number {

@@ -1,2 +1,3 @@
 /** The headless command: checks job workbooks from the command line. */
+export { toJobFile } from "./job-file";
 export { run } from "./run";

@@ -17,7 +17,10 @@ if (absent.length > 0) {
   console.log(`Installing ${packages.join(", ")} …`);
   const asRoot = process.getuid?.() === 0 ? [] : ["sudo", "-n"];
   const apt = (...args: string[]) => {
-    const [command, ...rest] = [...asRoot, "apt-get", "-qq", "-y", ...args] as [string, ...string[]];
+    const [command, ...rest] = [...asRoot, "apt-get", "-qq", "-y", ...args] as [
+      string,
+      ...string[],
+    ];
     spawnSync(command, rest, {
       stdio: ["ignore", "ignore", "inherit"],
       env: { ...process.env, DEBIAN_FRONTEND: "noninteractive" },

@@ -27,7 +27,8 @@ export const checkRates: Check = (job, report) => {
     const name = dwellings.text("dwelling", i);
     const sum = sums.get(plainName(name));
     const rate = requiredOfDwelling(job, i);
-    if (!sum || !rate || sum.unsure || !(sum.flow < rate.rate)) continue;
+    // Without a continuous fan the dwelling is ventilated by something that is not on this sheet.
+    if (!sum || !rate || sum.unsure || sum.fans === 0 || !(sum.flow < rate.rate)) continue;
     const key = dwellings.has("provided") ? "provided" : "dwelling";
     report.at("dwelling-short", dwellings, key, i, name, {
       what: `its continuous fans move ${shown(sum.flow)} ${unit} where ${shown(rate.rate)} ${unit} are required`,
@@ -37,17 +38,25 @@ export const checkRates: Check = (job, report) => {
   }
 };
 
+/** The continuous fans of a dwelling: how many, what they move together, whether that is sure. */
+interface Continuous {
+  fans: number;
+  flow: number;
+  unsure: boolean;
+}
+
 /** Sum of the measured continuous flows of each dwelling; unsure where one is not measured. */
-export function continuousFlows(job: Job): Map<string, { flow: number; unsure: boolean }> {
-  const sums = new Map<string, { flow: number; unsure: boolean }>();
+export function continuousFlows(job: Job): Map<string, Continuous> {
+  const sums = new Map<string, Continuous>();
   const { fans } = job;
   for (let i = 0; i < (fans?.length ?? 0); i++) {
     const key = plainName(fans?.table.text("dwelling", i) ?? "");
-    const sum = sums.get(key) ?? { flow: 0, unsure: false };
+    const sum = sums.get(key) ?? { fans: 0, flow: 0, unsure: false };
     sums.set(key, sum);
     const duty = fans?.duty(i);
     if (!duty || !("value" in duty)) sum.unsure = true;
     else if (duty.value === "continuous") {
+      sum.fans++;
       const flow = fans?.flow[i] ?? Number.NaN;
       if (Number.isNaN(flow) || fans?.status[i] !== "in range") sum.unsure = true;
       else sum.flow += flow;

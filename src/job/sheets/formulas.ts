@@ -45,13 +45,15 @@ export function dwellingFormulas(row: number, size: JobSize): RowFormulas {
   };
 }
 
-/** The two reach columns are one formula that fills both. */
 export function openingFormulas(row: number): RowFormulas {
   const c = cellsOf(boxesLayout, row);
   const one = `IF(${c("shape")}="round",FANROW.ROUND_AREA(${c("size1")}),FANROW.RECT_AREA(${c("size1")},${c("size2")}))`;
+  const reach = `FANROW.REACH(${c("area")},${c("constant")},${setting("low")},${setting("high")},${setting("units")})`;
   return {
     area: `IF(${c("size1")}="","",${c("count")}*${one})`,
-    lowest: `FANROW.REACH(${c("area")},${c("constant")},${setting("low")},${setting("high")},${setting("units")})`,
+    // One value a cell: a formula that spills shows no stored value in some other programs.
+    lowest: `INDEX(${reach},1,1)`,
+    highest: `INDEX(${reach},1,2)`,
   };
 }
 
