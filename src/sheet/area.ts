@@ -1,0 +1,128 @@
+import { toRef } from "../workbook";
+import { errors, Matrix, type Scalar } from "./values";
+
+export const maxRows = 1_048_576;
+export const maxCols = 16_384;
+
+/** Rectangle on a sheet, 0-based, both corners included. */
+export interface Extent {
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+}
+
+/** What an area reads from: the values of one sheet. */
+export interface Cells {
+  readonly name: string;
+  readonly rowCount: number;
+  readonly colCount: number;
+  readonly clock: Clock;
+  readonly hiddenRows: ReadonlySet<number>;
+  get(row: number, col: number): Scalar;
+  /** Formula text of a cell, undefined where it has none. */
+  formulaText(row: number, col: number): string | undefined;
+  /** What a spilled formula fills; null where the cell holds none. */
+  spillAt(row: number, col: number): Extent | null;
+}
+
+/** Counts the states of the values, so that whatever was worked out from them can be kept. */
+export interface Clock {
+  revision: number;
+}
+
+/** What was worked out from the values of an area, kept until a value anywhere changes. */
+export interface Memo {
+  revision: number;
+  matrix?: Matrix;
+  numbers?: readonly number[] | { readonly error: string };
+  nested?: unknown[][];
+  /** Results over the whole area, by function. */
+  results?: Map<string, Scalar>;
+  places?: ReadonlyMap<number | string, readonly number[]>;
+}
+
+/** A reference to one rectangle of cells. Reads are clipped to the used part of the sheet. */
+export class Area implements Extent {
+  /** Present on areas that many formulas share (absolute references). */
+  memo: Memo | undefined;
+
+  constructor(
+    readonly grid: Cells,
+    readonly top: number,
+    readonly left: number,
+    readonly bottom: number,
+    readonly right: number,
+  ) {}
+
+  get rows(): number {
+    return this.bottom - this.top + 1;
+  }
+
+  get cols(): number {
+    return this.right - this.left + 1;
+  }
+
+  /** Rows down to the last used one; at least one, so that a result always has a shape. */
+  get usedRows(): number {
+    return Math.max(1, Math.min(this.bottom + 1, this.grid.rowCount) - this.top);
+  }
+
+  get usedCols(): number {
+    return Math.max(1, Math.min(this.right + 1, this.grid.colCount) - this.left);
+  }
+
+  at(row: number, col: number): Scalar {
+    return this.grid.get(this.top + row, this.left + col);
+  }
+
+  /** The memo, emptied when a value has changed since; undefined for areas that keep none. */
+  fresh(): Memo | undefined {
+    const { memo } = this;
+    if (memo === undefined) return undefined;
+    const { revision } = this.grid.clock;
+    if (memo.revision === revision) return memo;
+    this.memo = { revision };
+    return this.memo;
+  }
+
+  matrix(): Matrix {
+    const memo = this.fresh();
+    if (memo?.matrix) return memo.matrix;
+    // A whole column or row is cut to the used cells; a plain range keeps its own size.
+    const rows = this.rows >= maxRows ? this.usedRows : this.rows;
+    const cols = this.cols >= maxCols ? this.usedCols : this.cols;
+    const matrix = Matrix.of(rows, cols, (r, c) => this.at(r, c));
+    if (memo) memo.matrix = matrix;
+    return matrix;
+  }
+}
+
+/** A union of areas, as in (A1:A3,C1). */
+export class Areas {
+  constructor(readonly list: readonly Area[]) {}
+}
+
+/** The cell of a range that stands in the row or column of the formula (implicit intersection). */
+export function intersect(area: Area, row: number, col: number): Scalar {
+  if (area.top === area.bottom && area.left === area.right) return area.at(0, 0);
+  if (area.left === area.right && row >= area.top && row <= area.bottom)
+    return area.grid.get(row, area.left);
+  if (area.top === area.bottom && col >= area.left && col <= area.right)
+    return area.grid.get(area.top, col);
+  return errors.value;
+}
+
+/** A value of a calculation: references stay references until they are read. */
+export type Value = Scalar | Matrix | Area | Areas;
+
+/** "B2:B9", or "B2" for one cell. */
+export function extentText(extent: Extent): string {
+  const first = toRef(extent.top, extent.left);
+  const last = toRef(extent.bottom, extent.right);
+  return first === last ? first : `${first}:${last}`;
+}
+
+export function holds(extent: Extent, row: number, col: number): boolean {
+  return row >= extent.top && row <= extent.bottom && col >= extent.left && col <= extent.right;
+}

@@ -1,0 +1,63 @@
+import { type DefinedName, parseRange, type TableInfo, type Workbook } from "../workbook";
+import { type Clock, holds } from "./area";
+import { Grid } from "./grid";
+
+/** What the model needs of a workbook. */
+export type WorkbookView = Pick<Workbook, "sheets" | "sheet" | "names" | "tables" | "date1904">;
+
+/** The sheets of a workbook as grids, each read when it is first needed. */
+export class Book {
+  readonly clock: Clock = { revision: 1 };
+  private readonly grids = new Map<string, Grid>();
+
+  constructor(
+    readonly workbook: WorkbookView,
+    readonly now: () => Date,
+  ) {}
+
+  /** By name, whatever the case; undefined where the workbook has no such sheet. */
+  grid(name: string): Grid | undefined {
+    const key = name.toLowerCase();
+    const known = this.grids.get(key);
+    if (known) return known;
+    const sheet = this.workbook.sheet(name);
+    if (!sheet) return undefined;
+    const grid = new Grid(sheet, this.clock);
+    this.grids.set(key, grid);
+    return grid;
+  }
+
+  /** Every sheet, in the order of the tabs. */
+  all(): Grid[] {
+    return this.workbook.sheets.map((sheet) => this.grid(sheet.name)!);
+  }
+
+  /** The name as a formula on a sheet sees it: its own before the workbook's. */
+  name(name: string, sheet: string): DefinedName | undefined {
+    const wanted = name.toLowerCase();
+    const found = this.workbook.names.filter((entry) => entry.name.toLowerCase() === wanted);
+    return (
+      found.find((entry) => entry.sheet?.toLowerCase() === sheet.toLowerCase()) ??
+      found.find((entry) => entry.sheet === null)
+    );
+  }
+
+  table(name: string): TableInfo | undefined {
+    const wanted = name.toLowerCase();
+    return this.workbook.tables.find((table) => table.name.toLowerCase() === wanted);
+  }
+
+  /** The table a cell stands in. */
+  tableAt(grid: Grid, row: number, col: number): TableInfo | undefined {
+    const sheet = grid.name.toLowerCase();
+    return this.workbook.tables.find(
+      (table) => table.sheet.toLowerCase() === sheet && holds(parseRange(table.ref), row, col),
+    );
+  }
+
+  /** Forgets what was read, after the workbook was changed past the model. */
+  forget(): void {
+    this.grids.clear();
+    this.clock.revision++;
+  }
+}

@@ -1,0 +1,88 @@
+import { parseValue } from "numfmt";
+import { type ErrorValue, errors, type Scalar } from "./values";
+
+/** A value as a number: blank 0, TRUE 1, text that reads as a number or date; otherwise #VALUE!. */
+export function toNumber(value: Scalar): number | ErrorValue {
+  if (typeof value === "number") return value;
+  if (value === null) return 0;
+  if (typeof value === "boolean") return value ? 1 : 0;
+  if (typeof value === "string") return textNumber(value) ?? errors.value;
+  return value;
+}
+
+/** The number a text stands for ("12", "5%", "2026-03-05"), or undefined. */
+export function textNumber(text: string): number | undefined {
+  const plain = text.trim();
+  if (plain === "") return undefined;
+  // Plain digits are the common case and need no format reader.
+  if (/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain)) return Number(plain);
+  const read = parseValue(plain)?.value;
+  return typeof read === "number" ? read : undefined;
+}
+
+export function toText(value: Scalar): string | ErrorValue {
+  if (typeof value === "string") return value;
+  if (value === null) return "";
+  if (typeof value === "number") return numberText(value);
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  return value;
+}
+
+export function toBoolean(value: Scalar): boolean | ErrorValue {
+  if (typeof value === "boolean") return value;
+  if (value === null) return false;
+  if (typeof value === "number") return value !== 0;
+  if (typeof value === "string") {
+    const word = value.trim().toUpperCase();
+    return word === "TRUE" ? true : word === "FALSE" ? false : errors.value;
+  }
+  return value;
+}
+
+/** A number as text joins show it: 15 significant digits, an exponent only for very long ones. */
+export function numberText(value: number): string {
+  const rounded = Number(value.toPrecision(15));
+  if (rounded === 0) return "0";
+  const [digits = "", power = "0"] = Math.abs(rounded).toExponential().split("e");
+  const exponent = Number(power);
+  const sign = rounded < 0 ? "-" : "";
+  const figures = digits.replace(".", "");
+  if (exponent >= 21 || (exponent < 0 && figures.length - exponent > 20))
+    return `${sign}${digits}E${exponent < 0 ? "-" : "+"}${String(Math.abs(exponent)).padStart(2, "0")}`;
+  if (exponent < 0) return `${sign}0.${"0".repeat(-exponent - 1)}${figures}`;
+  if (figures.length <= exponent + 1) return sign + figures.padEnd(exponent + 1, "0");
+  return `${sign}${figures.slice(0, exponent + 1)}.${figures.slice(exponent + 1)}`;
+}
+
+/** Numbers before text before booleans, text without regard to case; a blank takes the other's kind. */
+export function compare(a: Scalar, b: Scalar): number {
+  if (typeof a === "number" && typeof b === "number") return a < b ? -1 : a > b ? 1 : 0;
+  const x = a === null ? blankLike(b) : a;
+  const y = b === null ? blankLike(a) : b;
+  const rank = rankOf(x) - rankOf(y);
+  if (rank !== 0) return rank;
+  if (typeof x === "string" && typeof y === "string") {
+    if (x === y) return 0;
+    const p = x.toLowerCase();
+    const q = y.toLowerCase();
+    return p < q ? -1 : p > q ? 1 : 0;
+  }
+  return Number(x) - Number(y);
+}
+
+function blankLike(other: Scalar): Scalar {
+  if (typeof other === "string") return "";
+  if (typeof other === "boolean") return false;
+  return 0;
+}
+
+function rankOf(value: Scalar): number {
+  if (typeof value === "number") return 0;
+  if (typeof value === "string") return 1;
+  return typeof value === "boolean" ? 2 : 3;
+}
+
+/** A number, or #NUM! where the arithmetic gave none. */
+export function finite(value: number): number | ErrorValue {
+  return Number.isFinite(value) ? value : errors.num;
+}

@@ -1,0 +1,200 @@
+import type { AstExpression } from "@borgar/fx/xlsx";
+import type { WorksheetFunction } from "../../../functions";
+import { Area, Areas, intersect } from "../area";
+import type { Book } from "../book";
+import type { Grid } from "../grid";
+import type { Natives } from "../native/natives";
+import { parseFormula } from "../parse";
+import type { Program, Reference, Run } from "../program";
+import { looksOwn } from "../spelling";
+import { errors, Matrix, type Scalar, Unsupported } from "../values";
+import {
+  arrayConstant,
+  asScalar,
+  constant,
+  type Expr,
+  type Mode,
+  type Scope,
+  values,
+} from "./expr";
+import { lazyCalls } from "./lazy";
+import { letExpr } from "./let";
+import { definition, tableArea, tableExpr } from "./names";
+import { nativeCall } from "./native-call";
+import { binary, unary } from "./operators";
+import { ownCall } from "./own-call";
+import { intersectExpr, joined, rangeExpr, shared, spillExpr, union } from "./references";
+
+export interface Library {
+  readonly natives: Natives;
+  readonly own: ReadonlyMap<string, WorksheetFunction>;
+  readonly ids: ReadonlySet<string>;
+}
+
+/** Compiles the formula of a cell into a program that serves every cell with the same pattern. */
+export function compileFormula(
+  formula: string,
+  place: { readonly grid: Grid; readonly row: number; readonly col: number },
+  isArray: boolean,
+  book: Book,
+  library: Library,
+): Program {
+  const mode: Mode = isArray ? "array" : "plain";
+  const build = new Build(book, place.grid, library);
+  try {
+    build.stand(place.row, place.col);
+    const expr = build.compile(parseFormula(formula, library.ids), mode);
+    const { reads, flags } = build;
+    return { run: isArray ? whole(expr) : single(expr), reads, unsupported: null, ...flags };
+  } catch (problem) {
+    // Whatever goes wrong here, the stored value must survive and the cell be listed.
+    const what = problem instanceof Error ? problem.message : String(problem);
+    const run = () => errors.na;
+    return { run, reads: [], unsupported: what, needsArray: false, isVolatile: false };
+  }
+}
+
+function single(expr: Expr): Run {
+  const { run, one } = expr;
+  if (one) return (row, col) => one(row, col) ?? 0;
+  return (row, col) => {
+    const value = run(row, col);
+    if (value instanceof Area) return intersect(value, row, col) ?? 0;
+    if (value instanceof Areas) return errors.value;
+    return (value instanceof Matrix ? value.at(0, 0) : value) ?? 0;
+  };
+}
+
+function whole(expr: Expr): Run {
+  return (row, col) => {
+    const value = values(expr.run(row, col));
+    if (!(value instanceof Matrix)) return value ?? 0;
+    return new Matrix(
+      value.rows,
+      value.cols,
+      value.data.map((cell) => cell ?? 0),
+    );
+  };
+}
+
+/** The walk over the tree of one formula. */
+class Build implements Scope {
+  readonly natives: Natives;
+  readonly own: ReadonlyMap<string, WorksheetFunction>;
+  readonly reads: Reference[] = [];
+  readonly flags = { needsArray: false, isVolatile: false };
+  readonly locals = new Map<string, Expr>();
+  private row = 0;
+  private col = 0;
+  private readonly names = new Set<string>();
+
+  constructor(
+    readonly book: Book,
+    public home: Grid,
+    private readonly library: Library,
+  ) {
+    this.natives = library.natives;
+    this.own = library.own;
+  }
+
+  /** Sets the cell that relative references are written from. */
+  stand(row: number, col: number): void {
+    this.row = row;
+    this.col = col;
+  }
+
+  compile(node: AstExpression | null | undefined, mode: Mode): Expr {
+    if (!node) return constant(null);
+    switch (node.type) {
+      case "Literal":
+        return constant(node.value as Scalar);
+      case "ErrorLiteral":
+        return constant({ error: String(node.value) });
+      case "ArrayExpression":
+        return arrayConstant(node.elements as { value: unknown; type: string }[][]);
+      case "ReferenceIdentifier":
+        return this.reference(node.value, node.kind, mode);
+      case "UnaryExpression":
+        return this.unary(node.operator, node.arguments[0], mode);
+      case "BinaryExpression":
+        return this.binary(node.operator, node.arguments, mode);
+      case "LetExpression":
+        return letExpr(node.declarations, node.body, mode, this);
+      case "CallExpression":
+        if (node.callee.type !== "Identifier")
+          throw new Unsupported("a call of a computed function");
+        return this.call(node.callee.name, node.arguments as (AstExpression | null)[], mode);
+      default:
+        throw new Unsupported("the function LAMBDA");
+    }
+  }
+
+  private reference(text: string, kind: string, mode: Mode): Expr {
+    if (kind === "range" || kind === "beam") return rangeExpr(text, this.row, this.col, this);
+    if (kind === "table") return tableExpr(this.inTable(text), this);
+    const local = this.locals.get(text.toLowerCase());
+    return local ?? this.name(text, mode);
+  }
+
+  /** `[@Col]` and `[Col]` mean the table that the formula stands in. */
+  private inTable(text: string): string {
+    if (!text.startsWith("[") || /^\[\d+\]/.test(text)) return text;
+    const name = this.book.tableAt(this.home, this.row, this.col)?.name;
+    return name === undefined ? text : name + text;
+  }
+
+  private name(text: string, mode: Mode): Expr {
+    const found = definition(text, this);
+    if ("table" in found) return tableArea(found.table, [], [], this);
+    const key = `${found.grid.name}!${text}`.toLowerCase();
+    if (this.names.has(key)) throw new Unsupported(`the name ${text}, which refers to itself`);
+    const { home, row, col } = this;
+    const locals = new Map(this.locals);
+    this.locals.clear();
+    this.names.add(key);
+    // Relative references in a name are written as from the first cell of a sheet.
+    this.home = found.grid;
+    this.stand(0, 0);
+    const expr = this.compile(parseFormula(found.formula, this.library.ids), mode);
+    this.home = home;
+    this.stand(row, col);
+    for (const [local, own] of locals) this.locals.set(local, own);
+    this.names.delete(key);
+    return expr;
+  }
+
+  private unary(sign: string, operand: AstExpression | undefined, mode: Mode): Expr {
+    if (sign === "#") return spillExpr(this.compile(operand, mode));
+    if (sign === "@") return intersectExpr(this.compile(operand, "within"));
+    const expr = unary(sign, asScalar(this.compile(operand, mode), mode, this));
+    if (!expr) throw new Unsupported(`the operator ${sign}`);
+    return expr;
+  }
+
+  private binary(sign: string, operands: readonly AstExpression[], mode: Mode): Expr {
+    const left = this.compile(operands[0], mode);
+    const leftReads = this.reads.slice();
+    const right = this.compile(operands[1], mode);
+    if (sign === ":") return joined(left, right, leftReads, this);
+    if (sign === ",") return union(left, right);
+    if (sign.trim() === "") return shared(left, right);
+    const expr = binary(sign, asScalar(left, mode, this), asScalar(right, mode, this));
+    if (!expr) throw new Unsupported(`the operator ${sign}`);
+    return expr;
+  }
+
+  private call(written: string, nodes: readonly (AstExpression | null)[], mode: Mode): Expr {
+    const name = written.toUpperCase();
+    if (name === "SINGLE") return this.unary("@", nodes[0] ?? undefined, mode);
+    if (name === "ANCHORARRAY") return this.unary("#", nodes[0] ?? undefined, mode);
+    const lazy = lazyCalls.get(name);
+    if (lazy) return lazy(nodes, mode, this);
+    const native = this.natives.get(name);
+    if (native) return nativeCall(native, nodes, mode, this);
+    const own = name.startsWith("FANROW.") ? this.own.get(name.slice(7)) : undefined;
+    if (own) return ownCall(own, nodes, mode, this);
+    if (looksOwn(name))
+      throw new Unsupported(`the function ${written}, which Fanrow does not have`);
+    throw new Unsupported(`the function ${written}`);
+  }
+}

@@ -1,0 +1,92 @@
+import type { AstExpression } from "@borgar/fx/xlsx";
+import type { Value } from "../area";
+import { toBoolean, toNumber, toText } from "../coerce";
+import type { Kind, Native } from "../native/natives";
+import { errors, Matrix, type Scalar, Unsupported } from "../values";
+import {
+  asScalar,
+  constant,
+  type Expr,
+  type Mode,
+  placeExpr,
+  type Scope,
+  spread,
+  values,
+} from "./expr";
+
+const readers: Record<Kind, ((value: Scalar) => Scalar) | undefined> = {
+  n: toNumber,
+  t: toText,
+  b: toBoolean,
+  s: undefined,
+  r: undefined,
+  a: undefined,
+  p: undefined,
+};
+
+/** A call of a native function. */
+export function nativeCall(
+  native: Native,
+  nodes: readonly (AstExpression | null)[],
+  mode: Mode,
+  scope: Scope,
+): Expr {
+  const count = nodes.length;
+  if (count < native.least || count > native.most)
+    throw new Unsupported(`${native.name} with ${count} argument${count === 1 ? "" : "s"}`);
+  if (native.isVolatile) scope.flags.isVolatile = true;
+  const kinds = nodes.map((_, i) => native.kind(i));
+  const args = nodes.map((node, i) => argument(node, kinds[i]!, mode, scope));
+  const read = kinds.map((kind) => readers[kind]);
+  const isWhole = kinds.map((kind) => kind === "r" || kind === "a" || kind === "p");
+
+  const call = (given: Value[]): Value => {
+    for (let i = 0; i < count; i++) {
+      const reader = read[i];
+      if (reader === undefined) continue;
+      const value = reader(given[i] as Scalar);
+      if (typeof value === "object") return value;
+      given[i] = value;
+    }
+    return native.call(...given);
+  };
+
+  if (args.every((arg, i) => isWhole[i] || arg.one)) {
+    const getters = args.map((arg, i) => (isWhole[i] ? arg.run : arg.one!));
+    const run = callOf(getters, call);
+    return native.spreads ? { run } : { run, one: run as (row: number, col: number) => Scalar };
+  }
+  const singles = kinds.map((_, i) => i).filter((i) => !isWhole[i]);
+  return {
+    run: (row, col) => {
+      const given = args.map((arg) => arg.run(row, col));
+      if (!singles.some((i) => given[i] instanceof Matrix)) return call(given);
+      return spread(
+        singles.map((i) => given[i] as Scalar | Matrix),
+        (cell) => {
+          const own = given.slice();
+          singles.forEach((i, k) => {
+            own[i] = cell[k] as Scalar;
+          });
+          const result = values(call(own));
+          return result instanceof Matrix ? errors.value : result;
+        },
+      );
+    },
+  };
+}
+
+function callOf(getters: Expr["run"][], call: (given: Value[]) => Value): Expr["run"] {
+  const [first, second] = getters;
+  if (getters.length === 1) return (row, col) => call([first!(row, col)]);
+  if (getters.length === 2) return (row, col) => call([first!(row, col), second!(row, col)]);
+  return (row, col) => call(getters.map((get) => get(row, col)));
+}
+
+function argument(node: AstExpression | null, kind: Kind, mode: Mode, scope: Scope): Expr {
+  if (node === null) return constant(null);
+  if (kind === "a") return scope.compile(node, "within");
+  if (kind === "p") return placeExpr(node, mode, scope);
+  const expr = scope.compile(node, mode);
+  return kind === "r" ? expr : asScalar(expr, mode, scope);
+}

@@ -1,0 +1,113 @@
+import { FormulaCell, type RangeNode } from "../grid";
+import { forEachRead, isCell } from "./graph";
+
+type Node = FormulaCell | RangeNode;
+
+interface Frame {
+  readonly node: Node;
+  readonly next: Node[];
+  at: number;
+}
+
+/**
+ * Visits the due formula cells so that each comes after everything it reads (Tarjan's algorithm,
+ * without recursion because chains of formulas are as long as a sheet). Cells that read themselves,
+ * directly or around a circle, are handed to `circular` instead.
+ */
+export function inOrder(
+  due: readonly FormulaCell[],
+  pass: number,
+  visit: (cell: FormulaCell) => void,
+  circular: (cells: readonly FormulaCell[]) => void,
+): void {
+  let counter = 0;
+  const frames: Frame[] = [];
+  const open: Node[] = [];
+
+  const enter = (node: Node) => {
+    const { mark } = node;
+    mark.seen = pass;
+    mark.index = mark.low = ++counter;
+    mark.open = true;
+    open.push(node);
+    frames.push({ node, next: successors(node, pass), at: 0 });
+  };
+
+  const close = (node: Node) => {
+    const group: FormulaCell[] = [];
+    let size = 0;
+    for (;;) {
+      const each = open.pop()!;
+      each.mark.open = false;
+      size++;
+      if (each instanceof FormulaCell) group.push(each);
+      if (each === node) break;
+    }
+    const [only] = group;
+    if (only === undefined) return;
+    if (size > 1 || readsItself(only)) circular(group);
+    else visit(only);
+  };
+
+  for (const start of due) {
+    if (start.mark.seen === pass) continue;
+    enter(start);
+    while (frames.length > 0) {
+      const frame = frames.at(-1)!;
+      const { node } = frame;
+      if (frame.at < frame.next.length) {
+        const next = frame.next[frame.at++]!;
+        if (next.mark.seen !== pass) enter(next);
+        else if (next.mark.open) node.mark.low = Math.min(node.mark.low, next.mark.index);
+        continue;
+      }
+      frames.pop();
+      const parent = frames.at(-1);
+      if (parent) parent.node.mark.low = Math.min(parent.node.mark.low, node.mark.low);
+      if (node.mark.low === node.mark.index) close(node);
+    }
+  }
+}
+
+/** The due formulas that a formula reads, and the ranges it reads; for a range, the due in it. */
+function successors(node: Node, pass: number): Node[] {
+  const next: Node[] = [];
+  if (node instanceof FormulaCell) {
+    const { program } = node;
+    if (!program) return next;
+    forEachRead(node, program, (grid, extent) => {
+      if (!isCell(extent)) return;
+      const maker = grid.maker(extent.top, extent.left);
+      if (maker !== undefined && maker !== node && maker.mark.due === pass) next.push(maker);
+    });
+    for (const range of node.ranges)
+      if (range.mark.seen !== pass || range.mark.open) next.push(range);
+    return next;
+  }
+  const { grid, extent } = node;
+  const bottom = Math.min(extent.bottom, grid.rowCount - 1);
+  const right = Math.min(extent.right, grid.colCount - 1);
+  let last: FormulaCell | undefined;
+  for (let row = extent.top; row <= bottom; row++) {
+    const line = grid.makers[row];
+    if (line === undefined) continue;
+    for (let col = extent.left; col <= right; col++) {
+      const maker = line[col];
+      if (maker === undefined || maker === last || maker.mark.due !== pass) continue;
+      next.push(maker);
+      last = maker;
+    }
+  }
+  return next;
+}
+
+/** Reads a cell that it makes itself; for ranges the walk finds the circle through their node. */
+function readsItself(cell: FormulaCell): boolean {
+  let found = false;
+  const { program } = cell;
+  if (program)
+    forEachRead(cell, program, (grid, extent) => {
+      if (isCell(extent) && grid.maker(extent.top, extent.left) === cell) found = true;
+    });
+  return found;
+}

@@ -1,0 +1,165 @@
+import { parseRange, type Sheet } from "../workbook";
+import type { Cells, Clock, Extent } from "./area";
+import type { Program } from "./program";
+import type { Scalar } from "./values";
+
+/** A cell that holds a formula, with what the model knows about it. */
+export class FormulaCell {
+  program: Program | undefined;
+  /** Why the cell keeps its stored value; null when it evaluates. */
+  problem: string | null = null;
+  /** The multi-cell ranges it reads, once the graph is built. */
+  ranges: readonly RangeNode[] = noRanges;
+  /** The cells a blocked spill waits for. */
+  blocked: Extent | null = null;
+  /** Marks of the ordering walk. */
+  readonly mark = new Mark();
+
+  constructor(
+    readonly grid: Grid,
+    readonly row: number,
+    readonly col: number,
+    readonly formula: string,
+    /** The cells an array or spilled formula fills; null for a plain formula. */
+    public extent: Extent | null,
+  ) {}
+}
+
+/** A range that formulas read, shared by all that read it. */
+export class RangeNode {
+  readonly dependents = new Set<FormulaCell>();
+  readonly mark = new Mark();
+
+  constructor(
+    readonly grid: Grid,
+    readonly extent: Extent,
+  ) {}
+}
+
+/** Where the ordering walk stands with a node. */
+export class Mark {
+  /** The pass in which the node was found in need of evaluation. */
+  due = 0;
+  /** The pass in which the walk reached it. */
+  seen = 0;
+  index = 0;
+  low = 0;
+  open = false;
+}
+
+const noRanges: readonly RangeNode[] = [];
+
+/** The values and formulas of one sheet in arrays by row, for fast reading. */
+export class Grid implements Cells {
+  /** By row, then column; a hole is a blank. */
+  readonly values: Scalar[][] = [];
+  /** The formula cell that makes the value of a cell: its own, or the anchor that spills over it. */
+  readonly makers: FormulaCell[][] = [];
+  rowCount: number;
+  colCount: number;
+
+  constructor(
+    readonly sheet: Sheet,
+    readonly clock: Clock,
+  ) {
+    this.rowCount = sheet.rowCount;
+    this.colCount = sheet.colCount;
+    const anchors: FormulaCell[] = [];
+    for (const cell of sheet.cells()) {
+      if (cell.value !== null) this.put(cell.row, cell.col, cell.value);
+      if (cell.formula === null) continue;
+      const extent = cell.arrayRef === null ? null : parseRange(cell.arrayRef);
+      const made = new FormulaCell(this, cell.row, cell.col, cell.formula, extent);
+      this.setMaker(cell.row, cell.col, made);
+      if (extent) anchors.push(made);
+    }
+    for (const anchor of anchors) this.claim(anchor);
+  }
+
+  get name(): string {
+    return this.sheet.name;
+  }
+
+  get hiddenRows(): ReadonlySet<number> {
+    return this.sheet.hiddenRows;
+  }
+
+  formulaText(row: number, col: number): string | undefined {
+    return this.formula(row, col)?.formula;
+  }
+
+  spillAt(row: number, col: number): Extent | null {
+    return this.formula(row, col)?.extent ?? null;
+  }
+
+  get(row: number, col: number): Scalar {
+    const line = this.values[row];
+    if (line === undefined) return null;
+    const value = line[col];
+    return value === undefined ? null : value;
+  }
+
+  put(row: number, col: number, value: Scalar): void {
+    let line = this.values[row];
+    if (line === undefined) {
+      if (value === null) return;
+      line = [];
+      this.values[row] = line;
+    }
+    line[col] = value;
+    if (value === null) return;
+    if (row >= this.rowCount) this.rowCount = row + 1;
+    if (col >= this.colCount) this.colCount = col + 1;
+  }
+
+  maker(row: number, col: number): FormulaCell | undefined {
+    return this.makers[row]?.[col];
+  }
+
+  /** The formula of the cell itself, not one that spills over it. */
+  formula(row: number, col: number): FormulaCell | undefined {
+    const maker = this.maker(row, col);
+    return maker !== undefined && maker.row === row && maker.col === col ? maker : undefined;
+  }
+
+  setMaker(row: number, col: number, cell: FormulaCell | undefined): void {
+    let line = this.makers[row];
+    if (line === undefined) {
+      if (cell === undefined) return;
+      line = [];
+      this.makers[row] = line;
+    }
+    if (cell === undefined) delete line[col];
+    else line[col] = cell;
+    if (row >= this.rowCount) this.rowCount = row + 1;
+    if (col >= this.colCount) this.colCount = col + 1;
+  }
+
+  /** Notes an anchor as the maker of the free cells it spills over. */
+  claim(anchor: FormulaCell): void {
+    forEachCell(anchor.extent, (row, col) => {
+      if (this.maker(row, col) === undefined) this.setMaker(row, col, anchor);
+    });
+  }
+
+  /** Every formula cell, row by row. */
+  *formulas(): Iterable<FormulaCell> {
+    for (const key in this.makers) {
+      const line = this.makers[key]!;
+      const row = Number(key);
+      for (let col = 0; col < line.length; col++) {
+        const cell = line[col];
+        if (cell !== undefined && cell.row === row && cell.col === col) yield cell;
+      }
+    }
+  }
+}
+
+export function forEachCell(
+  extent: Extent | null,
+  visit: (row: number, col: number) => void,
+): void {
+  if (extent === null) return;
+  for (let row = extent.top; row <= extent.bottom; row++)
+    for (let col = extent.left; col <= extent.right; col++) visit(row, col);
+}

@@ -1,0 +1,17 @@
+/**
+ * A small spreadsheet: it reads the formulas of a workbook, evaluates them as Excel does, knows
+ * which cell depends on which, and keeps the stored value of every formula it cannot evaluate.
+ */
+export type { WorkbookView } from "./book";
+export type { Change } from "./ledger";
+export {
+  type ModelOptions,
+  type ModelValue,
+  type Ref,
+  SheetModel,
+  type UnsupportedCell,
+} from "./model";
+export { FormulaSyntaxError } from "./parse";
+export { rowPattern } from "./pattern";
+export { inStoredForm, inTypedForm } from "./spelling";
+export { readTyped, type Typed } from "./typed";

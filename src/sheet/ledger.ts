@@ -1,0 +1,54 @@
+import type { Place } from "./graph/graph";
+import type { Grid } from "./grid";
+import { isError, type Scalar, sameValue } from "./values";
+
+/** A cell whose value changed. */
+export interface Change {
+  readonly sheet: string;
+  readonly row: number;
+  readonly col: number;
+  readonly before: Scalar;
+  readonly value: Scalar;
+}
+
+/** What one edit changed, and what of it the readers have yet to see. */
+export class Ledger {
+  private changes = new Map<string, Change>();
+  private stirred: Place[] = [];
+
+  /** Puts a value on the grid and notes the change; false where it was there already. */
+  write(grid: Grid, row: number, col: number, value: Scalar): boolean {
+    const before = grid.get(row, col);
+    if (sameValue(before, value)) return false;
+    grid.put(row, col, value);
+    const { name } = grid;
+    const key = `${row},${col},${name}`;
+    const first = this.changes.get(key);
+    this.changes.set(key, { sheet: name, row, col, before: first ? first.before : before, value });
+    return true;
+  }
+
+  /** Notes a cell that its readers may have read too early. */
+  stir(grid: Grid, row: number, col: number): void {
+    this.stirred.push({ grid, row, col });
+  }
+
+  takeStirred(): Place[] {
+    const taken = this.stirred;
+    this.stirred = [];
+    return taken;
+  }
+
+  /** The changes of the edit, without those that came back to where they were. */
+  close(): Change[] {
+    const all = [...this.changes.values()];
+    this.changes = new Map();
+    this.stirred = [];
+    return all.filter(({ before, value }) => !sameValue(before, value));
+  }
+}
+
+/** The value as a file holds it: an error without its message. */
+export function plain(value: Scalar): Scalar {
+  return isError(value) ? { error: value.error } : value;
+}

@@ -1,0 +1,170 @@
+import type { WorksheetFunction } from "../../functions";
+import { Book, type WorkbookView } from "./book";
+import { Editor } from "./editor";
+import { forEachRead } from "./graph/graph";
+import type { FormulaCell, Grid } from "./grid";
+import type { Change } from "./ledger";
+import { evaluate } from "./outcome";
+import { Programs } from "./programs";
+import type { Scalar } from "./values";
+
+/** The value of a cell; an error may carry a message that says what is wrong. */
+export type ModelValue = Scalar;
+
+/** A range on a sheet, 0-based, both corners included. */
+export interface Ref {
+  readonly sheet: string;
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+}
+
+/** A formula cell that keeps its stored value, and what in it is not evaluated. */
+export interface UnsupportedCell {
+  readonly sheet: string;
+  readonly row: number;
+  readonly col: number;
+  readonly what: string;
+}
+
+export interface ModelOptions {
+  /** The time that TODAY and NOW give; the system clock where left out. */
+  readonly now?: () => Date;
+}
+
+/**
+ * A workbook that recalculates. Rows and columns are 0-based, sheets go by name whatever the case;
+ * a sheet that is not there throws a RangeError.
+ *
+ * Values that change are written to the workbook. A formula that cannot be evaluated keeps its
+ * stored value, which the formulas that read it go on using.
+ */
+export class SheetModel {
+  private readonly book: Book;
+  private readonly programs: Programs;
+  private editor: Editor | undefined;
+
+  constructor(
+    workbook: WorkbookView,
+    private readonly functions: readonly WorksheetFunction[],
+    options: ModelOptions = {},
+  ) {
+    this.book = new Book(workbook, options.now ?? (() => new Date()));
+    this.programs = new Programs(this.book, functions);
+  }
+
+  value(sheet: string, row: number, col: number): ModelValue {
+    return this.grid(sheet).get(row, col);
+  }
+
+  /**
+   * The value of one cell worked out afresh from the stored values of what it reads; nothing is
+   * changed. A cell that a formula spills over gets its part of the result.
+   */
+  recompute(
+    sheet: string,
+    row: number,
+    col: number,
+  ): { readonly value: ModelValue } | { readonly unsupported: string } {
+    const grid = this.grid(sheet);
+    const cell = grid.maker(row, col);
+    if (!cell) return { value: grid.get(row, col) };
+    const outcome = evaluate(cell, this.programs.of(cell));
+    if ("unsupported" in outcome) return outcome;
+    const { spills, value } = outcome;
+    if (cell.row === row && cell.col === col) return { value };
+    const [r, c] = [row - cell.row, col - cell.col];
+    if (!spills) return { value: null };
+    return { value: r < spills.rows && c < spills.cols ? spills.at(r, c) : null };
+  }
+
+  /**
+   * Takes what a user typed: a number, date, text, TRUE, or a formula after "="; "" clears, a
+   * leading apostrophe keeps text. Returns every cell that changed. Throws a FormulaSyntaxError
+   * for a formula that cannot be read; then nothing is changed.
+   */
+  enter(sheet: string, row: number, col: number, text: string): Change[] {
+    return this.edit().enter(this.grid(sheet), row, col, text);
+  }
+
+  /** Stores a value, removes a formula there, and returns every cell that changed. */
+  set(sheet: string, row: number, col: number, value: Scalar): Change[] {
+    return this.edit().set(this.grid(sheet), row, col, value);
+  }
+
+  /**
+   * Makes several edits (calls of `enter` and `set`, of different cells) and works out only once
+   * what depends on them. Returns every cell that changed. When an edit throws, those before it
+   * stay made and worked out.
+   */
+  together(edits: () => void): Change[] {
+    return this.edit().together(edits);
+  }
+
+  /** The cell whose formula spills over this one; null for a cell with content of its own. */
+  anchorOf(
+    sheet: string,
+    row: number,
+    col: number,
+  ): { readonly row: number; readonly col: number } | null {
+    const maker = this.grid(sheet).maker(row, col);
+    if (!maker || (maker.row === row && maker.col === col)) return null;
+    return { row: maker.row, col: maker.col };
+  }
+
+  /** Works out every formula, in the order in which they depend on each other. */
+  recalculateAll(): Change[] {
+    return this.edit().recalculateAll();
+  }
+
+  /** The ranges that the formula of a cell reads. */
+  precedents(sheet: string, row: number, col: number): Ref[] {
+    const cell = this.grid(sheet).maker(row, col);
+    if (!cell) return [];
+    const refs: Ref[] = [];
+    forEachRead(cell, this.programs.of(cell), (grid, extent) =>
+      refs.push({ sheet: grid.name, ...extent }),
+    );
+    return refs;
+  }
+
+  /** The formula cells that read a cell, each as a range of one cell. */
+  dependents(sheet: string, row: number, col: number): Ref[] {
+    const grid = this.grid(sheet);
+    return [...this.edit().dependents(grid, row, col)].map(refOf);
+  }
+
+  /** Every formula cell that keeps its stored value, with what is not evaluated in it. */
+  unsupported(): UnsupportedCell[] {
+    const editor = this.edit();
+    editor.findCircles();
+    const found: UnsupportedCell[] = [];
+    for (const grid of this.book.all())
+      for (const { row, col, problem } of grid.formulas())
+        if (problem !== null) found.push({ sheet: grid.name, row, col, what: problem });
+    return found;
+  }
+
+  /** Reads the workbook anew, after it was changed past the model. */
+  refresh(): void {
+    this.book.forget();
+    this.programs.forget();
+    this.editor = undefined;
+  }
+
+  private edit(): Editor {
+    this.editor ??= new Editor(this.book, this.programs, this.functions);
+    return this.editor;
+  }
+
+  private grid(sheet: string): Grid {
+    const grid = this.book.grid(sheet);
+    if (!grid) throw new RangeError(`The workbook has no sheet "${sheet}".`);
+    return grid;
+  }
+}
+
+function refOf({ grid, row, col }: FormulaCell): Ref {
+  return { sheet: grid.name, top: row, left: col, bottom: row, right: col };
+}

@@ -1,0 +1,23 @@
+import { Area } from "../area";
+import { errors, isError, type Scalar } from "../values";
+import type { Natives } from "./natives";
+
+export function addInformation(to: Natives): void {
+  const is = (name: string, test: (value: Scalar) => boolean) => to.add(name, "s", test);
+  is("ISBLANK", (value) => value === null);
+  is("ISNUMBER", (value) => typeof value === "number");
+  is("ISTEXT", (value) => typeof value === "string");
+  is("ISNONTEXT", (value) => typeof value !== "string");
+  is("ISLOGICAL", (value) => typeof value === "boolean");
+  is("ISERROR", isError);
+  is("ISNA", (value) => isError(value) && value.error === errors.na.error);
+  is("ISERR", (value) => isError(value) && value.error !== errors.na.error);
+  to.add("ISODD", "n", (x) => Math.trunc(Math.abs(x)) % 2 === 1)
+    .add("ISEVEN", "n", (x) => Math.trunc(Math.abs(x)) % 2 === 0)
+    .add("NA", "", () => errors.na)
+    .add("ISFORMULA", "r", (cell) =>
+      cell instanceof Area
+        ? cell.grid.formulaText(cell.top, cell.left) !== undefined
+        : errors.value,
+    );
+}

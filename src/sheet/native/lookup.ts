@@ -1,0 +1,180 @@
+import { Area, Areas, type Value } from "../area";
+import { type ErrorValue, errors, isError, Matrix, type Scalar } from "../values";
+import { type Match, placeInOrder, placeOf } from "./find";
+import type { Natives } from "./natives";
+import { matrixOf } from "./read";
+
+/** Functions that find a value, or a place, in a range. */
+export function addLookup(to: Natives): void {
+  to.add("MATCH", "s r n?", (wanted, among, type = 1) => {
+    const place =
+      type === 0 ? placeOf(wanted, among, "wildcard") : placeInOrder(wanted, among, type < 0);
+    return found(place, (at) => at + 1);
+  });
+  to.add("XMATCH", "s a n? n?", (wanted, among, match, search) =>
+    found(xPlace(wanted, among, match, search), (at) => at + 1),
+  );
+  to.add("VLOOKUP", "s a n b?", (wanted, table, column, near = true) =>
+    tableLookup(wanted, table, column, near, true),
+  );
+  to.add("HLOOKUP", "s a n b?", (wanted, table, row, near = true) =>
+    tableLookup(wanted, table, row, near, false),
+  );
+  to.addSpreading("LOOKUP", "s a a?", lookup);
+  to.addSpreading("XLOOKUP", "s a a r? n? n?", xlookup);
+  to.addSpreading("INDEX", "a n? n? n?", index);
+  to.add("ROWS", "p", (range) => size(range, (each) => each.rows));
+  to.add("COLUMNS", "p", (range) => size(range, (each) => each.cols));
+}
+
+function found<T>(place: number | ErrorValue, then: (place: number) => T): T | ErrorValue {
+  if (typeof place !== "number") return place;
+  return place < 0 ? errors.na : then(place);
+}
+
+function size(range: Value, read: (range: Area | Matrix) => number): Scalar {
+  if (range instanceof Area || range instanceof Matrix) return read(range);
+  return isError(range) ? range : range instanceof Areas ? errors.ref : 1;
+}
+
+/** The line of a table with a number, as a reference where the table is one. */
+function line(table: Value, number: number, isRow: boolean): Area | Matrix | ErrorValue {
+  if (table instanceof Area) {
+    const cached = lines(table, isRow);
+    const known = cached.get(number);
+    if (known) return known;
+    const { grid, top, left, bottom, right } = table;
+    const made = isRow
+      ? new Area(grid, top + number, left, top + number, right)
+      : new Area(grid, top, left + number, bottom, left + number);
+    if (table.memo) {
+      made.memo = { revision: -1 };
+      cached.set(number, made);
+    }
+    return made;
+  }
+  const matrix = matrixOf(table);
+  if (isError(matrix)) return matrix;
+  return isRow
+    ? Matrix.of(1, matrix.cols, (_, c) => matrix.at(number, c))
+    : Matrix.of(matrix.rows, 1, (r) => matrix.at(r, number));
+}
+
+/** The lines of shared tables, so that their indexes are kept too. */
+const knownLines = new WeakMap<Area, [Map<number, Area>, Map<number, Area>]>();
+
+function lines(table: Area, isRow: boolean): Map<number, Area> {
+  let pair = knownLines.get(table);
+  if (!pair) {
+    pair = [new Map(), new Map()];
+    if (table.memo) knownLines.set(table, pair);
+  }
+  return pair[isRow ? 0 : 1];
+}
+
+function tableLookup(
+  wanted: Scalar,
+  table: Value,
+  number: number,
+  near: boolean,
+  byColumn: boolean,
+): Scalar {
+  const shape = table instanceof Area ? table : matrixOf(table);
+  if (isError(shape)) return shape;
+  const at = Math.trunc(number) - 1;
+  if (at < 0) return errors.value;
+  if (at >= (byColumn ? shape.cols : shape.rows)) return errors.ref;
+  const keys = line(table, 0, !byColumn);
+  if (isError(keys)) return keys;
+  const place = near ? placeInOrder(wanted, keys) : placeOf(wanted, keys, "wildcard");
+  return found(place, (i) => (byColumn ? shape.at(i, at) : shape.at(at, i)));
+}
+
+function lookup(wanted: Scalar, among: Value, results?: Value): Value {
+  const matrix = matrixOf(among);
+  if (isError(matrix)) return matrix;
+  const byRow = matrix.cols > matrix.rows;
+  const keys = results === undefined ? line(among, 0, byRow) : among;
+  if (isError(keys)) return keys;
+  const place = placeInOrder(wanted, keys);
+  return found(place, (i) => {
+    if (results === undefined)
+      return byRow ? matrix.at(matrix.rows - 1, i) : matrix.at(i, matrix.cols - 1);
+    const from = matrixOf(results);
+    if (isError(from)) return from;
+    return i < from.data.length ? (from.data[i] ?? null) : errors.na;
+  });
+}
+
+function xPlace(
+  wanted: Scalar,
+  among: Value,
+  match: number | undefined = 0,
+  search: number | undefined = 1,
+): number | ErrorValue {
+  const kinds: Record<number, Match> = {
+    0: "exact",
+    1: "at least",
+    2: "wildcard",
+    [-1]: "at most",
+  };
+  const kind = kinds[match];
+  if (kind === undefined || ![1, -1, 2, -2].includes(search)) return errors.value;
+  return placeOf(wanted, among, kind, search === -1);
+}
+
+function xlookup(
+  wanted: Scalar,
+  among: Value,
+  results: Value,
+  otherwise?: Value,
+  match?: number,
+  search?: number,
+): Value {
+  const place = xPlace(wanted, among, match, search);
+  if (typeof place !== "number") return place;
+  if (place < 0) return otherwise === undefined || otherwise === null ? errors.na : otherwise;
+  const keys = matrixOf(among);
+  if (isError(keys)) return keys;
+  const isColumn = keys.cols === 1 && (keys.rows > 1 || shapeOf(results).cols === 1);
+  const from = shapeOf(results);
+  if (place >= (isColumn ? from.rows : from.cols)) return errors.value;
+  return line(results, place, isColumn);
+}
+
+function shapeOf(value: Value): { rows: number; cols: number } {
+  return value instanceof Area || value instanceof Matrix ? value : { rows: 1, cols: 1 };
+}
+
+/** A cell, row or column of a reference or array; 0 stands for all of them. */
+function index(from: Value, first = 1, second?: number, which = 1): Value {
+  let source = from;
+  if (source instanceof Areas) {
+    const area = source.list[Math.trunc(which) - 1];
+    if (!area) return errors.ref;
+    source = area;
+  }
+  if (isError(source)) return source;
+  const shape = source instanceof Area || source instanceof Matrix ? source : matrixOf(source);
+  if (isError(shape)) return shape;
+  // With one number, a single row is counted along its columns.
+  const isLine = second === undefined && shape.rows === 1 && shape.cols > 1;
+  const row = Math.trunc(isLine ? 0 : first);
+  const col = Math.trunc(isLine ? first : (second ?? (shape.cols === 1 ? 1 : 0)));
+  if (row < 0 || col < 0) return errors.value;
+  if (row > shape.rows || col > shape.cols) return errors.ref;
+  const top = row === 0 ? 0 : row - 1;
+  const left = col === 0 ? 0 : col - 1;
+  const bottom = row === 0 ? shape.rows - 1 : top;
+  const right = col === 0 ? shape.cols - 1 : left;
+  if (shape instanceof Area)
+    return new Area(
+      shape.grid,
+      shape.top + top,
+      shape.left + left,
+      shape.top + bottom,
+      shape.left + right,
+    );
+  if (top === bottom && left === right) return shape.at(top, left);
+  return Matrix.of(bottom - top + 1, right - left + 1, (r, c) => shape.at(top + r, left + c));
+}

@@ -1,0 +1,111 @@
+import { finite } from "../coerce";
+import { power } from "../compile/operators";
+import { type ErrorValue, errors, type Scalar } from "../values";
+import type { Natives } from "./natives";
+
+export function addMath(to: Natives): void {
+  const plain: readonly [string, (x: number) => number][] = [
+    ["ABS", Math.abs],
+    ["SIGN", Math.sign],
+    ["EXP", Math.exp],
+    ["SIN", Math.sin],
+    ["COS", Math.cos],
+    ["TAN", Math.tan],
+    ["ASIN", Math.asin],
+    ["ACOS", Math.acos],
+    ["ATAN", Math.atan],
+    ["SINH", Math.sinh],
+    ["COSH", Math.cosh],
+    ["TANH", Math.tanh],
+    ["SQRT", Math.sqrt],
+    ["INT", Math.floor],
+    ["DEGREES", (x) => (x * 180) / Math.PI],
+    ["RADIANS", (x) => (x * Math.PI) / 180],
+    ["EVEN", (x) => Math.sign(x) * 2 * Math.ceil(Math.abs(x) / 2)],
+    ["ODD", (x) => (x < 0 ? -1 : 1) * (2 * Math.ceil((Math.abs(x) + 1) / 2) - 1)],
+  ];
+  for (const [name, apply] of plain) to.add(name, "n", (x) => finite(apply(x)));
+  to.add("PI", "", () => Math.PI)
+    .add("LN", "n", (x) => logarithm(x))
+    .add("LOG10", "n", (x) => (x > 0 ? Math.log10(x) : errors.num))
+    .add("LOG", "n n?", (x, base = 10) => logToBase(x, base))
+    .add("POWER", "n n", power)
+    .add("ATAN2", "n n", (x, y) => (x === 0 && y === 0 ? errors.div0 : Math.atan2(y, x)))
+    .add("MOD", "n n", (x, y) => (y === 0 ? errors.div0 : finite(x - y * Math.floor(x / y))))
+    .add("QUOTIENT", "n n", (x, y) => (y === 0 ? errors.div0 : Math.trunc(x / y)))
+    .add("ROUND", "n n", (x, digits) => rounded(x, digits, halfAway))
+    .add("ROUNDUP", "n n", (x, digits) => rounded(x, digits, awayFromZero))
+    .add("ROUNDDOWN", "n n", (x, digits) => rounded(x, digits, Math.trunc))
+    .add("TRUNC", "n n?", (x, digits = 0) => rounded(x, digits, Math.trunc))
+    .add("MROUND", "n n", mround)
+    .add("CEILING", "n n", (x, step) => toStep(x, step, "up"))
+    .add("FLOOR", "n n", (x, step) => toStep(x, step, "down"))
+    .add("CEILING.MATH", "n n? n?", (x, step = 1, mode = 0) =>
+      steps(x, Math.abs(step), x < 0 && mode !== 0 ? Math.floor : Math.ceil),
+    )
+    .add("FLOOR.MATH", "n n? n?", (x, step = 1, mode = 0) =>
+      steps(x, Math.abs(step), x < 0 && mode !== 0 ? Math.ceil : Math.floor),
+    );
+}
+
+function logarithm(x: number): Scalar {
+  return x > 0 ? Math.log(x) : errors.num;
+}
+
+function logToBase(x: number, base: number): Scalar {
+  if (x <= 0 || base <= 0) return errors.num;
+  if (base === 1) return errors.div0;
+  if (base === 10) return Math.log10(x);
+  return base === 2 ? Math.log2(x) : Math.log(x) / Math.log(base);
+}
+
+/** 2.5 gives 3 and -2.5 gives -3. */
+function halfAway(x: number): number {
+  return Math.sign(x) * Math.round(Math.abs(x));
+}
+
+function awayFromZero(x: number): number {
+  return x < 0 ? Math.floor(x) : Math.ceil(x);
+}
+
+/**
+ * Rounds at a decimal place. The number is taken as the 15 digits a user sees, so that 1.005 at
+ * two places gives 1.01 and not what its binary neighbour would.
+ */
+export function rounded(
+  x: number,
+  places: number,
+  how: (x: number) => number,
+): number | ErrorValue {
+  const digits = Math.trunc(places);
+  if (x === 0 || digits > 300) return x;
+  if (digits < -308) return 0;
+  const scaled = shift(x, digits);
+  if (!Number.isFinite(scaled)) return x;
+  return finite(shift(how(Number(scaled.toPrecision(15))), -digits));
+}
+
+/** x times a power of ten, by its decimal digits. */
+function shift(x: number, places: number): number {
+  const [digits = "0", power = "0"] = x.toExponential().split("e");
+  return Number(`${digits}e${Number(power) + places}`);
+}
+
+function mround(x: number, step: number): Scalar {
+  if (step === 0 || x === 0) return 0;
+  if (x > 0 !== step > 0) return errors.num;
+  return steps(x, step, halfAway);
+}
+
+function toStep(x: number, step: number, way: "up" | "down"): Scalar {
+  if (step === 0) return way === "up" || x === 0 ? 0 : errors.div0;
+  if (x > 0 && step < 0) return errors.num;
+  return steps(x, step, way === "up" ? Math.ceil : Math.floor);
+}
+
+function steps(x: number, step: number, how: (x: number) => number): Scalar {
+  if (step === 0) return 0;
+  // 15 digits again: 4.2 / 0.1 must count as 42 steps.
+  const count = how(Number((x / step).toPrecision(15)));
+  return finite(Number((count * step).toPrecision(15)));
+}

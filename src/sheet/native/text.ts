@@ -1,0 +1,159 @@
+import { format } from "numfmt";
+import type { Value } from "../area";
+import { numberText, toNumber, toText } from "../coerce";
+import { type ErrorValue, errors, isError, type Scalar } from "../values";
+import { wildcardSource } from "./criteria";
+import { rounded } from "./math";
+import type { Natives } from "./natives";
+import { forEachValue, oneOf } from "./read";
+
+/** Longest text a cell can hold. */
+const longest = 32_767;
+
+export function addText(to: Natives): void {
+  to.add("LEFT", "t n?", (text, count = 1) => (count < 0 ? errors.value : text.slice(0, count)))
+    .add("RIGHT", "t n?", (text, count = 1) =>
+      count < 0 ? errors.value : text.slice(Math.max(0, text.length - Math.trunc(count))),
+    )
+    .add("MID", "t n n", (text, start, count) =>
+      start < 1 || count < 0
+        ? errors.value
+        : text.slice(Math.trunc(start) - 1, Math.trunc(start) - 1 + Math.trunc(count)),
+    )
+    .add("LEN", "t", (text) => text.length)
+    .add("TRIM", "t", (text) => text.replace(/^ +| +$/g, "").replace(/ {2,}/g, " "))
+    .add("UPPER", "t", upperCase)
+    .add("LOWER", "t", (text) => text.toLowerCase())
+    .add("PROPER", "t", (text) =>
+      text
+        .toLowerCase()
+        .replace(/\p{L}+/gu, (word) => word.charAt(0).toUpperCase() + word.slice(1)),
+    )
+    .add("EXACT", "t t", (a, b) => a === b)
+    .add("REPT", "t n", (text, times) =>
+      times < 0 || text.length * Math.trunc(times) > longest
+        ? errors.value
+        : text.repeat(Math.trunc(times)),
+    )
+    .add("REPLACE", "t n n t", (text, start, count, by) =>
+      start < 1 || count < 0
+        ? errors.value
+        : text.slice(0, Math.trunc(start) - 1) +
+          by +
+          text.slice(Math.trunc(start) - 1 + Math.trunc(count)),
+    )
+    .add("SUBSTITUTE", "t t t n?", substitute)
+    .add("FIND", "t t n?", (part, text, start = 1) =>
+      position(text.indexOf(part, Math.trunc(start) - 1), text, start),
+    )
+    .add("SEARCH", "t t n?", search)
+    .add("CLEAN", "t", (text) => [...text].filter((sign) => sign >= " ").join(""))
+    .add("CHAR", "n", character)
+    .add("CODE", "t", (text) => (text === "" ? errors.value : code(text)))
+    .add("UNICHAR", "n", (n) =>
+      n < 1 || n > 0x10ffff ? errors.value : String.fromCodePoint(Math.trunc(n)),
+    )
+    .add("UNICODE", "t", (text) => text.codePointAt(0) ?? errors.value)
+    .add("T", "r", (value) => {
+      const one = oneOf(value);
+      return typeof one === "string" || isError(one) ? one : "";
+    })
+    .add("N", "r", (value) => {
+      const one = oneOf(value);
+      if (typeof one === "number" || isError(one)) return one;
+      return one === true ? 1 : 0;
+    })
+    .add("VALUE", "s", (value) => (typeof value === "boolean" ? errors.value : toNumber(value)))
+    .add("TEXT", "s t", formatted)
+    .add("FIXED", "n n? b?", fixed)
+    .add("CONCATENATE", "t+", (...texts) => limited(texts.join("")))
+    .add("CONCAT", "r+", (...args) => joined("", false, ...args))
+    .add("TEXTJOIN", "t b r+", joined)
+    .add("HYPERLINK", "t s?", (address, shown) => shown ?? address);
+}
+
+/** Letter by letter: a letter whose capital is two letters (ß) stays as it is. */
+function upperCase(text: string): string {
+  const upper = text.toUpperCase();
+  if (upper.length === text.length) return upper;
+  return [...text]
+    .map((sign) => (sign.toUpperCase().length === sign.length ? sign.toUpperCase() : sign))
+    .join("");
+}
+
+function limited(text: string): Scalar {
+  return text.length > longest ? errors.value : text;
+}
+
+function joined(separator: string, skipsEmpty: boolean, ...args: Value[]): Scalar {
+  const texts: string[] = [];
+  let failed: ErrorValue | undefined;
+  forEachValue(args, (value) => {
+    const text = toText(value);
+    if (typeof text !== "string") failed ??= text;
+    else if (text !== "" || !skipsEmpty) texts.push(text);
+  });
+  return failed ?? limited(texts.join(separator));
+}
+
+function substitute(text: string, old: string, by: string, which?: number): Scalar {
+  if (which !== undefined && which < 1) return errors.value;
+  if (old === "") return text;
+  if (which === undefined) return limited(text.split(old).join(by));
+  let at = -1;
+  for (let i = 0; i < Math.trunc(which); i++) {
+    at = text.indexOf(old, at < 0 ? 0 : at + old.length);
+    if (at < 0) return text;
+  }
+  return limited(text.slice(0, at) + by + text.slice(at + old.length));
+}
+
+function position(index: number, text: string, start: number): Scalar {
+  return index < 0 || start < 1 || start > text.length + 1 ? errors.value : index + 1;
+}
+
+function search(part: string, text: string, start = 1): Scalar {
+  if (start < 1) return errors.value;
+  const from = Math.trunc(start) - 1;
+  const found = text.slice(from).search(new RegExp(wildcardSource(part), "is"));
+  return position(found < 0 ? -1 : found + from, text, start);
+}
+
+/** The characters 128 to 159 of the Windows code page, which CHAR and CODE count by. */
+const windows = "€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ";
+
+function character(n: number): Scalar {
+  const number = Math.trunc(n);
+  if (number < 1 || number > 255) return errors.value;
+  return windows.charAt(number - 128) || String.fromCharCode(number);
+}
+
+function code(text: string): number {
+  const place = windows.indexOf(text.charAt(0));
+  const unit = text.charCodeAt(0);
+  return place >= 0 ? 128 + place : unit < 256 ? unit : 63;
+}
+
+function formatted(value: Scalar, pattern: string): Scalar {
+  if (isError(value)) return value;
+  if (pattern === "") return "";
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  // Text that reads as a number or date is formatted as one.
+  const number = toNumber(value);
+  try {
+    return format(pattern, typeof number === "number" ? number : value);
+  } catch {
+    return errors.value;
+  }
+}
+
+function fixed(x: number, places = 2, plain = false): Scalar {
+  const value = rounded(x, places, (each) => Math.sign(each) * Math.round(Math.abs(each)));
+  if (typeof value !== "number") return value;
+  const decimals = Math.max(0, Math.trunc(places));
+  const text = decimals === 0 ? numberText(value) : value.toFixed(Math.min(decimals, 100));
+  if (plain) return text;
+  const [whole = "", fraction] = text.split(".");
+  const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ",");
+  return fraction === undefined ? grouped : `${grouped}.${fraction}`;
+}

@@ -1,0 +1,35 @@
+import type { FormulaCell } from "./grid";
+import type { Program } from "./program";
+import { Matrix, type Scalar, Unsupported } from "./values";
+
+/** What a formula gave: a value, an array that spills, or the reason why it was not evaluated. */
+export type Outcome =
+  | { readonly value: Scalar; readonly spills?: Matrix }
+  | { readonly unsupported: string };
+
+/** Longest text a cell can hold. */
+const longest = 32_767;
+
+/** Runs a formula from the values now on the sheets. Never throws. */
+export function evaluate(cell: FormulaCell, program: Program): Outcome {
+  if (program.unsupported !== null) return { unsupported: program.unsupported };
+  try {
+    const result = program.run(cell.row, cell.col);
+    if (result instanceof Matrix)
+      return { value: storable(result.at(0, 0)), spills: mapped(result) };
+    return { value: storable(result as Scalar) };
+  } catch (problem) {
+    if (problem instanceof Unsupported) return { unsupported: problem.message };
+    const what = problem instanceof Error ? problem.message : String(problem);
+    return { unsupported: `a formula that failed: ${what}` };
+  }
+}
+
+function mapped(matrix: Matrix): Matrix {
+  return new Matrix(matrix.rows, matrix.cols, matrix.data.map(storable));
+}
+
+function storable(value: Scalar): Scalar {
+  if (typeof value !== "string" || value.length <= longest) return value;
+  return { error: "#VALUE!", message: `the text has more than ${longest} characters` };
+}

@@ -1,0 +1,51 @@
+import type { WorksheetFunction } from "../../functions";
+import type { Book } from "./book";
+import { compileFormula, type Library } from "./compile/compile";
+import type { FormulaCell, Grid } from "./grid";
+import { nativeFunctions } from "./native";
+import { rowPattern } from "./pattern";
+import type { Program } from "./program";
+
+/** The compiled formulas of a workbook: one program serves all cells with the same row pattern. */
+export class Programs {
+  readonly library: Library;
+  private known = new Map<Grid, Map<string, Program>>();
+
+  constructor(
+    private readonly book: Book,
+    functions: readonly WorksheetFunction[],
+  ) {
+    const own = new Map(functions.map((each) => [each.id.toUpperCase(), each]));
+    const { now } = book;
+    const natives = nativeFunctions({ date1904: book.workbook.date1904, now });
+    this.library = { natives, own, ids: new Set(own.keys()) };
+  }
+
+  /** The program of a cell, compiled when its pattern is new. */
+  of(cell: FormulaCell): Program {
+    cell.program ??= this.find(cell.grid, cell.row, cell.col, cell.formula, cell.extent !== null);
+    return cell.program;
+  }
+
+  find(grid: Grid, row: number, col: number, formula: string, isArray: boolean): Program {
+    let programs = this.known.get(grid);
+    if (!programs) {
+      programs = new Map();
+      this.known.set(grid, programs);
+    }
+    let key = rowPattern(formula, row, col);
+    if (isArray) key = `{${key}`;
+    // A bare [@Column] means another table elsewhere on the sheet.
+    if (formula.includes("[")) key += `\n${this.book.tableAt(grid, row, col)?.name ?? ""}`;
+    let program = programs.get(key);
+    if (!program) {
+      program = compileFormula(formula, { grid, row, col }, isArray, this.book, this.library);
+      programs.set(key, program);
+    }
+    return program;
+  }
+
+  forget(): void {
+    this.known = new Map();
+  }
+}

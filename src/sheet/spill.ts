@@ -1,0 +1,83 @@
+import { type Extent, extentText, maxCols, maxRows } from "./area";
+import type { Book } from "./book";
+import { type FormulaCell, forEachCell } from "./grid";
+import { type Ledger, plain } from "./ledger";
+import { errors, type Matrix } from "./values";
+
+/** Lays arrays over the cells beside their formulas. */
+export class Spiller {
+  /** Anchors whose cells were taken; they spill when those are free. */
+  readonly blocked = new Set<FormulaCell>();
+
+  constructor(
+    private readonly book: Book,
+    private readonly ledger: Ledger,
+  ) {}
+
+  /** Lays the result of an array formula over its cells, or says why they cannot be had. */
+  spill(cell: FormulaCell, result: Matrix): void {
+    const { grid, row, col } = cell;
+    const wanted = {
+      top: row,
+      left: col,
+      bottom: row + result.rows - 1,
+      right: col + result.cols - 1,
+    };
+    const obstacle = this.obstacle(cell, wanted);
+    cell.blocked = obstacle === undefined ? null : wanted;
+    if (obstacle === undefined) this.blocked.delete(cell);
+    else this.blocked.add(cell);
+    const extent = obstacle === undefined ? wanted : ownExtent(cell);
+    this.withdraw(cell, extent);
+    cell.extent = extent;
+    const first = obstacle === undefined ? result.at(0, 0) : { ...errors.spill, message: obstacle };
+    this.ledger.write(grid, row, col, first);
+    grid.sheet.setFormula(row, col, cell.formula, plain(first), extentText(extent));
+    if (obstacle !== undefined) return;
+    forEachCell(extent, (y, x) => {
+      if (y === row && x === col) return;
+      if (grid.maker(y, x) !== cell) {
+        grid.setMaker(y, x, cell);
+        this.ledger.stir(grid, y, x);
+      }
+      const value = result.at(y - row, x - col);
+      if (this.ledger.write(grid, y, x, value)) grid.sheet.setValue(y, x, plain(value));
+    });
+  }
+
+  /** Clears the cells that a formula filled and that lie outside its new extent. */
+  withdraw(cell: FormulaCell, next: Extent | null): void {
+    const { grid } = cell;
+    forEachCell(cell.extent, (row, col) => {
+      if ((row === cell.row && col === cell.col) || grid.maker(row, col) !== cell) return;
+      if (next && row <= next.bottom && col <= next.right) return;
+      grid.setMaker(row, col, undefined);
+      this.ledger.write(grid, row, col, null);
+      grid.sheet.clear(row, col);
+      this.ledger.stir(grid, row, col);
+    });
+  }
+
+  private obstacle(cell: FormulaCell, wanted: Extent): string | undefined {
+    const { grid } = cell;
+    if (wanted.bottom >= maxRows || wanted.right >= maxCols)
+      return "the result reaches past the edge of the sheet";
+    let found: string | undefined;
+    forEachCell(wanted, (row, col) => {
+      if (found !== undefined || (row === cell.row && col === cell.col)) return;
+      const maker = grid.maker(row, col);
+      if (maker === cell) return;
+      if (maker !== undefined || grid.get(row, col) !== null)
+        found = "the cells it fills are not empty";
+    });
+    const isOne = wanted.top === wanted.bottom && wanted.left === wanted.right;
+    if (!found && !isOne && this.book.tableAt(grid, cell.row, cell.col))
+      found = "a table takes no spilled results: use a formula for one row";
+    return found;
+  }
+}
+
+/** The formula's own cell alone. */
+export function ownExtent({ row, col }: { row: number; col: number }): Extent {
+  return { top: row, left: col, bottom: row, right: col };
+}

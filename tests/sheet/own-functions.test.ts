@@ -1,0 +1,139 @@
+import { describe, expect, it } from "vitest";
+import type { FunctionParameter, WorksheetFunction } from "../../functions";
+import { desk } from "./book";
+
+type Part = Partial<FunctionParameter>;
+
+/** A function that records the arguments it was called with. */
+function recorder(id: string, parts: readonly Part[], answer: unknown = 1) {
+  const calls: unknown[][] = [];
+  const made: WorksheetFunction = {
+    id,
+    description: "",
+    parameters: parts.map((part) => ({
+      name: "x",
+      description: "",
+      type: "any",
+      dimensionality: "scalar",
+      optional: false,
+      repeating: false,
+      ...part,
+    })),
+    call: (...args) => {
+      calls.push(args.slice(0, -1));
+      if (answer instanceof Error) throw answer;
+      return typeof answer === "function" ? answer(...args) : answer;
+    },
+  };
+  return { made, calls };
+}
+
+const matrix: Part = { dimensionality: "matrix" };
+const fault = (code: string, message?: string) => Object.assign(new Error(message), { code });
+
+describe("our worksheet functions", () => {
+  const cells = { A1: 1, A2: "x", A4: { error: "#N/A" }, A5: true };
+
+  it.each(["FANROW.TAKE(A1:A5)", "_xldudf_FANROW_TAKE(A1:A5)", "[2]!_xldudf_FANROW_TAKE(A1:A5)"])(
+    "answer to the spelling %s",
+    (formula) => {
+      const { made, calls } = recorder("TAKE", [matrix]);
+      const own = desk({ ...cells, B1: { formula, value: 0 } }, { functions: [made] });
+      expect(own.value("B1")).toBe(1);
+      expect(calls[0]).toEqual([[[1], ["x"], [""], [{ code: "#N/A" }], [true]]]);
+    },
+  );
+
+  it("get one cell as a matrix, a left-out argument as null and a repeating one as an array", () => {
+    const { made, calls } = recorder("TAKE", [
+      matrix,
+      { ...matrix, optional: true },
+      { optional: true },
+      { ...matrix, repeating: true, optional: true },
+    ]);
+    const own = desk(
+      { ...cells, B1: "=FANROW.TAKE(A1)", B2: "=FANROW.TAKE(A1,,A3,A1,A1:A2)" },
+      { functions: [made] },
+    );
+    expect(own.value("B1")).toBe(1);
+    expect(calls).toContainEqual([[[1]], null, null, []]);
+    expect(calls).toContainEqual([[[1]], null, null, [[[1]], [[1], ["x"]]]]);
+  });
+
+  it("get the invocation after every declared argument", () => {
+    const { made } = recorder(
+      "TAKE",
+      [matrix, { optional: true }],
+      (...args: unknown[]) => args.length,
+    );
+    expect(desk({ ...cells, B1: "=FANROW.TAKE(A1)" }, { functions: [made] }).value("B1")).toBe(3);
+  });
+
+  it("get numbers, texts and booleans where they ask for them", () => {
+    const { made, calls } = recorder("TAKE", [
+      { type: "number" },
+      { type: "string" },
+      { type: "boolean" },
+    ]);
+    const own = desk(
+      {
+        ...cells,
+        B1: '=FANROW.TAKE("5",1.5,1)',
+        B2: "=FANROW.TAKE(A2,A1,A1)",
+        B3: "=FANROW.TAKE(A4,A1,A1)",
+      },
+      { functions: [made] },
+    );
+    expect(calls).toEqual([[5, "1.5", true]]);
+    expect(own.values("B2:B3")).toEqual([[{ error: "#VALUE!" }], [{ error: "#N/A" }]]);
+  });
+
+  it("give errors with their message, thrown or returned", () => {
+    const thrown = recorder("THROWN", [], fault("#N/A", "the flow is missing"));
+    const given = recorder("GIVEN", [], fault("#DIV/0!"));
+    const broken = recorder("BROKEN", [], new Error("out of luck"));
+    const own = desk(
+      { B1: "=FANROW.THROWN()", B2: "=FANROW.GIVEN()", B3: "=FANROW.BROKEN()" },
+      { functions: [thrown.made, given.made, broken.made] },
+    );
+    expect(own.values("B1:B3")).toEqual([
+      [{ error: "#N/A", message: "the flow is missing" }],
+      [{ error: "#DIV/0!" }],
+      [{ error: "#VALUE!", message: "out of luck" }],
+    ]);
+  });
+
+  it("spill an array when typed, and take a 1 × 1 array as a value", () => {
+    const pair = recorder(
+      "PAIR",
+      [],
+      [
+        [1, fault("#N/A", "no second")],
+        [Number.NaN, "b"],
+      ],
+    );
+    const single = recorder("SINGLES", [], [[7]]);
+    const own = desk({}, { functions: [pair.made, single.made] });
+    own.type("B1", "=FANROW.PAIR()");
+    own.type("E1", "=FANROW.SINGLES()+1");
+    expect(own.values("B1:C2")).toEqual([
+      [1, { error: "#N/A", message: "no second" }],
+      [{ error: "#NUM!" }, "b"],
+    ]);
+    expect(own.value("E1")).toBe(8);
+    expect(own.workbook.sheet("Main")?.cell(0, 1)).toMatchObject({
+      formula: "_xldudf_FANROW_PAIR()",
+      arrayRef: "B1:C2",
+    });
+  });
+
+  it("tell two ids apart where one is the start of the other", () => {
+    const short = recorder("ROUND", [], "short");
+    const long = recorder("ROUND_AREA", [], "long");
+    const own = desk(
+      { B1: "=_xldudf_FANROW_ROUND_AREA()", B2: "=_xldudf_FANROW_ROUND()" },
+      { functions: [short.made, long.made] },
+    );
+    expect(own.values("B1:B2")).toEqual([["long"], ["short"]]);
+  });
+});
