@@ -3,7 +3,7 @@ import { invalid } from "./problem";
 import { isBlank, isError, type Matrix, toMatrix } from "./rows";
 
 /** The openings of one or several boxes, from columns of the Boxes sheet. */
-export class BoxOpenings {
+class BoxOpenings {
   private readonly byBox = new Map<string, Opening[]>();
   private readonly several: boolean;
 
@@ -44,4 +44,22 @@ export class BoxOpenings {
 
 function keyOf(cell: unknown): string {
   return isBlank(cell) ? "" : String(cell).trim().toUpperCase();
+}
+
+const lately = new WeakMap<Matrix, { areas: unknown; boxes: unknown; list: BoxOpenings }>();
+
+/**
+ * The openings in these columns. A host that passes the very same columns to many calls gets the
+ * list made for the first one.
+ */
+export function boxOpenings(
+  labels: Matrix,
+  areas: Matrix,
+  boxes: Matrix | null | undefined,
+): BoxOpenings {
+  const cached = Array.isArray(labels) ? lately.get(labels) : undefined;
+  if (cached && cached.areas === areas && cached.boxes === boxes) return cached.list;
+  const list = new BoxOpenings(labels, areas, boxes);
+  if (Array.isArray(labels)) lately.set(labels, { areas, boxes, list });
+  return list;
 }

@@ -1,7 +1,7 @@
 import { columns } from "../src/algebra";
 import { areaForFlow, diameterForArea, rectArea, roundArea } from "../src/formulas";
 import { aimedPressure, areaOf, openingsNamed, usualConstant } from "../src/job";
-import { BoxOpenings } from "./box-openings";
+import { boxOpenings } from "./box-openings";
 import { fromError, invalid, missing } from "./problem";
 import { type Matrix, Rows } from "./rows";
 import { aboveZero, readUnits } from "./units";
@@ -54,7 +54,7 @@ export function openAreaOf(
   box: any[][],
   boxes: any[][],
 ): any[][] {
-  const known = new BoxOpenings(labels, areas, boxes);
+  const known = boxOpenings(labels, areas, boxes);
   const rows = new Rows({ openings, box });
   const use = rows.texts("openings");
   const boxOf = rows.texts("box");

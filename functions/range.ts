@@ -1,5 +1,5 @@
 import { nextOpening, rangeStatusColumn, usualWindow } from "../src/job";
-import { BoxOpenings } from "./box-openings";
+import { boxOpenings } from "./box-openings";
 import { fromError, missing } from "./problem";
 import { pick, Rows } from "./rows";
 import { aboveZero } from "./units";
@@ -46,7 +46,7 @@ export function nextOpeningOf(
   low: any[][],
   high: any[][],
 ): any[][] {
-  const known = new BoxOpenings(labels, areas, boxes);
+  const known = boxOpenings(labels, areas, boxes);
   const rows = new Rows({ pressure, area, box, low, high });
   const P = rows.numbers("pressure", { blank: "nothing yet", refuse: aboveZero });
   const A = rows.numbers("area", { refuse: aboveZero });

@@ -1,7 +1,8 @@
 import type { Formula } from "../formulas";
 import type { Expression, FunctionName, Operator } from "./expression";
+import { oneValueOf } from "./one-value";
 import { operate } from "./operate";
-import { parseText } from "./parse";
+import { type Program, programOf } from "./program";
 
 /** One input of a formula over many rows: a value a row, or one value for all. */
 export type Column = Float64Array | number;
@@ -24,34 +25,8 @@ export function columns(formula: Formula, inputs: Inputs, length: number): Float
   return evaluate(programOf(formula), inputs, length);
 }
 
-/** One value of a formula. */
-export function oneValue(formula: Formula, inputs: Readonly<Record<string, number>>): number {
-  return columns(formula, inputs, 1)[0] as number;
-}
-
-/** A formula's steps and its final text as trees; the last one is the result. */
-export interface Program {
-  readonly title: string;
-  readonly steps: readonly { readonly name: string; readonly tree: Expression }[];
-  readonly result: Expression;
-}
-
-const programs = new WeakMap<Formula, Program>();
-
-export function programOf(formula: Formula): Program {
-  let program = programs.get(formula);
-  if (!program) {
-    program = {
-      title: formula.title,
-      steps: (formula.steps ?? []).map(({ name, text }) => ({ name, tree: parseText(text) })),
-      result: parseText(formula.text),
-    };
-    programs.set(formula, program);
-  }
-  return program;
-}
-
 export function evaluate(program: Program, inputs: Inputs, length: number): Float64Array {
+  if (length === 1) return Float64Array.of(oneValueOf(program, firstRow(inputs)));
   const known = new Map<string, Kernel>();
   for (const [name, column] of Object.entries(inputs)) known.set(name, input(name, column, length));
   for (const { name, tree } of program.steps) known.set(name, once(kernel(tree, known)));
@@ -64,6 +39,16 @@ export function evaluate(program: Program, inputs: Inputs, length: number): Floa
     else out.set(values.length === count ? values : values.subarray(0, count), at);
   }
   return out;
+}
+
+function firstRow(inputs: Inputs): Record<string, number> {
+  const row: Record<string, number> = {};
+  for (const [name, column] of Object.entries(inputs)) {
+    if (typeof column === "number") row[name] = column;
+    else if (column.length === 1) row[name] = column[0] as number;
+    else throw new Error(`input ${name} has ${column.length} rows where 1 is needed`);
+  }
+  return row;
 }
 
 function input(name: string, column: Column, length: number): Kernel {

@@ -1,6 +1,10 @@
 import type { Operator } from "./expression";
 
-/** One loop an operator, written out: a shared loop over a callback costs several times more. */
+/**
+ * One loop an operator, written out: a shared loop over a callback costs several times more. A
+ * comparison gives 1 or 0, and NaN where a side is NaN, so that a choice over an unknown is itself
+ * unknown.
+ */
 export function operate(
   operator: Operator,
   a: Float64Array,
@@ -25,25 +29,31 @@ export function operate(
       for (let i = 0; i < count; i++) out[i] = (a[i] as number) ** (b[i] as number);
       break;
     case "<":
-      for (let i = 0; i < count; i++)
-        out[i] = truth((a[i] as number) < (b[i] as number), a[i], b[i]);
+      for (let i = 0; i < count; i++) {
+        const x = a[i] as number;
+        const y = b[i] as number;
+        out[i] = x < y ? 1 : x >= y ? 0 : Number.NaN;
+      }
       break;
     case "<=":
-      for (let i = 0; i < count; i++)
-        out[i] = truth((a[i] as number) <= (b[i] as number), a[i], b[i]);
+      for (let i = 0; i < count; i++) {
+        const x = a[i] as number;
+        const y = b[i] as number;
+        out[i] = x <= y ? 1 : x > y ? 0 : Number.NaN;
+      }
       break;
     case ">":
-      for (let i = 0; i < count; i++)
-        out[i] = truth((a[i] as number) > (b[i] as number), a[i], b[i]);
+      for (let i = 0; i < count; i++) {
+        const x = a[i] as number;
+        const y = b[i] as number;
+        out[i] = x > y ? 1 : x <= y ? 0 : Number.NaN;
+      }
       break;
     case ">=":
-      for (let i = 0; i < count; i++)
-        out[i] = truth((a[i] as number) >= (b[i] as number), a[i], b[i]);
+      for (let i = 0; i < count; i++) {
+        const x = a[i] as number;
+        const y = b[i] as number;
+        out[i] = x >= y ? 1 : x < y ? 0 : Number.NaN;
+      }
   }
-}
-
-/** 1 or 0; NaN where a side is NaN, so that a choice over an unknown is itself unknown. */
-function truth(holds: boolean, a: number | undefined, b: number | undefined): number {
-  if (holds) return 1;
-  return Number.isNaN(a) || Number.isNaN(b) ? Number.NaN : 0;
 }

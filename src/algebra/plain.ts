@@ -1,6 +1,6 @@
 import type { Formula } from "../formulas";
-import { programOf } from "./columns";
 import type { Expression, FunctionName, Operator } from "./expression";
+import { programOf } from "./program";
 
 /**
  * The plain reader: the formula as native spreadsheet text, without "=".

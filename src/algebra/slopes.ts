@@ -1,8 +1,9 @@
 import type { ConditionalNode, FunctionNode, MathNode, SymbolNode } from "mathjs";
 import type { Formula } from "../formulas";
-import { evaluate, type Inputs, type Program } from "./columns";
+import { evaluate, type Inputs } from "./columns";
 import type { Expression } from "./expression";
 import { math, toExpression } from "./parse";
+import type { Program } from "./program";
 
 /**
  * The slopes reader: the partial derivative of a formula by one of its symbols, over rows.

@@ -1,6 +1,7 @@
 import { type Formula, type Unit, unitIn } from "../formulas";
-import { oneValue, programOf } from "./columns";
 import type { Expression, Operator } from "./expression";
+import { oneValue } from "./one-value";
+import { programOf } from "./program";
 
 /** A formula as a reviewer reads it. */
 export interface Typeset {

@@ -58,7 +58,19 @@ function lookUp<T extends string>(
   );
 }
 
+const squeezed = new Map<string, string>();
+
+/** A name without case, spaces and publisher; kept, since a sheet repeats the same few names. */
 function squeeze(name: string): string {
+  let text = squeezed.get(name);
+  if (text === undefined) {
+    text = plain(name);
+    if (squeezed.size < 10_000) squeezed.set(name, text);
+  }
+  return text;
+}
+
+function plain(name: string): string {
   return name
     .toLowerCase()
     .replace(/^\s*(ansi\/)?ashrae\s+(standard\s+)?/, "")
