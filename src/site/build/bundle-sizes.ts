@@ -1,0 +1,38 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import { paneChunks, readChunks } from "./chunks";
+
+/** Sizes of a built site's code, bytes after gzip, each file by itself as it travels. */
+export interface BundleSizes {
+  /** functions.js. */
+  readonly functions: number;
+  /** The pane up to its first screen, Check: script and style. Not office.js, nor functions.js. */
+  readonly pane: number;
+  /** What the pane's other screens fetch when they are first opened. */
+  readonly lazy: number;
+}
+
+/** What the sizes are to stay within. */
+export const bundleGoals = { functions: 80_000, pane: 300_000 } as const;
+
+/** Measures the built site in a folder. */
+export function bundleSizes(distFolder: string): BundleSizes {
+  const chunks = readChunks(distFolder);
+  const sizeOf = (file: string) => gzipSync(readFileSync(join(distFolder, file))).length;
+  const styled = (files: ReadonlySet<string>) =>
+    new Set([...files, ...[...files].flatMap((file) => chunks.byFile.get(file)?.styles ?? [])]);
+  const sum = (files: ReadonlySet<string>) =>
+    [...styled(files)].reduce((total, file) => total + sizeOf(file), 0);
+  const { first, later } = paneChunks(chunks);
+  return { functions: sizeOf("functions.js"), pane: sum(first), lazy: sum(later) };
+}
+
+/** The sizes in words, a line each. */
+export function sizeLines({ functions, pane, lazy }: BundleSizes): string[] {
+  const kB = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB gzip`;
+  return [
+    `functions.js: ${kB(functions)} (goal ${bundleGoals.functions / 1000} kB)`,
+    `pane up to its first screen: ${kB(pane)} (goal ${bundleGoals.pane / 1000} kB); its other screens, when opened: ${kB(lazy)}`,
+  ];
+}

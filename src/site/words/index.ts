@@ -1,0 +1,7 @@
+import type { Page } from "../html/page";
+import { indexPage } from "./index-page";
+import { privacyPage } from "./privacy-page";
+import { supportPage } from "./support-page";
+
+/** The pages that are not about one function. */
+export const wordPages = (): Page[] => [indexPage(), supportPage(), privacyPage()];

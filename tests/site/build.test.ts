@@ -1,0 +1,129 @@
+import { readFileSync } from "node:fs";
+import { join, posix } from "node:path";
+import { Script } from "node:vm";
+import { gzipSync } from "node:zlib";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { namespace, worksheetFunctions } from "../../functions";
+import { checkManifest, developmentAddress, helpFile } from "../../src/site";
+import { freshMetadata } from "../../src/site/build/metadata";
+import { named, parseXml } from "../../src/site/manifest/xml";
+import { type BuiltSite, buildSite, HostError, loadFunctions } from "./built-site";
+import { committed, root, siteFiles } from "./manifests";
+
+let site: BuiltSite;
+beforeAll(async () => {
+  site = await buildSite();
+});
+afterAll(() => site.remove());
+
+/** The page of the runtime and the pages to read; the desk's page is tried with the desk. */
+const pages = siteFiles.filter((file) => file.endsWith(".html"));
+
+/** Values of an attribute in a page. */
+const valuesOf = (text: string, attribute: string) =>
+  [...text.matchAll(new RegExp(`\\s${attribute}="([^"]*)"`, "g"))].map((match) => match[1] ?? "");
+
+describe("the built site", () => {
+  it("holds every file that the manifest, the help and the links rely on", () => {
+    expect(site.files).toEqual(expect.arrayContaining([...siteFiles]));
+  });
+
+  it("holds together: manifest, functions.json, namespace and files", () => {
+    expect(checkManifest(site.read("manifest.xml"), site.files)).toEqual([]);
+    expect(site.read("manifest.xml")).toBe(committed);
+    const { functions } = JSON.parse(site.read("functions.json")) as {
+      functions: { id: string; helpUrl: string }[];
+    };
+    expect(functions.map(({ id }) => id)).toEqual(worksheetFunctions.map(({ id }) => id));
+    for (const { id, helpUrl } of functions) {
+      expect(helpUrl).toBe(developmentAddress + helpFile(id));
+      expect(site.files).toContain(helpFile(id));
+    }
+    const strings = named(parseXml(committed), "String").map(({ attributes }) =>
+      attributes.get("DefaultValue"),
+    );
+    expect(strings).toEqual([namespace]);
+  });
+
+  it("links only to what is there", () => {
+    for (const page of pages)
+      for (const to of [
+        ...valuesOf(site.read(page), "href"),
+        ...valuesOf(site.read(page), "src"),
+      ]) {
+        if (to.startsWith("https://appsforoffice.microsoft.com/") || to.startsWith("#")) continue;
+        expect(site.files, `${page} links to ${to}`).toContain(
+          posix.normalize(posix.join(posix.dirname(page), to)),
+        );
+      }
+  });
+
+  it("has a content security policy in every page, and no script or style within one", () => {
+    for (const page of pages) {
+      const text = site.read(page);
+      expect(text, page).toContain('http-equiv="Content-Security-Policy"');
+      expect(text, page).not.toMatch(
+        /<script(?![^>]*\ssrc=)|<style|\sstyle=|\son\w+=|javascript:/i,
+      );
+      expect(text, page).not.toMatch(/unsafe-(inline|eval)/);
+    }
+  });
+
+  it("gives every page a language, a title of its own and a name for its content", () => {
+    const titles = pages.map((page) => {
+      const text = site.read(page);
+      expect(text, page).toContain('<html lang="en">');
+      expect(text.match(/<h1>/g), page).toHaveLength(1);
+      return text.match(/<title>([^<]+)</)?.[1];
+    });
+    expect(new Set(titles).size).toBe(titles.length);
+  });
+
+  it("loads office.js from Microsoft's network before the functions, in the page of the runtime", () => {
+    const [office, functions] = valuesOf(site.read("functions.html"), "src");
+    expect(office).toBe("https://appsforoffice.microsoft.com/lib/1/hosted/office.js");
+    expect(functions).toBe("functions.js");
+  });
+
+  it("tells Office that the page of the runtime has loaded", () => {
+    const script = valuesOf(site.read("functions.html"), "src").at(-1) ?? "";
+    expect(site.read(script)).toContain("Office.onReady()");
+  });
+});
+
+describe("functions.js", () => {
+  it("associates every id of functions.json in a runtime without window, document or eval", () => {
+    const associated = loadFunctions(site.read("functions.js"));
+    expect([...associated.keys()]).toEqual(worksheetFunctions.map(({ id }) => id));
+    expect(associated.get("FLOW")?.([[24]], [[4]], null, null)).toEqual([[51.36]]);
+  });
+
+  it("answers a bad cell with the host's own error, which comes after the functions", () => {
+    const flow = loadFunctions(site.read("functions.js")).get("FLOW");
+    const cells = flow?.([[24]], [[-4]], null, null) as unknown[][] | undefined;
+    const cell = cells?.[0]?.[0];
+    expect(cell).toBeInstanceOf(HostError);
+    expect(cell).toMatchObject({ code: "#VALUE!", message: expect.stringContaining("hoses") });
+  });
+
+  it("is one classic script: nothing is imported, at once or later", () => {
+    const script = site.read("functions.js");
+    expect(() => new Script(script)).not.toThrow();
+    expect(script).not.toMatch(/(?<![.\w])import\(/);
+  });
+
+  it("is 80 kB or less as it travels", () => {
+    expect(gzipSync(site.read("functions.js")).length).toBeLessThanOrEqual(80_000);
+  });
+});
+
+describe("the build", () => {
+  it("fails on a stale functions.json, and says how to renew it", async () => {
+    const stale = readFileSync(join(root, "functions/functions.json"), "utf8").replace(
+      "FLOW",
+      "FLOWS",
+    );
+    await expect(freshMetadata(stale)).rejects.toThrow("npm run metadata");
+    expect(await freshMetadata()).toBe(site.read("functions.json"));
+  });
+});

@@ -1,0 +1,72 @@
+import { describe, expect, it } from "vitest";
+import { checkManifest } from "../../src/site";
+import { inBody } from "./faults/body";
+import { inHead } from "./faults/head";
+import { inRibbon } from "./faults/ribbon";
+import { changed, committed, siteFiles, withRibbon } from "./manifests";
+
+const check = (xml: string) => checkManifest(xml, siteFiles, { actions: ["checkSheet"] });
+
+const faults = [...inHead, ...inBody, ...inRibbon];
+
+describe("the manifest checker", () => {
+  it("finds nothing in the committed manifest, nor in one with a ribbon", () => {
+    expect(checkManifest(committed, siteFiles)).toEqual([]);
+    expect(check(withRibbon)).toEqual([]);
+  });
+
+  it.each(faults)("finds %s, and names the element and the mend", (_, from, to, ...words) => {
+    const findings = check(changed(withRibbon, from, to));
+    const meant = findings.filter((finding) => words.every((word) => finding.includes(word)));
+    expect(meant, findings.join("\n")).toHaveLength(1);
+    expect(meant[0]).toMatch(/^\w+.*[:;] .+/);
+  });
+
+  it.each(["16", "32", "80"])(
+    "finds a missing icon of %s px, on the group and on each button",
+    (size) => {
+      const image = `<bt:Image size="${size}" resid="Icon.${size}" />`;
+      const findings = check(withRibbon.replaceAll(image, ""));
+      expect(findings).toHaveLength(3);
+      expect(findings.map((finding) => finding.split(" ")[0])).toEqual([
+        "Group",
+        "Control",
+        "Control",
+      ]);
+      for (const finding of findings) expect(finding).toContain(`size="${size}"`);
+    },
+  );
+
+  it("takes any function name as one without code where no actions are given", () => {
+    expect(checkManifest(withRibbon, siteFiles)).toEqual([
+      expect.stringContaining('"checkSheet" does nothing'),
+    ]);
+  });
+
+  it("says where a manifest is not well-formed", () => {
+    expect(check(changed(committed, "</Hosts>\n  <Requirements>", "<Requirements>"))).toEqual([
+      expect.stringMatching(/^manifest: not well-formed XML at \d+:\d+: /),
+    ]);
+    expect(check("")).toEqual([expect.stringContaining("not well-formed")]);
+  });
+
+  it("is not misled by comments, prefixes and entities", () => {
+    expect(
+      check(
+        changed(
+          committed,
+          "<Hosts>\n    <Host Name",
+          "<!-- <TaskpaneId>x</TaskpaneId> --><Hosts>\n    <Host Name",
+        ),
+      ),
+    ).toEqual([]);
+    expect(check(committed.replaceAll("bt:", "basic:").replaceAll(":bt=", ":basic="))).toEqual([]);
+    expect(check(changed(committed, "support.html", "support&#46;html"))).toEqual([]);
+  });
+
+  it("has its proof on at least twenty kinds of fault, each of its own", () => {
+    const all = faults.map(([fault]) => fault);
+    expect(new Set(all).size).toBe(all.length);
+    expect(all.length).toBeGreaterThanOrEqual(20);
+  });
+});
