@@ -1,5 +1,5 @@
 import { worksheetFunctions } from "../../functions";
-import type { Grid, JobFile } from "../job";
+import type { CellValue, Grid, JobFile } from "../job";
 import { SheetModel } from "../sheet";
 import type { Sheet, Workbook } from "../workbook";
 
@@ -13,12 +13,35 @@ export function toJobFile(workbook: Workbook): JobFile {
   };
 }
 
+/** A sheet laid out in rows of arrays on first use: a check asks for each cell many times. */
 function toGrid(sheet: Sheet): Grid {
+  let values: CellValue[][] | undefined;
+  const formulas: (string | null)[][] = [];
+  const read = (): CellValue[][] => {
+    const rows: CellValue[][] = [];
+    for (const cell of sheet.cells()) {
+      let row = rows[cell.row];
+      if (!row) {
+        row = [];
+        rows[cell.row] = row;
+        formulas[cell.row] = [];
+      }
+      row[cell.col] = cell.value;
+      if (cell.formula !== null) (formulas[cell.row] as (string | null)[])[cell.col] = cell.formula;
+    }
+    return rows;
+  };
   return {
     name: sheet.name,
     rowCount: sheet.rowCount,
     colCount: sheet.colCount,
-    value: (row, col) => sheet.cell(row, col)?.value ?? null,
-    formula: (row, col) => sheet.cell(row, col)?.formula ?? null,
+    value: (row, col) => {
+      values ??= read();
+      return values[row]?.[col] ?? null;
+    },
+    formula: (row, col) => {
+      values ??= read();
+      return formulas[row]?.[col] ?? null;
+    },
   };
 }

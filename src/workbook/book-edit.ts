@@ -4,6 +4,7 @@ import { addRel, kindOf, openXml, readRels, removePart, removeRel, setContentTyp
 import type { Package } from "./package";
 import { escapeAttribute } from "./text";
 import type { XmlPart } from "./tree";
+import type { SheetState } from "./types";
 
 /** The prefix bound to the relationships namespace on the workbook element, or a declaration to write with the id. */
 function idAttribute(doc: XmlPart, dialect: Dialect, id: string): string {
@@ -21,6 +22,7 @@ export function enterSheet(
   dialect: Dialect,
   name: string,
   xml: string,
+  state: SheetState = "visible",
 ): string {
   const book = readBook(pkg, workbookPart);
   const folder = workbookPart.slice(0, workbookPart.lastIndexOf("/") + 1);
@@ -37,12 +39,22 @@ export function enterSheet(
   const doc = openXml(pkg, workbookPart);
   const list = doc.child(doc.root, "sheets");
   const sheetId = Math.max(0, ...book.sheets.map((sheet) => sheet.sheetId)) + 1;
-  const entry = `<${doc.prefix}sheet name="${escapeAttribute(name)}" sheetId="${sheetId}" ${idAttribute(doc, dialect, id)}/>`;
+  const entry = `<${doc.prefix}sheet name="${escapeAttribute(name)}" sheetId="${sheetId}"${state === "visible" ? "" : ` state="${state}"`} ${idAttribute(doc, dialect, id)}/>`;
   if (list === undefined)
     doc.append(doc.root, `<${doc.prefix}sheets>${entry}</${doc.prefix}sheets>`);
   else doc.append(list, entry);
   pkg.set(workbookPart, doc.toBytes());
   return part;
+}
+
+/** Gives a sheet of the list another name. */
+export function renameSheet(pkg: Package, workbookPart: string, index: number, name: string): void {
+  const doc = openXml(pkg, workbookPart);
+  const list = doc.child(doc.root, "sheets");
+  const entry = list === undefined ? undefined : doc.children(list, "sheet")[index];
+  if (entry === undefined) return;
+  doc.setAttribute(entry, "name", name);
+  pkg.set(workbookPart, doc.toBytes());
 }
 
 /** Takes a sheet off the list, with its own names; the places of later sheets move up by one. */

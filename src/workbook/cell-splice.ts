@@ -50,6 +50,8 @@ export function cellXml(
     value = written.xml;
     valueMark = undefined;
   }
+  if (edit.style === 0) delete attributes.s;
+  else if (edit.style !== undefined) attributes.s = String(edit.style);
   if (type !== null) attributes.t = type;
   if (mark !== undefined) attributes.cm = mark;
   if (valueMark !== undefined) attributes.vm = valueMark;

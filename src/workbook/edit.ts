@@ -12,6 +12,8 @@ export interface CellEdit {
   readonly value: CellValue | undefined;
   /** Format of the cell should it not exist yet. */
   readonly newStyle: number;
+  /** Format the cell is to have from now on; left out, it keeps its own. */
+  readonly style?: number | undefined;
 }
 
 /** Edits of one sheet by row and column. */
@@ -29,5 +31,6 @@ export function addEdit(edits: SheetEdits, row: number, col: number, edit: CellE
     formula: edit.formula === undefined ? earlier?.formula : edit.formula,
     value: edit.value === undefined ? earlier?.value : edit.value,
     newStyle: earlier?.newStyle ?? edit.newStyle,
+    style: edit.style ?? earlier?.style,
   });
 }

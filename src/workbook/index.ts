@@ -11,6 +11,7 @@ export type {
   CellSpec,
   CellValue,
   DefinedName,
+  HostInflate,
   Limits,
   Sheet,
   SheetSpec,

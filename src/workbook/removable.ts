@@ -46,15 +46,31 @@ export function whyNotRemovable(pkg: Package, place: SheetPlace): string | null 
   const { name, part, index, workbookPart } = place;
   const dependent = readRels(pkg, part).find((rel) => !ownKinds.has(kindOf(rel.type)));
   if (dependent !== undefined) return `it carries more than cells (${kindOf(dependent.type)})`;
+  return whoMentions(pkg, name, (other) =>
+    other === part ? "" : other === workbookPart ? otherNames(pkg, workbookPart, index) : null,
+  );
+}
+
+/** What refers to a sheet by its name and would not follow another name, or null. */
+export function whyNotRenamable(pkg: Package, { name, workbookPart }: SheetPlace): string | null {
+  // No sheet has this place, so the names of all sheets count.
+  return whoMentions(pkg, name, (other) =>
+    other === workbookPart ? otherNames(pkg, workbookPart, -2) : null,
+  );
+}
+
+/** The first part that refers to a sheet; `textFor` gives what to search in a part, null for all of it. */
+function whoMentions(
+  pkg: Package,
+  name: string,
+  textFor: (part: string) => string | null,
+): string | null {
   const mention = mentionOf(name);
   for (const other of pkg.names()) {
     const isText =
       /\.(xml|rels|vml)$/i.test(other) && !/sharedStrings\.xml$|^docProps\//i.test(other);
-    if (!isText || other === part) continue;
-    const text =
-      other === workbookPart
-        ? otherNames(pkg, workbookPart, index)
-        : decodeText(other, pkg.get(other) as Uint8Array);
+    if (!isText) continue;
+    const text = textFor(other) ?? decodeText(other, pkg.get(other) as Uint8Array);
     if (mention.test(text)) return `${other} refers to it`;
   }
   return null;

@@ -63,6 +63,7 @@ export class SheetData {
   frozenRows = 0;
   frozenCols = 0;
   isProtected = false;
+  isFiltered = false;
   #order: number[] | undefined;
   #extent: { rows: number; cols: number } | undefined;
 

@@ -40,6 +40,9 @@ export function readSheetSetting(
         data.frozenCols = Number(attributes.xSplit ?? 0);
       }
       break;
+    case "filterColumn":
+      data.isFiltered = true;
+      break;
     case "sheetProtection":
       data.isProtected = isTrue(attributes.sheet);
       break;

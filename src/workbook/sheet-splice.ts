@@ -5,9 +5,10 @@ import { type CellSpan, type RowSpan, type SheetScan, type Span, scanSheet } fro
 import { applySplices, type Splice } from "./splice";
 import { openingTag } from "./tree";
 
-/** A cell that is not there needs writing only when it is to hold something. */
+/** A cell that is not there needs writing only when it is to hold something or to look different. */
 function holdsContent(edit: CellEdit): boolean {
-  return (edit.formula ?? null) !== null || (edit.value ?? null) !== null;
+  const { formula = null, value = null, style } = edit;
+  return formula !== null || value !== null || style !== undefined;
 }
 
 function byNumber<T>(map: ReadonlyMap<number, T>): [number, T][] {

@@ -1,7 +1,7 @@
 import { checkContent, formulaXml, valueXml } from "./cell-xml";
+import { checkedColor } from "./color";
 import type { Dialect } from "./dialect";
 import { MAX_COLS, MAX_ROWS, parseRange, toRef } from "./refs";
-import { checkedColor } from "./styles";
 import { escapeAttribute, escapeText } from "./text";
 import type { CellSpec, SheetSpec, ValidationSpec } from "./types";
 

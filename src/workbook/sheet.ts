@@ -12,6 +12,17 @@ function sameValue(a: CellValue, b: CellValue): boolean {
   return a === b;
 }
 
+function checkPlace(row: number, col: number): void {
+  if (!(Number.isInteger(row) && row >= 0 && row < MAX_ROWS)) {
+    throw new RangeError(`Row ${row} is outside the sheet; rows run from 0 to ${MAX_ROWS - 1}.`);
+  }
+  if (!(Number.isInteger(col) && col >= 0 && col < MAX_COLS)) {
+    throw new RangeError(
+      `Column ${col} is outside the sheet; columns run from 0 to ${MAX_COLS - 1}.`,
+    );
+  }
+}
+
 /** What a sheet needs of the workbook it belongs to. */
 export interface SheetOwner {
   read(): SheetData;
@@ -66,6 +77,9 @@ export class PackageSheet implements Sheet {
   get frozenCols(): number {
     return this.data.frozenCols;
   }
+  get isFiltered(): boolean {
+    return this.data.isFiltered;
+  }
 
   cell(row: number, col: number): Cell | undefined {
     const cells = this.data.rows.get(row);
@@ -92,6 +106,23 @@ export class PackageSheet implements Sheet {
 
   clear(row: number, col: number): void {
     this.#edit(row, col, null, null, null);
+  }
+
+  setStyle(row: number, col: number, style: number): void {
+    checkPlace(row, col);
+    const old = this.cell(row, col);
+    if (style === (old?.style ?? this.#styleOfNewCell(row, col))) return;
+    const cells = this.data.row(row);
+    const place = cells.find(col);
+    if (place < 0) cells.insert(~place, col, null, null, style);
+    else cells.styles[place] = style;
+    addEdit(this.#edits, row, col, {
+      formula: undefined,
+      value: undefined,
+      newStyle: style,
+      style,
+    });
+    this.owner.edited();
   }
 
   /** The edits not yet written to the part; the caller writes them. */
@@ -122,14 +153,7 @@ export class PackageSheet implements Sheet {
     value: CellValue,
     arrayRef: string | null,
   ): void {
-    if (!(Number.isInteger(row) && row >= 0 && row < MAX_ROWS)) {
-      throw new RangeError(`Row ${row} is outside the sheet; rows run from 0 to ${MAX_ROWS - 1}.`);
-    }
-    if (!(Number.isInteger(col) && col >= 0 && col < MAX_COLS)) {
-      throw new RangeError(
-        `Column ${col} is outside the sheet; columns run from 0 to ${MAX_COLS - 1}.`,
-      );
-    }
+    checkPlace(row, col);
     checkContent(`${this.name}!${toRef(row, col)}`, formula, value);
     if (arrayRef !== null) this.#checkAnchor(row, col, arrayRef);
     const old = this.cell(row, col);

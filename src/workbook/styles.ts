@@ -1,7 +1,9 @@
+import { checkedColor } from "./color";
 import type { Dialect } from "./dialect";
 import { builtInFormats, firstOwnFormat } from "./number-formats";
 import { addRel, openXml, setContentType } from "./opc";
 import type { Package } from "./package";
+import { readStyle, restyle } from "./restyle";
 import { escapeAttribute } from "./text";
 import { type Element, openingTag, type XmlPart } from "./tree";
 import type { StyleSpec } from "./types";
@@ -79,7 +81,7 @@ export class Styles {
     if (known !== undefined) return known;
     this.#make();
     const p = this.#open()?.prefix ?? "";
-    const { bold, italic, color, fill, border, numberFormat, wrap, align } = spec;
+    const { bold, italic, color, fill, border, numberFormat, wrap, align, unlocked } = spec;
     const font = bold || italic || color ? this.#ensure("fonts", this.#fontXml(spec)) : 0;
     const solid = (rgb: string) =>
       `<${p}fill><${p}patternFill patternType="solid"><${p}fgColor rgb="FF${rgb}"/><${p}bgColor indexed="64"/></${p}patternFill></${p}fill>`;
@@ -94,6 +96,7 @@ export class Styles {
       applyFill: fillId !== 0,
       applyBorder: borderId !== 0,
       applyAlignment: Boolean(wrap || align),
+      applyProtection: Boolean(unlocked),
     })
       .filter(([, on]) => on)
       .map(([name]) => ` ${name}="1"`)
@@ -103,10 +106,26 @@ export class Styles {
         ? `<${p}alignment${align ? ` horizontal="${align}"` : ""}${wrap ? ' wrapText="1"' : ""}/>`
         : "";
     const head = `<${p}xf numFmtId="${format}" fontId="${font}" fillId="${fillId}" borderId="${borderId}" xfId="0"${flags}`;
-    const xf = alignment === "" ? `${head}/>` : `${head}>${alignment}</${p}xf>`;
+    const inner = alignment + (unlocked ? `<${p}protection locked="0"/>` : "");
+    const xf = inner === "" ? `${head}/>` : `${head}>${inner}</${p}xf>`;
     const index = this.#ensure("cellXfs", xf);
     this.#added.set(key, index);
     return index;
+  }
+
+  spec(style: number): StyleSpec {
+    const doc = this.#open();
+    return doc === null ? {} : readStyle(doc, style, this.formatCode(style));
+  }
+
+  /** Like a format with some looks changed; undefined takes a look away. */
+  restyle(style: number, changes: StyleSpec): number {
+    this.#make();
+    return restyle(style, changes, {
+      doc: () => this.#open() as XmlPart,
+      ensure: (container, xml) => this.#ensure(container, xml),
+      formatId: (code) => this.#formatId(code),
+    });
   }
 
   #open(): XmlPart | null {
@@ -196,11 +215,4 @@ export class Styles {
     const start = `<${p}font>${bold ? `<${p}b/>` : ""}${italic ? `<${p}i/>` : ""}`;
     return `${start}${kept("sz")}${own}${kept("name")}${kept("family")}${kept("charset")}${kept("scheme")}</${p}font>`;
   }
-}
-
-export function checkedColor(rgb: string): string {
-  if (!/^[0-9A-Fa-f]{6}$/.test(rgb)) {
-    throw new RangeError(`"${rgb}" is not a colour; give six hexadecimal digits such as FFCC00.`);
-  }
-  return rgb.toUpperCase();
 }

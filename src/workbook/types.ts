@@ -44,6 +44,8 @@ export interface Sheet {
   readonly columnWidths: ReadonlyMap<number, number>;
   readonly frozenRows: number;
   readonly frozenCols: number;
+  /** Rows are left out of view by a filter. */
+  readonly isFiltered: boolean;
   /** Stores a value, removes the cell's formula and keeps its style. */
   setValue(row: number, col: number, value: CellValue): void;
   /**
@@ -53,6 +55,8 @@ export interface Sheet {
   setFormula(row: number, col: number, formula: string, value: CellValue, arrayRef?: string): void;
   /** Removes value and formula; the cell's style stays. */
   clear(row: number, col: number): void;
+  /** Gives a cell another format (an index in the styles part); value and formula stay. */
+  setStyle(row: number, col: number, style: number): void;
 }
 
 export interface DefinedName {
@@ -84,6 +88,8 @@ export interface StyleSpec {
   readonly align?: "left" | "center" | "right" | undefined;
   /** A thin border on all four sides. */
   readonly border?: boolean | undefined;
+  /** Can be changed while its sheet is protected. */
+  readonly unlocked?: boolean | undefined;
 }
 
 export interface CellSpec {
@@ -114,6 +120,7 @@ export interface SheetSpec {
   readonly printLandscape?: boolean | undefined;
   /** "RRGGBB". */
   readonly tabColor?: string | undefined;
+  readonly state?: SheetState | undefined;
 }
 
 /** Bounds that a hostile or broken file may not pass. */
@@ -138,3 +145,9 @@ export type WorkbookErrorReason =
   | "damaged"
   | "too-large"
   | "no-sheets";
+
+/**
+ * A faster inflate of the host's own, for raw deflate data. It gives at most `size` bytes and
+ * throws where there would be more.
+ */
+export type HostInflate = (packed: Uint8Array, size: number) => Uint8Array;

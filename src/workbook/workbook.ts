@@ -1,6 +1,6 @@
 import { blankPackage } from "./blank";
 import { type Book, readBook } from "./book";
-import { dropCalcChain, enterSheet, strikeSheet } from "./book-edit";
+import { dropCalcChain, enterSheet, renameSheet, strikeSheet } from "./book-edit";
 import { decodeText, detectEncoding, encodeText } from "./decode";
 import { type Dialect, strict, transitional } from "./dialect";
 import { damaged, WorkbookError } from "./error";
@@ -9,7 +9,7 @@ import { Budget, defaultLimits } from "./limits";
 import { dynamicArrayMark } from "./metadata";
 import { kindOf, readRels } from "./opc";
 import { Package } from "./package";
-import { whyNotRemovable } from "./removable";
+import { whyNotRemovable, whyNotRenamable } from "./removable";
 import { readSharedStrings } from "./shared-strings";
 import { PackageSheet } from "./sheet";
 import type { SheetData } from "./sheet-data";
@@ -19,7 +19,15 @@ import { spliceSheet } from "./sheet-splice";
 import { sheetXml } from "./sheet-write";
 import { Styles } from "./styles";
 import { readTables } from "./tables";
-import type { DefinedName, Limits, Sheet, SheetSpec, StyleSpec, TableInfo } from "./types";
+import type {
+  DefinedName,
+  HostInflate,
+  Limits,
+  Sheet,
+  SheetSpec,
+  StyleSpec,
+  TableInfo,
+} from "./types";
 import { refuseOtherFiles } from "./zip/sniff";
 
 /**
@@ -59,10 +67,10 @@ export class Workbook {
    * Opens the bytes of a file. Throws a WorkbookError that says what is wrong with them.
    * The bytes must not be changed while the workbook is in use.
    */
-  static open(bytes: Uint8Array, limits: Partial<Limits> = {}): Workbook {
+  static open(bytes: Uint8Array, limits: Partial<Limits> = {}, inflate?: HostInflate): Workbook {
     const bounds = { ...defaultLimits, ...limits };
     refuseOtherFiles(bytes, bounds);
-    const workbook = new Workbook(Package.read(bytes, bounds), bounds);
+    const workbook = new Workbook(Package.read(bytes, bounds, inflate), bounds);
     if (workbook.sheets.length === 0) throw noSheets("The workbook holds no sheet with cells.");
     return workbook;
   }
@@ -106,6 +114,19 @@ export class Workbook {
     return this.#styles.add(style);
   }
 
+  /** What a cell format looks like. Colours of the theme are not resolved: they are left out. */
+  styleSpec(style: number): StyleSpec {
+    return this.#styles.spec(style);
+  }
+
+  /**
+   * Index of a cell format like another with some looks changed; undefined takes a look away. All
+   * that is not named stays, borders and protection included.
+   */
+  restyle(style: number, changes: StyleSpec): number {
+    return this.#styles.restyle(style, changes);
+  }
+
   /** Adds a worksheet after the last. Throws a RangeError for a name or content that is not possible. */
   addSheet(name: string, spec: SheetSpec): Sheet {
     checkSheetName(
@@ -125,7 +146,7 @@ export class Workbook {
       const cm = this.#arrayMark();
       xml = sheetXml({ name, spec, dialect, selected, mark: () => cm });
     }
-    enterSheet(this.pkg, this.#part, this.#dialect, name, xml);
+    enterSheet(this.pkg, this.#part, this.#dialect, name, xml, spec.state);
     this.#reload();
     return this.sheet(name) as Sheet;
   }
@@ -152,6 +173,28 @@ export class Workbook {
     strikeSheet(this.pkg, this.#part, index);
     dropCalcChain(this.pkg, this.#part);
     this.#reload();
+  }
+
+  /**
+   * Gives a worksheet another name. Throws a RangeError for a name that is not possible, and an
+   * Error that names what refers to the sheet by its old name. The result takes the sheet's place.
+   */
+  renameSheet(name: string, newName: string): Sheet {
+    const sheet = this.#sheets.find((known) => sameName(known.name, name));
+    if (sheet === undefined) throw new Error(`The workbook has no sheet "${name}".`);
+    const others = this.#book.sheets.filter((known) => !sameName(known.name, name));
+    checkSheetName(
+      newName,
+      others.map((known) => known.name),
+    );
+    this.#bringUpToDate();
+    const index = this.#book.sheets.findIndex((known) => sameName(known.name, name));
+    const place = { name: sheet.name, part: sheet.part, index, workbookPart: this.#part };
+    const why = whyNotRenamable(this.pkg, place);
+    if (why !== null) throw new Error(`The sheet "${name}" cannot be renamed: ${why}.`);
+    renameSheet(this.pkg, this.#part, index, newName);
+    this.#reload();
+    return this.sheet(newName) as Sheet;
   }
 
   /** The names of all parts, edits included. */

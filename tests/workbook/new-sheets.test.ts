@@ -62,7 +62,9 @@ describe("a workbook made from nothing", () => {
     const view = new DataView(bytes.buffer);
     // APPNOTE 4.4.6: date 0x0021 is 1 January 1980, time 0 is midnight.
     expect(view.getUint32(10, true)).toBe(0x0021_0000);
-    expect(unpack(bytes)["docProps/app.xml"]).toContain("<Application>Microsoft Excel Compatible / Fanrow</Application>");
+    expect(unpack(bytes)["docProps/app.xml"]).toContain(
+      "<Application>Microsoft Excel Compatible / Fanrow</Application>",
+    );
   });
 
   it("is read back as it was made", () => {

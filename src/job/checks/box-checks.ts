@@ -13,7 +13,7 @@ export const checkBoxDates: Check = (job, report, { today }) => {
     const labels = fans.table.text("openings", i).toUpperCase().split("+");
     for (const r of boxes.rows(fans.table.text("box", i)))
       if (labels.some((label) => label.trim() === table.text("opening", r).toUpperCase()))
-        uses.set(r, [...(uses.get(r) ?? []), i]);
+        push(uses, r, i);
   }
   for (const [r, rows] of [...uses].sort(([a], [b]) => a - b)) {
     const checked = table.number("checked", r);
@@ -42,3 +42,9 @@ export const checkBoxDates: Check = (job, report, { today }) => {
     });
   }
 };
+
+function push(lists: Map<number, number[]>, key: number, entry: number): void {
+  const list = lists.get(key);
+  if (list) list.push(entry);
+  else lists.set(key, [entry]);
+}

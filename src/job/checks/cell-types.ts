@@ -20,6 +20,7 @@ export const checkCellTypes: Check = (job, report) => {
       if (!table.has(field.key)) continue;
       for (let i = 0; i < table.length; i++) {
         const value = table.raw(field.key, i);
+        if (value === null || typeof value === "number") continue;
         if (isCellError(value)) {
           const { col } = table.fit.columns.get(field.key) ?? { col: 0 };
           if (inheritsError(job.file, table.grid, table.rows[i] as number, col)) continue;

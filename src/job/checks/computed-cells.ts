@@ -17,12 +17,12 @@ export const checkComputedCells: Check = (job, report) => {
     for (const { key, expected } of expectations(job, table)) {
       if (!table.has(key)) continue;
       const byFormula = isFormulaColumn(table, key);
+      const factor = table.factor(key);
       for (let i = 0; i < table.length; i++) {
         const value = table.raw(key, i);
         if (isBlankCell(value) || isCellError(value)) continue;
         const typed = table.formula(key, i) === null;
         const wanted = expected(i);
-        const rounded = typed || /ROUND/i.test(table.formula(key, i) ?? "");
         if (typed && byFormula)
           report.at("formula-typed-over", table, key, i, about(i), {
             what: `${text(value)} is typed where the column has a formula`,
@@ -30,7 +30,10 @@ export const checkComputedCells: Check = (job, report) => {
             mend: "Copy the formula down from the row above.",
             apply: restoredFormula(table, key, i),
           });
-        else if (wanted !== undefined && !agrees(value, wanted, table.factor(key), rounded))
+        else if (
+          wanted !== undefined &&
+          !agrees(value, wanted, factor, () => typed || isRounded(table, key, i))
+        )
           report.at("value-differs", table, key, i, about(i), {
             what: `${table.heading(key)} is ${text(value)} but the row gives ${text(wanted)}`,
             effect: typed
@@ -58,7 +61,7 @@ function isFormulaColumn(table: Table, key: string): boolean {
 
 function effectOf(table: Table, key: string, value: CellValue, wanted: Expected): string {
   if (wanted === undefined) return "It will not follow when the row changes.";
-  return agrees(value, wanted, table.factor(key), true)
+  return agrees(value, wanted, table.factor(key), () => true)
     ? "It agrees for now, but will not follow when the row changes."
     : `The row gives ${text(wanted)}.`;
 }
@@ -69,19 +72,26 @@ type Expected = number | string | undefined;
  * Whether a stored value is the expected one. A rounded one allows for the decimals it is written
  * with: 41 stands for anything that rounds to 41.
  */
-export function agrees(
+function agrees(
   value: CellValue,
   wanted: number | string,
   factor: number,
-  rounded: boolean,
+  isRounded: () => boolean,
 ): boolean {
   if (typeof wanted === "string")
     return typeof value === "string" && value.trim().toLowerCase() === wanted;
   if (typeof value !== "number") return false;
-  const decimals = /\.(\d+)$/.exec(String(value))?.[1]?.length ?? 0;
-  const rounding = !rounded || decimals > 6 ? 0 : 0.5 * 10 ** -decimals;
   const stored = wanted / factor;
-  return Math.abs(value - stored) <= rounding * (1 + 1e-9) + 1e-9 * Math.abs(stored);
+  const off = Math.abs(value - stored);
+  const noise = 1e-9 * Math.abs(stored);
+  if (off <= noise) return true;
+  if (off > 0.5 * (1 + 1e-9) || !isRounded()) return false;
+  const decimals = /\.(\d+)$/.exec(String(value))?.[1]?.length ?? 0;
+  return decimals <= 6 && off <= 0.5 * 10 ** -decimals * (1 + 1e-9) + noise;
+}
+
+function isRounded(table: Table, key: string, i: number): boolean {
+  return /ROUND/i.test(table.formula(key, i) ?? "");
 }
 
 function text(value: CellValue | undefined): string {

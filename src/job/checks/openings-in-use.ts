@@ -15,14 +15,13 @@ export const checkOpeningsInUse: Check = (job, report) => {
   const { table } = fans;
   const unit = unitOf("opening", settings.system);
   for (let i = 0; i < fans.length; i++) {
-    const about = fans.label(i);
     const box = table.text("box", i);
     const label = table.text("openings", i);
     const measured = !Number.isNaN(fans.pressure[i]);
     if (box === "" && label === "" && !measured) continue;
     const openings = boxes.openings(box);
     if (!openings) {
-      report.at("box-unknown", table, "box", i, about, {
+      report.at("box-unknown", table, "box", i, fans.label(i), {
         what:
           box === "" ? "no box is named" : `box "${box}" is not on the ${boxes.table.name} sheet`,
         effect: "The area of the openings and the proof of the box cannot be traced.",
@@ -34,7 +33,7 @@ export const checkOpeningsInUse: Check = (job, report) => {
       checkArea(i, openingsNamed(label, openings));
     } catch (error) {
       if (!(error instanceof OpeningsError)) throw error;
-      report.at("opening-unknown", table, "openings", i, about, {
+      report.at("opening-unknown", table, "openings", i, fans.label(i), {
         what: error.message,
         effect: "The open area, and with it the flow, is unknown.",
         mend: `Type the labels that were open, joined by +. Box ${box} has ${listed(openings.map((opening) => opening.label))}.`,

@@ -15,9 +15,8 @@ export const checkPressureWindow: Check = (job, report) => {
     const status = fans.status[i];
     const pressure = fans.pressure[i] as number;
     const cell = fans.typedPressure(i);
-    const about = fans.label(i);
     if (status === "reversed")
-      report.at("pressure-negative", fans.table, cell, i, about, {
+      report.at("pressure-negative", fans.table, cell, i, fans.label(i), {
         what: `${shown(pressure)} Pa is negative: hoses swapped, or the sign typed the other way round`,
         effect:
           "No flow follows from it; a truly reversed pressure would mean air blown out of the grille.",
@@ -25,13 +24,13 @@ export const checkPressureWindow: Check = (job, report) => {
         apply: turnedSign(fans, i),
       });
     else if (status === "above")
-      report.at("pressure-above", fans.table, cell, i, about, {
+      report.at("pressure-above", fans.table, cell, i, fans.label(i), {
         what: `${shown(pressure)} Pa is above the ${shown(settings.high)} Pa window`,
         effect: `The box holds the fan back: ${shown(fans.flow[i] as number)} ${flowUnit} reads low.`,
         ...advice(i),
       });
     else if (status === "below" && !slippedUnit(job, i))
-      report.at("pressure-below", fans.table, cell, i, about, {
+      report.at("pressure-below", fans.table, cell, i, fans.label(i), {
         what: `${shown(pressure)} Pa is below the ${shown(settings.low)} Pa window`,
         effect: "The manometer's limit is a large part of so small a pressure: the flow is unsure.",
         ...advice(i),

@@ -46,7 +46,19 @@ interface Continuous {
 }
 
 /** Sum of the measured continuous flows of each dwelling; unsure where one is not measured. */
-export function continuousFlows(job: Job): Map<string, Continuous> {
+export function continuousFlows(job: Job): ReadonlyMap<string, Continuous> {
+  let sums = known.get(job);
+  if (!sums) {
+    sums = sumContinuous(job);
+    known.set(job, sums);
+  }
+  return sums;
+}
+
+/** Two checks ask for the same sums. */
+const known = new WeakMap<Job, ReadonlyMap<string, Continuous>>();
+
+function sumContinuous(job: Job): Map<string, Continuous> {
   const sums = new Map<string, Continuous>();
   const { fans } = job;
   for (let i = 0; i < (fans?.length ?? 0); i++) {

@@ -17,9 +17,8 @@ export const checkRating: Check = (job, report) => {
     const stored = table.number("flow", i);
     const flow = fans.flow[i] as number;
     if (!(rated > 0)) continue;
-    const about = fans.label(i);
     if (stored === rated && table.formula("flow", i) === null && !(Math.abs(flow - rated) < 0.5))
-      report.at("flow-is-rating", table, "flow", i, about, {
+      report.at("flow-is-rating", table, "flow", i, fans.label(i), {
         what: `the flow is just the rating, ${shown(rated)} ${unit}`,
         effect: Number.isNaN(flow)
           ? "Nothing was measured: fans on site seldom move their rating."
@@ -28,7 +27,7 @@ export const checkRating: Check = (job, report) => {
         apply: restoredFormula(table, "flow", i),
       });
     else if (flow < usualShare.least * rated || flow > usualShare.most * rated)
-      report.at("flow-unlike-rating", table, "flow", i, about, {
+      report.at("flow-unlike-rating", table, "flow", i, fans.label(i), {
         what: `${shown(flow)} ${unit} is ${shown((100 * flow) / rated)} % of the rated ${shown(rated)} ${unit}`,
         effect: "Either the fan is badly hindered or an opening, a reading or the rating is wrong.",
         mend: "Compare openings, reading and nameplate with the field notes.",

@@ -9,20 +9,26 @@ export const checkRooms: Check = (job, report) => {
   const { table } = fans;
   const effect = "The fan has no required rate, so no verdict.";
   for (let i = 0; i < fans.length; i++) {
-    const about = fans.label(i);
     const room = fans.room(i);
     const duty = fans.duty(i);
     if (table.has("roomKind") && !("value" in room)) {
       const text = table.text("roomKind", i);
-      report.at(text === "" ? "room-missing" : "room-unknown", table, "roomKind", i, about, {
-        what: text === "" ? "the room kind is missing" : `"${text}" is no known room kind`,
-        effect,
-        mend: `Type one of ${listed(roomKinds)}.`,
-      });
+      report.at(
+        text === "" ? "room-missing" : "room-unknown",
+        table,
+        "roomKind",
+        i,
+        fans.label(i),
+        {
+          what: text === "" ? "the room kind is missing" : `"${text}" is no known room kind`,
+          effect,
+          mend: `Type one of ${listed(roomKinds)}.`,
+        },
+      );
     }
     if (table.has("duty") && !("value" in duty)) {
       const text = table.text("duty", i);
-      report.at(text === "" ? "duty-missing" : "duty-unknown", table, "duty", i, about, {
+      report.at(text === "" ? "duty-missing" : "duty-unknown", table, "duty", i, fans.label(i), {
         what: text === "" ? "the duty is missing" : `"${text}" is no known duty`,
         effect: `${effect} On demand and continuous rates differ by more than two to one.`,
         mend: `Type ${duties.join(" or ")}.`,
@@ -31,7 +37,7 @@ export const checkRooms: Check = (job, report) => {
     if (!settings.edition || !("value" in room) || !("value" in duty)) continue;
     const rate = fans.required(i);
     if ("problem" in rate)
-      report.at("rate-not-set", table, "roomKind", i, about, {
+      report.at("rate-not-set", table, "roomKind", i, fans.label(i), {
         what: (rate.problem as Error).message,
         effect,
         mend: "Correct the room kind or the duty, or give the room's volume where air changes are asked for.",

@@ -11,9 +11,8 @@ export const checkWhoAndWhen: Check = (job, report, { today }) => {
   const offset = job.file.dateOffset ?? 0;
   for (let i = 0; i < fans.length; i++) {
     if (Number.isNaN(fans.pressure[i])) continue;
-    const about = fans.label(i);
     if (table.has("tester") && table.text("tester", i) === "")
-      report.at("tester-missing", table, "tester", i, about, {
+      report.at("tester-missing", table, "tester", i, fans.label(i), {
         what: "a reading stands here without a tester",
         effect: "Nobody answers for the reading.",
         mend: "Type the tester's name or initials.",
@@ -22,13 +21,13 @@ export const checkWhoAndWhen: Check = (job, report, { today }) => {
     const gap = table.gap("date", i);
     const date = table.number("date", i);
     if (gap === "blank")
-      report.at("date-missing", table, "date", i, about, {
+      report.at("date-missing", table, "date", i, fans.label(i), {
         what: "a reading stands here without a date",
         effect: "Whether the box was within its check on that day cannot be told.",
         mend: "Type the date of the test.",
       });
     else if (gap === "text" || date + offset < oldest || date > today + 1)
-      report.at("date-wrong", table, "date", i, about, {
+      report.at("date-wrong", table, "date", i, fans.label(i), {
         what:
           gap === "text"
             ? `"${table.text("date", i)}" is text, not a date`

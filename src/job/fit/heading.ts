@@ -29,10 +29,19 @@ export function readHeading(text: string): Heading {
   return { text: flat, name: plainName(flat), unit: undefined };
 }
 
+const plainNames = new Map<string, string>();
+
 /** Lower case words with single spaces; "#" kept, since "Fan #" means something. */
 export function plainName(text: string): string {
-  return text
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}#]+/gu, " ")
-    .trim();
+  let name = plainNames.get(text);
+  if (name === undefined) {
+    name = text
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}#]+/gu, " ")
+      .trim();
+    // A sheet repeats its names; what many sheets together hold is not kept for ever.
+    if (plainNames.size > 50_000) plainNames.clear();
+    plainNames.set(text, name);
+  }
+  return name;
 }

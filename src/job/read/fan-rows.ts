@@ -19,6 +19,7 @@ export class FanRows {
   readonly flow: Float64Array;
   readonly status: readonly ReturnType<typeof rangeStatusColumn>[number][];
   readonly readingKeys: readonly string[];
+  private readonly rowRates: Maybe<RequiredRate>[] = [];
   private readonly rates = new Map<string, Maybe<RequiredRate>>();
   private readonly areas = new Map<string, Maybe<number>>();
 
@@ -95,6 +96,15 @@ export class FanRows {
 
   /** The rate that the job's edition asks of the row's room. */
   required(i: number): Maybe<RequiredRate> {
+    let rate = this.rowRates[i];
+    if (!rate) {
+      rate = this.findRate(i);
+      this.rowRates[i] = rate;
+    }
+    return rate;
+  }
+
+  private findRate(i: number): Maybe<RequiredRate> {
     const { edition, system } = this.settings;
     const texts = ["roomKind", "duty", "volume"].map((key) => this.table.text(key, i));
     const key = texts.join("\u0000");

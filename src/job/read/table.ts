@@ -7,11 +7,17 @@ import { type Field, type SheetLayout, unitOf } from "../sheets";
 /** Why a number cell gave no number. */
 export type Gap = "blank" | "text" | "error" | "absent";
 
+interface Cells {
+  readonly values: readonly CellValue[];
+  readonly formulas: readonly (string | null)[];
+}
+
 /** The filled rows of one fitted sheet, column by column, in the job's units. */
 export class Table {
   readonly name: string;
   /** Sheet row (from 0) of each filled row. */
   readonly rows: readonly number[];
+  private readonly cellColumns = new Map<string, Cells>();
   private readonly numberColumns = new Map<string, Float64Array>();
   private readonly textColumns = new Map<string, readonly string[]>();
 
@@ -35,13 +41,25 @@ export class Table {
 
   /** What a cell holds, as stored. */
   raw(key: string, i: number): CellValue {
-    const column = this.fit.columns.get(key);
-    return column ? this.grid.value(this.rows[i] as number, column.col) : null;
+    return this.cells(key).values[i] ?? null;
   }
 
   formula(key: string, i: number): string | null {
-    const column = this.fit.columns.get(key);
-    return column ? this.grid.formula(this.rows[i] as number, column.col) : null;
+    return this.cells(key).formulas[i] ?? null;
+  }
+
+  private cells(key: string): Cells {
+    let cells = this.cellColumns.get(key);
+    if (!cells) {
+      const col = this.fit.columns.get(key)?.col;
+      const rows = col === undefined ? [] : this.rows;
+      cells = {
+        values: rows.map((row) => this.grid.value(row, col as number)),
+        formulas: rows.map((row) => this.grid.formula(row, col as number)),
+      };
+      this.cellColumns.set(key, cells);
+    }
+    return cells;
   }
 
   /** The cell's name, such as "K12"; of the row's first column where the field is absent. */
@@ -113,26 +131,24 @@ export class Table {
 
 /** Rows below the headings in which a person has written something; totals are not rows. */
 function filledRows(grid: Grid, fit: SheetFit, layout: SheetLayout): number[] {
-  const typed = layout.fields.flatMap((field) => {
-    const column = fit.columns.get(field.key);
-    return column ? [{ col: column.col, computed: field.computed === true }] : [];
-  });
-  const rows: number[] = [];
-  for (let row = fit.headerRow + 1; row < grid.rowCount; row++) {
-    const filled = typed.some(({ col, computed }) => {
+  const fitted = layout.fields
+    .flatMap((field) => {
+      const column = fit.columns.get(field.key);
+      return column ? [{ col: column.col, computed: field.computed === true }] : [];
+    })
+    .sort((a, b) => a.col - b.col);
+  const isTyped = (row: number) =>
+    fitted.some(({ col, computed }) => {
       const value = grid.value(row, col);
       return !isBlankCell(value) && !(computed && grid.formula(row, col) !== null);
     });
-    if (filled && !isTotal(grid, row, typed)) rows.push(row);
-  }
+  const isTotal = (row: number) => {
+    const first = fitted.find(({ col }) => !isBlankCell(grid.value(row, col)));
+    const value = first && grid.value(row, first.col);
+    return typeof value === "string" && /^\s*(total|sum|average|mean|count)s?\b/i.test(value);
+  };
+  const rows: number[] = [];
+  for (let row = fit.headerRow + 1; row < grid.rowCount; row++)
+    if (isTyped(row) && !isTotal(row)) rows.push(row);
   return rows;
-}
-
-function isTotal(grid: Grid, row: number, typed: readonly { col: number }[]): boolean {
-  const first = typed
-    .map(({ col }) => col)
-    .sort((a, b) => a - b)
-    .map((col) => grid.value(row, col))
-    .find((value) => !isBlankCell(value));
-  return typeof first === "string" && /^(total|sum|average|mean|count)s?\b/i.test(first.trim());
 }

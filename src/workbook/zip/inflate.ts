@@ -1,6 +1,7 @@
 import { Inflate } from "fflate";
 import { WorkbookError } from "../error";
 import type { Budget } from "../limits";
+import type { HostInflate } from "../types";
 import { crc32 } from "./crc32";
 import type { ZipEntry } from "./entry";
 
@@ -38,14 +39,31 @@ function inflate(entry: ZipEntry, budget: Budget): Uint8Array {
   return out;
 }
 
+/** Inflates with the host's own code, which stops at the stated size. */
+function inflateByHost(entry: ZipEntry, budget: Budget, host: HostInflate): Uint8Array {
+  budget.take(entry.size);
+  let bytes: Uint8Array;
+  try {
+    bytes = host(entry.data, entry.size);
+  } catch {
+    throw damagedEntry(entry.name, "cannot be unpacked to the size it states");
+  }
+  if (bytes.length !== entry.size)
+    throw damagedEntry(
+      entry.name,
+      `unpacks to ${bytes.length} bytes where ${entry.size} are stated`,
+    );
+  return bytes;
+}
+
 /** The entry's bytes, counted while they inflate and checked against size and checksum. */
-export function unpackEntry(entry: ZipEntry, budget: Budget): Uint8Array {
+export function unpackEntry(entry: ZipEntry, budget: Budget, host?: HostInflate): Uint8Array {
   let bytes = entry.data;
   if (entry.method === 0) {
     budget.take(bytes.length);
     if (bytes.length !== entry.size) throw damagedEntry(entry.name, "has a wrong size");
   } else {
-    bytes = inflate(entry, budget);
+    bytes = host ? inflateByHost(entry, budget, host) : inflate(entry, budget);
   }
   if (crc32(bytes) !== entry.crc) throw damagedEntry(entry.name, "fails its checksum");
   return bytes;

@@ -1,0 +1,152 @@
+import { checkedColor } from "./color";
+import { type Element, openingTag, type XmlPart } from "./tree";
+import type { StyleSpec } from "./types";
+import { isTrue } from "./xml";
+
+/** What changing a format needs of the styles part. */
+export interface StyleParts {
+  /** The part as it stands; another object after each addition. */
+  doc(): XmlPart;
+  /** Index of an item with this text in a container, appended when there is none. */
+  ensure(container: string, xml: string): number;
+  formatId(code: string): number;
+}
+
+type Mutable<T> = { -readonly [K in keyof T]: T[K] };
+
+function item(doc: XmlPart, container: string, index: number): Element | undefined {
+  const list = doc.child(doc.root, container);
+  return list?.children[index];
+}
+
+function rgbOf(color: Element | undefined): string | undefined {
+  return /^(?:[0-9A-F]{2})?([0-9A-F]{6})$/i.exec(color?.attributes.rgb ?? "")?.[1]?.toUpperCase();
+}
+
+/** <b/> and <b val="1"/> are on, <b val="0"/> is off. */
+function isOn(doc: XmlPart, font: Element, local: string): boolean {
+  const mark = doc.child(font, local);
+  return mark !== undefined && isTrue(mark.attributes.val ?? "1");
+}
+
+/** What a cell format looks like; without colours that need the theme. */
+export function readStyle(doc: XmlPart, style: number, numberFormat: string): StyleSpec {
+  const spec: Mutable<StyleSpec> = {};
+  const xf = item(doc, "cellXfs", style);
+  if (xf === undefined) return spec;
+  if (numberFormat !== "General") spec.numberFormat = numberFormat;
+  const font = item(doc, "fonts", Number(xf.attributes.fontId ?? 0));
+  if (font !== undefined) {
+    if (isOn(doc, font, "b")) spec.bold = true;
+    if (isOn(doc, font, "i")) spec.italic = true;
+    spec.color = rgbOf(doc.child(font, "color"));
+  }
+  const fill = item(doc, "fills", Number(xf.attributes.fillId ?? 0));
+  const pattern = fill === undefined ? undefined : doc.child(fill, "patternFill");
+  if (pattern?.attributes.patternType === "solid") spec.fill = rgbOf(doc.child(pattern, "fgColor"));
+  const border = item(doc, "borders", Number(xf.attributes.borderId ?? 0));
+  const hasSide = (side: string) =>
+    border !== undefined && (doc.child(border, side)?.attributes.style ?? "none") !== "none";
+  if (["left", "right", "top", "bottom"].every(hasSide)) spec.border = true;
+  const alignment = doc.child(xf, "alignment")?.attributes;
+  if (isTrue(alignment?.wrapText)) spec.wrap = true;
+  const protection = doc.child(xf, "protection")?.attributes;
+  if (protection?.locked !== undefined && !isTrue(protection.locked)) spec.unlocked = true;
+  const align = alignment?.horizontal;
+  if (align === "left" || align === "center" || align === "right") spec.align = align;
+  return spec;
+}
+
+/** Index of a format like another with the looks changed that are named. */
+export function restyle(style: number, changes: StyleSpec, parts: StyleParts): number {
+  const named = (key: keyof StyleSpec) => Object.hasOwn(changes, key);
+  const set: Record<string, string> = {};
+  if (named("numberFormat")) {
+    set.numFmtId = String(parts.formatId(changes.numberFormat ?? "General"));
+    set.applyNumberFormat = "1";
+  }
+  if (named("bold") || named("italic") || named("color")) {
+    set.fontId = String(parts.ensure("fonts", fontXml(parts.doc(), style, changes)));
+    set.applyFont = "1";
+  }
+  if (named("fill")) {
+    set.fillId = String(fillId(changes.fill, parts));
+    set.applyFill = "1";
+  }
+  if (named("border")) throw new RangeError("The border of a format cannot be changed.");
+  if (named("wrap") || named("align")) set.applyAlignment = "1";
+  if (named("unlocked")) set.applyProtection = "1";
+  const doc = parts.doc();
+  const base = item(doc, "cellXfs", style);
+  const plain = { numFmtId: "0", fontId: "0", fillId: "0", borderId: "0", xfId: "0" };
+  const attributes = { ...(base?.attributes ?? plain), ...set };
+  const inner = xfContent(doc, base, changes);
+  const name = base?.name ?? `${doc.prefix}xf`;
+  const open = openingTag(name, attributes, inner === "");
+  return parts.ensure("cellXfs", inner === "" ? open : `${open}${inner}</${name}>`);
+}
+
+function fillId(fill: string | undefined, parts: StyleParts): number {
+  if (fill === undefined) return 0;
+  const p = parts.doc().prefix;
+  const color = `<${p}fgColor rgb="FF${checkedColor(fill)}"/><${p}bgColor indexed="64"/>`;
+  const pattern = `<${p}patternFill patternType="solid">${color}</${p}patternFill>`;
+  return parts.ensure("fills", `<${p}fill>${pattern}</${p}fill>`);
+}
+
+/** The font of a format with weight, slant or colour changed and all else kept, in its order. */
+function fontXml(doc: XmlPart, style: number, changes: StyleSpec): string {
+  const p = doc.prefix;
+  const fontId = Number(item(doc, "cellXfs", style)?.attributes.fontId ?? 0);
+  const font = item(doc, "fonts", fontId);
+  const has = (key: keyof StyleSpec) => Object.hasOwn(changes, key);
+  const replaced = new Set<string>();
+  let start = "";
+  for (const [key, local] of [
+    ["bold", "b"],
+    ["italic", "i"],
+  ] as const) {
+    if (!has(key)) continue;
+    replaced.add(p + local);
+    if (changes[key] === true) start += `<${p}${local}/>`;
+  }
+  let color = "";
+  if (has("color")) {
+    replaced.add(`${p}color`);
+    if (changes.color !== undefined) color = `<${p}color rgb="FF${checkedColor(changes.color)}"/>`;
+  }
+  const kept = (font?.children ?? []).filter((child) => !replaced.has(child.name));
+  // The colour stands after the size and before the name.
+  const after = new Set(["name", "family", "charset", "scheme"].map((local) => p + local));
+  const at = kept.findIndex((child) => after.has(child.name));
+  const raw = (children: readonly Element[]) => children.map((child) => doc.raw(child)).join("");
+  const split = at < 0 ? kept.length : at;
+  return `<${p}font>${start}${raw(kept.slice(0, split))}${color}${raw(kept.slice(split))}</${p}font>`;
+}
+
+/** The children of a format: alignment and protection as changed, and the rest as it was. */
+function xfContent(doc: XmlPart, base: Element | undefined, changes: StyleSpec): string {
+  const child = (local: string) => (base === undefined ? undefined : doc.child(base, local));
+  const has = (key: keyof StyleSpec) => Object.hasOwn(changes, key);
+  const alignment = child("alignment");
+  const protection = child("protection");
+  const aligned: Record<string, string> = { ...alignment?.attributes };
+  if (has("wrap")) {
+    delete aligned.wrapText;
+    if (changes.wrap === true) aligned.wrapText = "1";
+  }
+  if (has("align")) {
+    delete aligned.horizontal;
+    if (changes.align !== undefined) aligned.horizontal = changes.align;
+  }
+  const guarded: Record<string, string> = { ...protection?.attributes };
+  if (has("unlocked")) {
+    delete guarded.locked;
+    if (changes.unlocked === true) guarded.locked = "0";
+  }
+  const tag = (local: string, attributes: Record<string, string>) =>
+    Object.keys(attributes).length === 0 ? "" : openingTag(doc.prefix + local, attributes, true);
+  const rest = (base?.children ?? []).filter((each) => each !== alignment && each !== protection);
+  const kept = rest.map((each) => doc.raw(each)).join("");
+  return tag("alignment", aligned) + tag("protection", guarded) + kept;
+}
