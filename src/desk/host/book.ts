@@ -1,0 +1,148 @@
+import type { SheetModel } from "../../sheet";
+import {
+  parseRange,
+  type RangeRef,
+  type Sheet,
+  type SheetState,
+  type Workbook,
+} from "../../workbook";
+import type { Change } from "./change";
+import type { Events } from "./events";
+import type { ConditionalFormat } from "./marks/conditional-format";
+import { overlaps } from "./subtract";
+import { HostError, notFound } from "./wire/errors";
+
+/** The worksheet functions as the sheet model takes them. */
+export type Functions = ConstructorParameters<typeof SheetModel>[1];
+
+/** What the parts of the host need of the workbook that is open. */
+export interface Book {
+  readonly workbook: Workbook;
+  readonly functions: Functions;
+  readonly model: SheetModel;
+  readonly tabs: readonly SheetTab[];
+  readonly events: Events;
+  /** Counts the states of the workbook, for whatever is worked out from it. */
+  readonly revision: number;
+  /** By name, whatever the case, or by id; null where there is none. */
+  findTab(key: string): SheetTab | null;
+  /** Notes a change and tells the page. */
+  touched(change: Change): void;
+}
+
+/** Cells of one sheet: one rectangle or several. */
+export interface CellArea {
+  readonly tab: SheetTab;
+  readonly rects: readonly RangeRef[];
+}
+
+/** Entries a cell may take: a list "a,b,c", or a formula with "=" that yields them. */
+export interface ListRule {
+  readonly list: { readonly inCellDropDown: boolean; readonly source: string };
+}
+
+/** A validation rule of some cells; kept for the session. */
+export interface Validation {
+  ranges: readonly RangeRef[];
+  readonly rule: ListRule;
+}
+
+/** Width of a column that states none, in characters: 64 pixels. */
+const standardWidth = 64 / 7;
+
+/** A sheet of the open workbook, with what the session knows about it beyond its cells. */
+export class SheetTab {
+  isDeleted = false;
+  /** "#RRGGBB", or "" for none. */
+  tabColor = "";
+  /** Options of a protection set in this session; null where none was. */
+  protection: Readonly<Record<string, unknown>> | null = null;
+  visibility: SheetState;
+  frozenRows: number;
+  frozenCols: number;
+  /** Highest priority first. */
+  readonly marks: ConditionalFormat[] = [];
+  readonly validations: Validation[] = [];
+  readonly customProperties = new Map<string, string>();
+  /** Widths in characters set in this session, by column. */
+  readonly widths = new Map<number, number>();
+  #sheet: Sheet;
+
+  constructor(
+    readonly book: Book,
+    readonly id: string,
+    sheet: Sheet,
+  ) {
+    this.#sheet = sheet;
+    this.visibility = sheet.state;
+    this.frozenRows = sheet.frozenRows;
+    this.frozenCols = sheet.frozenCols;
+  }
+
+  /** Throws ItemNotFound once the sheet was deleted. */
+  get sheet(): Sheet {
+    if (this.isDeleted) throw notFound(`The sheet "${this.#sheet.name}" was deleted.`);
+    return this.#sheet;
+  }
+
+  /** The same sheet after it was renamed. */
+  set sheet(renamed: Sheet) {
+    this.#sheet = renamed;
+  }
+
+  get name(): string {
+    return this.sheet.name;
+  }
+
+  get position(): number {
+    return this.book.tabs.indexOf(this);
+  }
+
+  get isProtected(): boolean {
+    return this.protection !== null || this.sheet.isProtected;
+  }
+
+  /** Width of a column in characters. */
+  width(col: number): number {
+    return this.widths.get(col) ?? this.sheet.columnWidths.get(col) ?? standardWidth;
+  }
+
+  checkWritable(): void {
+    if (!this.isProtected) return;
+    throw new HostError(
+      "AccessDenied",
+      `The sheet "${this.name}" is protected; unprotect it before changing its cells.`,
+    );
+  }
+
+  /** Rectangles of merged cells that touch a rectangle. */
+  merges(within: RangeRef): RangeRef[] {
+    return this.sheet.merges.map(parseRange).filter((merge) => overlaps(merge, within));
+  }
+
+  /** The cells of a rectangle that hold something, as a rectangle around them; null when none do. */
+  used(within: RangeRef): RangeRef | null {
+    const { sheet } = this;
+    let { top, left } = within;
+    let bottom = Math.min(within.bottom, sheet.rowCount - 1);
+    let right = Math.min(within.right, sheet.colCount - 1);
+    const holds = (row: number, col: number) => {
+      const cell = sheet.cell(row, col);
+      return cell !== undefined && (cell.value !== null || cell.formula !== null);
+    };
+    const rowHolds = (row: number) => {
+      for (let col = left; col <= right; col++) if (holds(row, col)) return true;
+      return false;
+    };
+    const colHolds = (col: number) => {
+      for (let row = top; row <= bottom; row++) if (holds(row, col)) return true;
+      return false;
+    };
+    while (top <= bottom && !rowHolds(top)) top++;
+    if (top > bottom || left > right) return null;
+    while (!rowHolds(bottom)) bottom--;
+    while (!colHolds(left)) left++;
+    while (!colHolds(right)) right--;
+    return { top, left, bottom, right };
+  }
+}

@@ -1,0 +1,49 @@
+import type { RangeRef } from "../../../workbook";
+
+export interface Place {
+  readonly row: number;
+  readonly col: number;
+}
+
+/** Cells as few rectangles: runs along rows, equal runs of neighbouring rows joined. */
+export function rectangles(cells: readonly Place[]): RangeRef[] {
+  const byRow = new Map<number, number[]>();
+  for (const { row, col } of cells) {
+    const cols = byRow.get(row);
+    if (cols === undefined) byRow.set(row, [col]);
+    else cols.push(col);
+  }
+  const done: RangeRef[] = [];
+  let open: RangeRef[] = [];
+  for (const [row, cols] of [...byRow].sort((a, b) => a[0] - b[0])) {
+    const grown: RangeRef[] = [];
+    for (const run of runs(cols)) {
+      const above = open.find((rect) => rect.bottom === row - 1 && fits(rect, run));
+      grown.push(above ? { ...above, bottom: row } : { top: row, bottom: row, ...run });
+    }
+    done.push(
+      ...open.filter((rect) => !grown.some((next) => fits(rect, next) && next.top === rect.top)),
+    );
+    open = grown;
+  }
+  return [...done, ...open];
+}
+
+interface Run {
+  readonly left: number;
+  readonly right: number;
+}
+
+function fits(a: Run, b: Run): boolean {
+  return a.left === b.left && a.right === b.right;
+}
+
+function runs(cols: readonly number[]): Run[] {
+  const out: { left: number; right: number }[] = [];
+  for (const col of [...new Set(cols)].sort((a, b) => a - b)) {
+    const last = out.at(-1);
+    if (last !== undefined && last.right === col - 1) last.right = col;
+    else out.push({ left: col, right: col });
+  }
+  return out;
+}

@@ -1,0 +1,149 @@
+import type { StyleSpec } from "../../workbook";
+import type { Book, SheetTab } from "./book";
+import type { HostRange } from "./host-range";
+import { invalidArgument } from "./wire/errors";
+
+/** The looks of cells, read from and written to the workbook's cell formats. */
+export class Formats {
+  private readonly codes = new Map<number, string>();
+  private readonly specs = new Map<number, StyleSpec>();
+
+  constructor(private readonly book: Book) {}
+
+  /** The number format of a cell. */
+  code(tab: SheetTab, row: number, col: number): string {
+    const style = tab.sheet.cell(row, col)?.style ?? 0;
+    let code = this.codes.get(style);
+    if (code === undefined) {
+      code = this.book.workbook.formatCode(style);
+      this.codes.set(style, code);
+    }
+    return code;
+  }
+
+  isText(tab: SheetTab, row: number, col: number): boolean {
+    return this.code(tab, row, col) === "@";
+  }
+
+  at(tab: SheetTab, row: number, col: number): StyleSpec {
+    const style = tab.sheet.cell(row, col)?.style ?? 0;
+    let spec = this.specs.get(style);
+    if (spec === undefined) {
+      spec = this.book.workbook.styleSpec(style);
+      this.specs.set(style, spec);
+    }
+    return spec;
+  }
+
+  /** What all cells of a range have in common in one respect; null where they differ. */
+  shared<K extends keyof StyleSpec>(range: HostRange, key: K): StyleSpec[K] | null {
+    const cells = this.bounded(range);
+    const first = this.at(cells.tab, cells.top, cells.left)[key];
+    for (let row = cells.top; row <= cells.bottom; row++)
+      for (let col = cells.left; col <= cells.right; col++)
+        if (this.at(cells.tab, row, col)[key] !== first) return null;
+    return first;
+  }
+
+  /** Changes the looks of every cell of a range; undefined takes a look away. */
+  change(range: HostRange, changes: StyleSpec): void {
+    this.changeEach(range, () => changes);
+  }
+
+  /** The changes for each cell; null leaves one alone. */
+  changeEach(range: HostRange, changesAt: (row: number, col: number) => StyleSpec | null): void {
+    const known = new Map<string, number>();
+    this.setEach(range, ({ tab }, row, col) => {
+      const changes = changesAt(row, col);
+      if (changes === null) return null;
+      const base = tab.sheet.cell(row, col)?.style ?? 0;
+      const key = `${base} ${JSON.stringify(Object.entries(changes))}`;
+      let style = known.get(key);
+      if (style === undefined) {
+        style = this.book.workbook.restyle(base, changes);
+        known.set(key, style);
+      }
+      return style;
+    });
+  }
+
+  /** Takes all formats off the cells. */
+  reset(range: HostRange): void {
+    this.setEach(range, ({ tab }, row, col) =>
+      (tab.sheet.cell(row, col)?.style ?? 0) === 0 ? null : 0,
+    );
+  }
+
+  /** Gives each cell of a range the format of the cell it comes from. */
+  copy(
+    source: SheetTab,
+    target: HostRange,
+    from: (row: number, col: number) => { readonly row: number; readonly col: number },
+  ): void {
+    const cells = this.bounded(target);
+    const styles = new Map<string, number>();
+    cells.forEach((row, col) => {
+      const place = from(row, col);
+      styles.set(`${row} ${col}`, source.sheet.cell(place.row, place.col)?.style ?? 0);
+    });
+    this.setEach(cells, ({ tab }, row, col) => {
+      const style = styles.get(`${row} ${col}`) ?? 0;
+      return style === (tab.sheet.cell(row, col)?.style ?? 0) ? null : style;
+    });
+  }
+
+  /** Gives cells a format; null leaves one alone. */
+  private setEach(
+    range: HostRange,
+    styleAt: (range: HostRange, row: number, col: number) => number | null,
+  ): void {
+    const cells = this.bounded(range);
+    const { sheet } = cells.tab;
+    cells.tab.checkWritable();
+    cells.checkCellCount();
+    cells.forEach((row, col) => {
+      const style = styleAt(cells, row, col);
+      if (style !== null) sheet.setStyle(row, col, style);
+    });
+    this.book.touched({ kind: "formats", cells: cells.ref });
+  }
+
+  /** Whole columns and rows end with the used cells, because formats are stored cell by cell. */
+  private bounded(range: HostRange): HostRange {
+    if (!range.isEntireColumn && !range.isEntireRow) return range;
+    const { rowCount, colCount } = range.tab.sheet;
+    const bottom = range.isEntireColumn ? Math.max(range.top, rowCount - 1) : range.bottom;
+    const right = range.isEntireRow ? Math.max(range.left, colCount - 1) : range.right;
+    return range.with({ bottom, right });
+  }
+}
+
+/** "#RRGGBB" or a colour word as "RRGGBB". */
+export function readColor(value: unknown): string {
+  if (typeof value !== "string") throw invalidArgument("A colour must be a text such as #FFCC00.");
+  const hex = /^#?([0-9a-f]{6})$/i.exec(value.trim())?.[1] ?? words[value.trim().toLowerCase()];
+  if (hex === undefined)
+    throw invalidArgument(`"${value}" is no colour; give one such as #FFCC00.`);
+  return hex.toUpperCase();
+}
+
+/** The colours that HTML 4 names. */
+const words: Readonly<Record<string, string>> = {
+  black: "000000",
+  silver: "C0C0C0",
+  gray: "808080",
+  white: "FFFFFF",
+  maroon: "800000",
+  red: "FF0000",
+  purple: "800080",
+  fuchsia: "FF00FF",
+  green: "008000",
+  lime: "00FF00",
+  olive: "808000",
+  yellow: "FFFF00",
+  orange: "FFA500",
+  navy: "000080",
+  blue: "0000FF",
+  teal: "008080",
+  aqua: "00FFFF",
+};

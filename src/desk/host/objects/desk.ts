@@ -1,0 +1,53 @@
+import type { TableInfo } from "../../../workbook";
+import type { CellArea, SheetTab } from "../book";
+import type { HostRange } from "../host-range";
+import type { ConditionalFormat } from "../marks/conditional-format";
+import type { NamedFormula } from "../names";
+import type { OpenBook } from "../open-book";
+import type { Served } from "../wire/served";
+
+/** A conditional format and the sheet it is on. */
+export interface MarkOnSheet {
+  readonly tab: SheetTab;
+  readonly mark: ConditionalFormat;
+}
+
+/** Key and value that a sheet carries. */
+export interface SheetProperty {
+  readonly tab: SheetTab;
+  readonly key: string;
+}
+
+/** The open workbook, and how each of its things is served to the client. */
+export interface Desk {
+  readonly book: OpenBook;
+  workbook(): Served;
+  application(): Served;
+  runtime(): Served;
+  workbookProtection(): Served;
+  worksheets(): Served;
+  worksheet(tab: SheetTab): Served;
+  sheetProtection(tab: SheetTab): Served;
+  freezePanes(tab: SheetTab): Served;
+  sheetProperties(tab: SheetTab): Served;
+  sheetProperty(property: SheetProperty): Served;
+  range(range: HostRange): Served;
+  rangeFormat(range: HostRange): Served;
+  rangeFill(range: HostRange): Served;
+  rangeFont(range: HostRange): Served;
+  rangeProtection(range: HostRange): Served;
+  /** Several ranges of one sheet. */
+  areas(cells: CellArea): Served;
+  autoFilter(tab: SheetTab): Served;
+  validation(range: HostRange): Served;
+  marks(cells: CellArea): Served;
+  mark(mark: MarkOnSheet): Served;
+  /** Those of the workbook where no sheet is given. */
+  names(tab: SheetTab | null): Served;
+  name(entry: NamedFormula): Served;
+  settings(): Served;
+  setting(key: string): Served;
+  /** Those of all sheets where no sheet is given. */
+  tables(tab: SheetTab | null): Served;
+  table(table: TableInfo): Served;
+}

@@ -1,0 +1,88 @@
+import type { SheetTab } from "../book";
+import { valueType, wireValue } from "../cells/read";
+import { qualified } from "../marks/marks";
+import type { NamedFormula } from "../names";
+import { invalidArgument, notFound } from "../wire/errors";
+import type { Members, Served } from "../wire/served";
+import { absoluteAddress } from "./absolute";
+import type { Desk } from "./desk";
+
+/** The names of one sheet, or those of the whole workbook. */
+export function namedItemsMembers(desk: Desk): Members<SheetTab | null> {
+  const { names } = desk.book;
+  const find = (tab: SheetTab | null, name: string): Served | null => {
+    const wanted = name.toLowerCase();
+    const found = names
+      .list()
+      .find((each) => each.tab === tab && each.name.toLowerCase() === wanted);
+    return found === undefined ? null : desk.name(found);
+  };
+  return {
+    className: "NamedItemCollection",
+    items: (tab) =>
+      names
+        .list()
+        .filter((each) => each.tab === tab)
+        .map(desk.name),
+    item(tab, args) {
+      const name = args.text(0, "The name");
+      const found = find(tab, name);
+      if (found === null) throw notFound(`There is no name "${name}".`);
+      return found;
+    },
+    methods: {
+      add(tab, args) {
+        const range = args.range(1);
+        const formula = range === undefined ? args.text(1, "The formula") : absoluteAddress(range);
+        if (range === undefined && !formula.startsWith("="))
+          throw invalidArgument('The formula of a name starts with "=".');
+        const added = names.add(args.text(0, "The name"), formula, tab);
+        added.comment = args.optionalText(2, "The comment") ?? "";
+        return desk.name(added);
+      },
+      getCount: (tab) => names.list().filter((each) => each.tab === tab).length,
+      getItemOrNullObject: (tab, args) => find(tab, args.text(0, "The name")),
+    },
+  };
+}
+
+export function namedItemMembers(desk: Desk): Members<NamedFormula> {
+  const { names, scratch, model } = desk.book;
+  const value = (entry: NamedFormula) => {
+    const sheet = entry.tab ?? desk.book.tabs[0];
+    return scratch.evaluate(model, `=${qualified(entry.formula, sheet?.name ?? "")}`);
+  };
+  const range = (entry: NamedFormula): Served | null => {
+    const found = names.range(entry);
+    return found === null ? null : desk.range(found);
+  };
+  return {
+    className: "NamedItem",
+    identify: ({ name }) => ({ _Id: name }),
+    values: {
+      name: { get: ({ name }) => name },
+      formula: { get: ({ formula }) => `=${formula}` },
+      value: {
+        get: (entry) => (names.range(entry) === null ? wireValue(value(entry)) : entry.formula),
+      },
+      type: {
+        get: (entry) => (names.range(entry) === null ? valueType(value(entry)) : "Range"),
+      },
+      scope: { get: ({ tab }) => (tab === null ? "Workbook" : "Worksheet") },
+      visible: { get: () => true },
+      comment: { get: ({ comment }) => comment },
+    },
+    links: {
+      worksheetOrNullObject: ({ tab }) => (tab === null ? null : desk.worksheet(tab)),
+    },
+    methods: {
+      delete: (entry) => names.remove(entry),
+      getRange(entry) {
+        const found = range(entry);
+        if (found === null) throw notFound(`The name "${entry.name}" stands for no range.`);
+        return found;
+      },
+      getRangeOrNullObject: range,
+    },
+  };
+}

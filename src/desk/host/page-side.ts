@@ -1,0 +1,161 @@
+import type { ModelValue, Ref } from "../../sheet";
+import type { StyleSpec } from "../../workbook";
+import type { ListRule } from "./book";
+import { contentOf, readContent } from "./cells/content";
+import { shownText } from "./cells/read";
+import { typedText } from "./cells/typed-text";
+import type { CellEdit } from "./cells/write";
+import type { Origin } from "./change";
+import type { CellStep } from "./history";
+import { HostRange } from "./host-range";
+import type { Mark } from "./marks/marks";
+import type { OpenBook } from "./open-book";
+import { ruleOf } from "./validations";
+
+/** The cells of the open workbook as the page reads and changes them. */
+export abstract class PageSide {
+  private entries = 0;
+
+  protected abstract get book(): OpenBook;
+
+  get activeSheet(): string {
+    return this.book.active.name;
+  }
+
+  activate(sheet: string): void {
+    this.book.activate(this.book.tab(sheet));
+  }
+
+  get selection(): Ref {
+    return this.book.selection.ref;
+  }
+
+  /** Selects cells by their address, "B2:C9", and shows their sheet. */
+  select(sheet: string, address: string): void {
+    this.book.select(this.book.range(this.book.tab(sheet), address));
+  }
+
+  value(sheet: string, row: number, col: number): ModelValue {
+    return this.book.model.value(sheet, row, col);
+  }
+
+  /** The value as its number format shows it. */
+  text(sheet: string, row: number, col: number): string {
+    const code = this.book.formats.code(this.book.tab(sheet), row, col);
+    return shownText(this.value(sheet, row, col), code, this.book.workbook.date1904);
+  }
+
+  /** What stands in the formula bar: entering it again gives the same content. */
+  typedText(sheet: string, row: number, col: number): string {
+    const tab = this.book.tab(sheet);
+    const code = this.book.formats.code(tab, row, col);
+    return typedText(contentOf(tab, row, col), code, this.book.workbook.date1904);
+  }
+
+  /** The cell's own format; conditional formats come on top of it. */
+  styleAt(sheet: string, row: number, col: number): StyleSpec {
+    return this.book.formats.at(this.book.tab(sheet), row, col);
+  }
+
+  /** The look that conditional formats give a cell; null for none. */
+  marksAt(sheet: string, row: number, col: number): Mark | null {
+    return this.book.marks.at(this.book.tab(sheet), row, col);
+  }
+
+  /** The list of entries a cell may take; null for any entry. */
+  validationAt(sheet: string, row: number, col: number): ListRule | null {
+    const cell = { top: row, left: col, bottom: row, right: col };
+    return ruleOf(new HostRange(this.book.tab(sheet), cell)) ?? null;
+  }
+
+  /** Width of a column in characters. */
+  columnWidth(sheet: string, col: number): number {
+    return this.book.tab(sheet).width(col);
+  }
+
+  /**
+   * Takes what the person typed into a cell. Throws a HostError that says why it cannot be taken:
+   * a formula that cannot be read, a protected sheet.
+   */
+  userEnters(sheet: string, row: number, col: number, text: string): void {
+    const tab = this.book.tab(sheet);
+    const isText = this.book.formats.isText(tab, row, col);
+    const content = readContent(text, isText, this.book.workbook.date1904);
+    this.write("user", [{ tab, row, col, content }]);
+  }
+
+  /** Takes rows of texts, as pasted, from a first cell on; undone as one. */
+  userEntersBlock(
+    sheet: string,
+    top: number,
+    left: number,
+    rows: readonly (readonly string[])[],
+  ): void {
+    const tab = this.book.tab(sheet);
+    const edits: CellEdit[] = [];
+    for (const [r, line] of rows.entries())
+      for (const [c, text] of line.entries()) {
+        const [row, col] = [top + r, left + c];
+        const isText = this.book.formats.isText(tab, row, col);
+        const content = readContent(text, isText, this.book.workbook.date1904);
+        edits.push({ tab, row, col, content });
+      }
+    this.write("user", edits);
+  }
+
+  /** Empties cells, as the Delete key does. */
+  userClears({ sheet, ...cells }: Ref): void {
+    const range = new HostRange(this.book.tab(sheet), cells);
+    const { tab } = range;
+    const used = tab.used(range);
+    if (used === null) return;
+    const edits: CellEdit[] = [];
+    range.with(used).forEach((row, col) => {
+      edits.push({ tab, row, col, content: { value: null } });
+    });
+    this.write("user", edits);
+  }
+
+  get canUndo(): boolean {
+    return this.book.history.canUndo;
+  }
+
+  get canRedo(): boolean {
+    return this.book.history.canRedo;
+  }
+
+  /** Takes back the last edit of cells: one entry of the person, or all that one run of the pane wrote. */
+  undo(): void {
+    const { history } = this.book;
+    this.revert("undo", history.undo(), "before", () => history.redo());
+  }
+
+  redo(): void {
+    const { history } = this.book;
+    this.revert("redo", history.redo(), "after", () => history.undo());
+  }
+
+  private revert(
+    origin: Origin,
+    steps: readonly CellStep[],
+    side: "before" | "after",
+    back: () => void,
+  ): void {
+    if (steps.length === 0) return;
+    try {
+      this.write(
+        origin,
+        steps.map((step) => ({ ...step, content: step[side] })),
+      );
+    } catch (thrown) {
+      back();
+      throw thrown;
+    }
+  }
+
+  private write(origin: Origin, edits: readonly CellEdit[]): void {
+    this.book.cells.origin = origin;
+    this.book.cells.group = `user ${++this.entries}`;
+    this.book.cells.apply(edits);
+  }
+}

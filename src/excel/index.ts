@@ -1,0 +1,22 @@
+/**
+ * The only code that speaks Office.js: it reads the open workbook in blocks for the job, selects
+ * and marks cells, writes mends and sheets, and tells of edits. Every failure is a HostError whose
+ * message is a sentence for the user. Needs ExcelApi 1.13.
+ */
+export { HostError } from "./host-error";
+export { clearMarks, hasMarks, markFindings } from "./marks";
+export { applyMend, undoMend } from "./mends";
+export { readWorkbook, rereadRows } from "./reading";
+export { describeCell, insertFormula, selectCell, selection } from "./selection";
+export { addJobSheets, jobSheetNames, saveFit, writeFindingsSheet, writeOpenings } from "./sheets";
+export type {
+  CellContent,
+  CellPlace,
+  Edit,
+  ReadProgress,
+  System,
+  Undo,
+  UndoCell,
+  WorkbookReading,
+} from "./types";
+export { type Stop, watchEdits, watchSelection } from "./watch";

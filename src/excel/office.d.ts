@@ -1,0 +1,1 @@
+/// <reference path="../../node_modules/@microsoft/office-js/dist/office.d.ts" />

@@ -1,0 +1,127 @@
+import type { Book } from "../run";
+import type { SheetFacts } from "./notes";
+import { bytesOfRow, type Piece, type SheetPlan } from "./pieces";
+import { SheetCells } from "./sheet-cells";
+
+/** A sheet with its first rows read, and the pieces that are still to be read. */
+export interface SheetHead {
+  readonly plan: SheetPlan;
+  readonly facts: SheetFacts;
+  readonly usedRows: number;
+  readonly pieces: readonly Piece[];
+}
+
+/** Columns of the first rows that are read at once; few sheets have more. */
+const headCols = 64;
+/** Rows that all sheets together get in the first read, and the least that one sheet gets. */
+const headRowsOfAll = 2_000;
+const leastHeadRows = 20;
+const mostHeadRows = 1_000;
+
+const sheetLeaves = "items/name,items/visibility,items/protection/protected";
+const usedLeaves = "rowIndex,columnIndex,rowCount,columnCount,rowHidden,columnHidden";
+const headLeaves = "rowIndex,columnIndex,values,formulas,valueTypes";
+
+/** The sheets of the workbook; to be loaded with a sync. */
+export function loadSheets(book: Book): Excel.WorksheetCollection {
+  const { sheets } = book;
+  sheets.load(sheetLeaves);
+  return sheets;
+}
+
+/**
+ * Reads the shape of each sheet and its first rows in one round trip. A small job is read whole
+ * by that.
+ */
+export async function readHeads(
+  book: Book,
+  sheets: readonly Excel.Worksheet[],
+): Promise<SheetHead[]> {
+  const share = Math.floor(headRowsOfAll / Math.max(1, sheets.length));
+  const rows = Math.min(mostHeadRows, Math.max(leastHeadRows, share));
+  try {
+    return await readFirst(book, sheets, { rows, merged: true });
+  } catch (thrown) {
+    const isTooLarge = (thrown as { code?: unknown }).code === "ResponsePayloadSizeLimitExceeded";
+    // Excel names no merged areas where there are more than 512; the rest is read without them.
+    return await readFirst(book, sheets, { rows: isTooLarge ? 1 : rows, merged: isTooLarge });
+  }
+}
+
+interface Extent {
+  readonly rows: number;
+  /** Ask for the merged cells too. */
+  readonly merged: boolean;
+}
+
+async function readFirst(
+  book: Book,
+  sheets: readonly Excel.Worksheet[],
+  extent: Extent,
+): Promise<SheetHead[]> {
+  const asked = sheets.map((proxy): Asked => {
+    const used = proxy.getUsedRangeOrNullObject(true);
+    used.load(usedLeaves);
+    const merged = extent.merged ? used.getMergedAreasOrNullObject() : undefined;
+    merged?.load("address");
+    proxy.autoFilter.load("isDataFiltered");
+    const first = proxy.getRangeByIndexes(0, 0, extent.rows, headCols);
+    const head = used.getIntersectionOrNullObject(first);
+    head.load(headLeaves);
+    return { proxy, used, merged, head };
+  });
+  await book.sync();
+  return asked.map((each) => toHead(each, extent.rows));
+}
+
+interface Asked {
+  readonly proxy: Excel.Worksheet;
+  readonly used: Excel.Range;
+  readonly merged: Excel.RangeAreas | undefined;
+  readonly head: Excel.Range;
+}
+
+function toHead({ proxy, used, merged, head }: Asked, rows: number): SheetHead {
+  const isEmpty = used.isNullObject;
+  const facts: SheetFacts = {
+    name: proxy.name,
+    visibility: proxy.visibility,
+    isProtected: proxy.protection.protected,
+    rowsHidden: isEmpty ? false : used.rowHidden,
+    columnsHidden: isEmpty ? false : used.columnHidden,
+    isFiltered: proxy.autoFilter.isDataFiltered === true,
+    merged: mergedIn(used, merged),
+  };
+  const bottom = isEmpty ? -1 : used.rowIndex + used.rowCount - 1;
+  const right = isEmpty ? -1 : used.columnIndex + used.columnCount - 1;
+  const cells = new SheetCells(proxy.name, bottom + 1, right + 1);
+  const plan: SheetPlan = { proxy, cells, rowBytes: 40 * (right + 1) };
+  if (isEmpty) return { plan, facts, usedRows: 0, pieces: [] };
+  if (!head.isNullObject) {
+    cells.put({ top: head.rowIndex, left: head.columnIndex }, head);
+    if (right < headCols) plan.rowBytes = bytesOfRow(head);
+  }
+  const pieces: Piece[] = [];
+  if (right >= headCols && used.rowIndex < rows)
+    pieces.push({
+      plan,
+      top: used.rowIndex,
+      bottom: Math.min(bottom, rows - 1),
+      left: Math.max(headCols, used.columnIndex),
+      right,
+    });
+  if (bottom >= rows)
+    pieces.push({
+      plan,
+      top: Math.max(rows, used.rowIndex),
+      bottom,
+      left: used.columnIndex,
+      right,
+    });
+  return { plan, facts, usedRows: used.rowCount, pieces };
+}
+
+function mergedIn(used: Excel.Range, merged: Excel.RangeAreas | undefined): string | null {
+  if (merged === undefined) return null;
+  return used.isNullObject || merged.isNullObject ? "" : merged.address;
+}

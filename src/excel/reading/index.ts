@@ -1,0 +1,3 @@
+/** Reading the open workbook for the job. */
+export { readWorkbook } from "./read-workbook";
+export { rereadRows } from "./reread-rows";

@@ -1,0 +1,45 @@
+/** What is known of a sheet besides its cells. */
+export interface SheetFacts {
+  readonly name: string;
+  readonly visibility: string;
+  readonly isProtected: boolean;
+  /** null where some are hidden and some are not. */
+  readonly rowsHidden: boolean | null;
+  readonly columnsHidden: boolean | null;
+  readonly isFiltered: boolean;
+  /** Address of the merged cells, "" where there are none; null where it is not known. */
+  readonly merged: string | null;
+}
+
+/** The facts that a reader of the findings should know, in words. */
+export function notesOn(sheet: SheetFacts): string[] {
+  const { name, merged } = sheet;
+  const notes: string[] = [];
+  if (sheet.visibility !== "Visible")
+    notes.push(`${name} is a hidden sheet. It is read like the others.`);
+  if (sheet.isProtected)
+    notes.push(
+      `${name} is protected. It can be checked; to mend or mark cells there, unprotect it first.`,
+    );
+  if (sheet.isFiltered)
+    notes.push(`${name} is filtered. The rows that the filter hides are checked too.`);
+  else if (sheet.rowsHidden !== false)
+    notes.push(`${name} has hidden rows. They are checked like the others.`);
+  if (sheet.columnsHidden !== false)
+    notes.push(`${name} has hidden columns. They are read like the others.`);
+  if (merged !== null && merged !== "")
+    notes.push(
+      `${name} has merged cells (${shortened(merged)}). Only the first cell of a merge holds a value.`,
+    );
+  return notes;
+}
+
+const mostNamed = 3;
+
+/** "A1:B1, D4:D6 and 7 more" */
+function shortened(addresses: string): string {
+  const all = addresses.split(",").map((part) => part.slice(part.lastIndexOf("!") + 1).trim());
+  const rest = all.length - mostNamed;
+  const named = all.slice(0, mostNamed).join(", ");
+  return rest > 0 ? `${named} and ${rest} more` : named;
+}

@@ -1,0 +1,77 @@
+import type { CellValue, Grid } from "../../job";
+import type { Block } from "../address";
+import { formulaOf, toCellValue } from "../cell-text";
+
+/** A row as read; columns count from 0 whatever the used range. */
+interface Row {
+  readonly values: CellValue[];
+  /** null where no cell of the row holds a formula. */
+  readonly formulas: (string | null)[] | null;
+}
+
+/** What a block of cells came back as. */
+export interface BlockCells {
+  readonly values: readonly (readonly unknown[])[];
+  readonly formulas: readonly (readonly unknown[])[];
+  readonly valueTypes?: readonly (readonly string[])[] | undefined;
+}
+
+/** The cells of one sheet, filled block by block. */
+export class SheetCells implements Grid {
+  private readonly rows: (Row | undefined)[];
+
+  constructor(
+    readonly name: string,
+    readonly rowCount: number,
+    readonly colCount: number,
+    /** A sheet whose rows are kept where nothing newer is put. */
+    before?: SheetCells,
+  ) {
+    this.rows = before ? before.rows.slice(0, rowCount) : [];
+  }
+
+  value(row: number, col: number): CellValue {
+    return this.rows[row]?.values[col] ?? null;
+  }
+
+  formula(row: number, col: number): string | null {
+    return this.rows[row]?.formulas?.[col] ?? null;
+  }
+
+  /** Forgets rows, both ends included. */
+  clear(first: number, last: number): void {
+    const end = Math.min(last, this.rows.length - 1);
+    for (let row = first; row <= end; row++) this.rows[row] = undefined;
+  }
+
+  put({ top, left }: Pick<Block, "top" | "left">, cells: BlockCells): void {
+    const { values: lines, formulas: formulaLines, valueTypes } = cells;
+    lines.forEach((line, r) => {
+      const formulas = formulaLines[r] ?? [];
+      const before = this.rows[top + r];
+      const values: CellValue[] = before ? before.values.slice(0, left) : blanks(left);
+      while (values.length < left) values.push(null);
+      const texts: (string | null)[] = before?.formulas?.slice(0, left) ?? blanks(left);
+      while (texts.length < left) texts.push(null);
+      let hasFormula = texts.some((text) => text !== null);
+      line.forEach((value, c) => {
+        const formula = formulaOf(value, formulas[c]);
+        values.push(toCellValue(value, formulas[c], valueTypes?.[r]?.[c]));
+        texts.push(formula);
+        hasFormula ||= formula !== null;
+      });
+      this.rows[top + r] = { values, formulas: hasFormula ? texts : null };
+    });
+  }
+
+  /** Takes a value read as text for the error value that it is. */
+  markError(row: number, col: number): void {
+    const values = this.rows[row]?.values;
+    const value = values?.[col];
+    if (values && typeof value === "string") values[col] = { error: value };
+  }
+}
+
+function blanks(count: number): null[] {
+  return new Array<null>(count).fill(null);
+}

@@ -1,0 +1,184 @@
+import {
+  boxesLayout,
+  firstRow,
+  type Job,
+  jobTitle,
+  type OpeningPlan,
+  openingFormulas,
+  readJob,
+} from "../../job";
+import { lastRowOfSheet } from "../address";
+import { asText } from "../cell-text";
+import { HostError } from "../host-error";
+import { readWorkbook } from "../reading";
+import { type Book, run } from "../run";
+import { checkWritable, sheetToWrite } from "../writable";
+import { without } from "./job-sheets";
+import { addSheet, checkStructure, freeName } from "./own-sheet";
+import { layOut } from "./table-sheet";
+import { type Written, writeRows } from "./write-blocks";
+
+type Table = NonNullable<Job["tables"]["boxes"]>;
+type Values = Readonly<Record<string, string | number | undefined>>;
+
+const how = "planned";
+
+/**
+ * Appends planned openings of a box to the sheet that serves as Boxes, or to a new one, and
+ * returns how many rows were written. Formulas of that sheet are carried on; where it has none,
+ * values are written. `constant` is the box's flow constant, where it is to be stated.
+ */
+export async function writeOpenings(
+  box: string,
+  plan: readonly OpeningPlan[],
+  constant?: number,
+): Promise<number> {
+  if (plan.length === 0) return 0;
+  const { file } = await readWorkbook();
+  const job = readJob(file);
+  const table = job.tables.boxes;
+  if (!table) {
+    await run((book) => addBoxes(book, job, box, plan, constant));
+    return plan.length;
+  }
+  refuseKnown(job, table, box, plan);
+  await run((book) => append(book, table, valuesOf(job, box, plan, constant)));
+  return plan.length;
+}
+
+/** The fields of each opening, in the job's units. */
+function valuesOf(
+  job: Job,
+  box: string,
+  plan: readonly OpeningPlan[],
+  constant: number | undefined,
+): Values[] {
+  const own = constant ?? job.boxes?.constant(box) ?? Number.NaN;
+  return plan.map(({ label, diameter, area, reach }) => ({
+    box: asText(box),
+    opening: asText(label),
+    shape: "round",
+    size1: diameter,
+    count: 1,
+    area,
+    constant: own > 0 ? own : undefined,
+    how,
+    lowest: reach.lowest,
+    highest: reach.highest,
+  }));
+}
+
+function refuseKnown(job: Job, table: Table, box: string, plan: readonly OpeningPlan[]): void {
+  const known = (job.boxes?.rows(box) ?? []).map((i) => table.text("opening", i).toLowerCase());
+  const twice = plan
+    .map(({ label }) => label)
+    .filter((label) => known.includes(label.toLowerCase()));
+  if (twice.length > 0)
+    throw new HostError(
+      "ItemAlreadyExists",
+      `${box} has an opening ${twice.join(", ")} on ${table.name} already. Give the planned box another name.`,
+    );
+}
+
+/** Columns without a formula of their own that one of another column may fill as well. */
+const filledBy: Readonly<Record<string, string>> = { highest: "lowest" };
+
+async function append(book: Book, table: Table, openings: readonly Values[]): Promise<void> {
+  const top = firstFreeRow(table, openings.length);
+  const sheet = sheetToWrite(book, table.name);
+  const columns = table.layout.fields.flatMap((field) => {
+    const col = table.fit.columns.get(field.key)?.col;
+    return col === undefined
+      ? []
+      : [{ field, col, range: sheet.getRangeByIndexes(top, col, openings.length, 1) }];
+  });
+  await book.sync();
+  await checkWritable(
+    book,
+    sheet,
+    table.name,
+    columns.map(({ range }) => range),
+  );
+  book.holdCalculation();
+  const model = (key: string) => formulaRow(table, key, top);
+  for (const { field, col, range } of columns) {
+    const { key } = field;
+    const row = field.computed ? model(key) : undefined;
+    if (row !== undefined) range.copyFrom(sheet.getRangeByIndexes(row, col, 1, 1), "Formulas");
+    else if (!field.computed || model(filledBy[key] ?? "") === undefined)
+      range.values = openings.map((opening, i) => [
+        // A formula that stands ready in a column for typed values is kept.
+        table.grid.formula(top + i, col) === null ? stored(table, key, opening[key]) : null,
+      ]);
+  }
+  await book.sync();
+}
+
+/** The row whose formula is carried on: that of the last opening, or the first new row itself. */
+function formulaRow(table: Table, key: string, top: number): number | undefined {
+  const col = table.fit.columns.get(key)?.col;
+  if (col === undefined) return undefined;
+  return [table.rows.at(-1), top].find(
+    (row) => row !== undefined && table.grid.formula(row, col) !== null,
+  );
+}
+
+/** A value in the unit of its column; null where there is none. */
+function stored(table: Table, key: string, value: string | number | undefined): Written {
+  if (typeof value === "number") return value / table.factor(key);
+  return value ?? null;
+}
+
+/** The first of so many rows below the last opening that nobody has typed in. */
+function firstFreeRow(table: Table, count: number): number {
+  const { grid } = table;
+  let top = (table.rows.at(-1) ?? table.fit.headerRow) + 1;
+  for (let row = top; row < Math.min(grid.rowCount, top + count); row++)
+    if (isTypedIn(table, row)) top = row + 1;
+  if (top + count > lastRowOfSheet)
+    throw new HostError("InvalidArgument", `${table.name} has no room for more rows.`);
+  return top;
+}
+
+/** Whether anything but results stands in a row. */
+function isTypedIn({ grid, fit, layout }: Table, row: number): boolean {
+  const computed = layout.fields.flatMap(({ key, computed }) =>
+    computed ? [fit.columns.get(key)?.col] : [],
+  );
+  for (let col = 0; col < grid.colCount; col++) {
+    const value = grid.value(row, col);
+    if (value === null || value === "" || computed.includes(col)) continue;
+    if (grid.formula(row, col) === null) return true;
+  }
+  return false;
+}
+
+async function addBoxes(
+  book: Book,
+  job: Job,
+  box: string,
+  plan: readonly OpeningPlan[],
+  constant: number | undefined,
+): Promise<void> {
+  await checkStructure(book);
+  const names = job.file.sheets.map(({ name }) => name);
+  // The formulas take the pressure window and the units from the Job sheet.
+  const absent = names.includes(jobTitle) ? [] : [jobTitle];
+  const { fields } = boxesLayout;
+  const formulas = (row: number) => without(absent, openingFormulas(row));
+  const sheet = addSheet(book, freeName(boxesLayout.title, names));
+  await layOut(book, sheet, {
+    layout: boxesLayout,
+    system: job.settings.system,
+    rows: plan.length,
+    formulas,
+  });
+  const rows = valuesOf(job, box, plan, constant).map((values, i) => {
+    const own = formulas(firstRow + i);
+    return fields.map(({ key }): Written => {
+      const isByFormula = own[key] !== undefined || own[filledBy[key] ?? ""] !== undefined;
+      return isByFormula ? null : (values[key] ?? null);
+    });
+  });
+  await writeRows(book, sheet, firstRow, 0, rows);
+}

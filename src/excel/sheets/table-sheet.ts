@@ -1,0 +1,66 @@
+import { type Field, firstRow, headingOf, type RowFormulas, type SheetLayout } from "../../job";
+import type { Book } from "../run";
+import type { System } from "../types";
+import { lists } from "./lists";
+import { type Written, writeRows } from "./write-blocks";
+
+export interface NewTable {
+  readonly layout: SheetLayout;
+  readonly system: System;
+  /** How many rows get formulas. */
+  readonly rows: number;
+  readonly formulas: (row: number) => RowFormulas;
+}
+
+const heading = { fill: "#1F4E4A", color: "#FFFFFF" };
+const computedFill = "#EEF3F1";
+/** Points for a column, by field; others follow their heading. */
+const widths: Readonly<Record<string, number>> = { note: 180, how: 140, next: 150, room: 90 };
+
+/** Lays out an empty sheet: headings, formulas in the first rows, formats and lists. */
+export async function layOut(book: Book, sheet: Excel.Worksheet, table: NewTable): Promise<void> {
+  const { layout, system, rows } = table;
+  const headings = layout.fields.map((field) => headingOf(field, system));
+  const body = Array.from({ length: rows }, (_, i) => {
+    const formulas = table.formulas(firstRow + i);
+    // null where nothing is entered: a formula beside may spill over it.
+    return layout.fields.map(({ key }): Written => {
+      const formula = formulas[key];
+      return formula === undefined ? null : `=${formula}`;
+    });
+  });
+  dressHeadings(sheet, headings.length);
+  layout.fields.forEach((field, col) => {
+    dressColumn(sheet.getRangeByIndexes(firstRow, col, rows, 1), field);
+    sheet.getRangeByIndexes(0, col, 1, 1).format.columnWidth =
+      widths[field.key] ?? Math.max(55, Math.min(85, 6 * field.title.length + 12));
+  });
+  sheet.freezePanes.freezeRows(firstRow);
+  await writeRows(book, sheet, 0, 0, [headings, ...body]);
+}
+
+/** The look of a heading row. */
+export function dressHeadings(sheet: Excel.Worksheet, count: number): void {
+  const { format } = sheet.getRangeByIndexes(0, 0, 1, count);
+  format.fill.color = heading.fill;
+  format.font.color = heading.color;
+  format.font.bold = true;
+  format.wrapText = true;
+}
+
+function dressColumn(column: Excel.Range, field: Field): void {
+  const code = numberFormatOf(field);
+  // One code for all cells of the column.
+  if (code !== undefined) column.numberFormat = code as unknown as string[][];
+  if (field.computed) column.format.fill.color = computedFill;
+  const entries = lists[field.key];
+  if (entries)
+    column.dataValidation.rule = { list: { inCellDropDown: true, source: entries.join(",") } };
+}
+
+function numberFormatOf({ key, holds, measure }: Field): string | undefined {
+  if (holds === "date") return "yyyy-mm-dd";
+  if (measure === "opening" || measure === "length" || key === "constant") return "0.00";
+  if (measure === "floor" || measure === "volume" || key === "rated") return "0";
+  return measure ? "0.0" : undefined;
+}

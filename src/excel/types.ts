@@ -1,0 +1,60 @@
+import type { CellValue, JobFile, Settings } from "../job";
+
+/** The unit system of a job: "ip" or "si". */
+export type System = Settings["system"];
+
+/** How far a read has come, in rows of all sheets together. */
+export interface ReadProgress {
+  readonly done: number;
+  readonly total: number;
+}
+
+/** The open workbook as the job reads it. */
+export interface WorkbookReading {
+  readonly file: JobFile;
+  /** What a reader should know: hidden and filtered rows, merged cells, protected sheets. */
+  readonly notes: readonly string[];
+  /** Round trips to Excel that it took. */
+  readonly trips: number;
+}
+
+/** A cell, counted from 0, with its address as Excel writes it. */
+export interface CellPlace {
+  readonly sheet: string;
+  readonly row: number;
+  readonly col: number;
+  readonly address: string;
+}
+
+/** The cells that were edited, counted from 0, both ends included. */
+export interface Edit {
+  readonly sheet: string;
+  readonly firstRow: number;
+  readonly lastRow: number;
+  readonly firstCol: number;
+  readonly lastCol: number;
+}
+
+/** What one cell holds: the formula without "=" (null where there is none), its value, and the text shown. */
+export interface CellContent {
+  readonly formula: string | null;
+  readonly value: CellValue;
+  readonly text: string;
+}
+
+/** What stood in the cells before a mend. */
+export interface Undo {
+  readonly label: string;
+  readonly sheet: string;
+  readonly cells: readonly UndoCell[];
+}
+
+export interface UndoCell {
+  readonly cell: string;
+  /** As Excel takes it back: a formula with "=", a value, or "" for a blank. */
+  readonly formula: string | number | boolean;
+  /** What the mend left in the cell, in the same form. */
+  readonly written?: string | number | boolean;
+  /** Given where the mend had to change it. */
+  readonly numberFormat?: string;
+}

@@ -1,0 +1,198 @@
+import { describe, expect, it } from "vitest";
+import { settingsSheet } from "../../src/desk/host";
+import { Workbook } from "../../src/workbook";
+import { pack, parts, worksheet } from "../workbook/packages";
+import { hostOf, openDesk, refusal, rows } from "./desk";
+
+describe("Names", () => {
+  it("are added for ranges and formulas, read and removed", async () => {
+    const host = openDesk({ Data: rows([3, 4]) });
+    host.userEnters("Data", 1, 0, "=SUM(Readings)+Twice");
+    expect(host.value("Data", 1, 0)).toEqual(expect.objectContaining({ error: "#N/A" }));
+    await Excel.run(async (context) => {
+      const { names, worksheets } = context.workbook;
+      const sheet = worksheets.getItem("Data");
+      names.add("Readings", sheet.getRange("A1:B1"), "all readings");
+      names.add("Twice", "=Data!$A$1*2");
+      sheet.names.add("Here", "=7");
+      await context.sync();
+      const range = names.getItem("READINGS").load("name,formula,value,type,scope,comment,visible");
+      const formula = names.getItem("Twice").load("value,type");
+      const local = sheet.names.getItemOrNullObject("Here").load("value,scope");
+      const none = names.getItemOrNullObject("Here");
+      const address = range.getRange().load("address");
+      const noRange = formula.getRangeOrNullObject();
+      const owner = range.worksheetOrNullObject;
+      const count = names.getCount();
+      await context.sync();
+      expect([range.name, range.formula, range.value]).toEqual([
+        "Readings",
+        "=Data!$A$1:$B$1",
+        "Data!$A$1:$B$1",
+      ]);
+      expect([range.type, range.scope, range.comment, range.visible]).toEqual([
+        "Range",
+        "Workbook",
+        "all readings",
+        true,
+      ]);
+      expect([formula.value, formula.type, local.value, local.scope]).toEqual([
+        6,
+        "Double",
+        7,
+        "Worksheet",
+      ]);
+      expect([none.isNullObject, noRange.isNullObject, owner.isNullObject]).toEqual([
+        true,
+        true,
+        true,
+      ]);
+      expect([address.address, count.value]).toEqual(["Data!A1:B1", 2]);
+    });
+    expect(host.value("Data", 1, 0)).toBe(13);
+    await Excel.run(async (context) => {
+      const byName = context.workbook.worksheets.getItem("Data").getRange("Readings");
+      byName.load("address");
+      context.workbook.names.load("items/name");
+      await context.sync();
+      expect(byName.address).toBe("Data!A1:B1");
+      expect(context.workbook.names.items.map(({ name }) => name)).toEqual(["Readings", "Twice"]);
+      context.workbook.names.getItem("Twice").delete();
+    });
+    await Excel.run(async (context) => {
+      const gone = context.workbook.names.getItemOrNullObject("Twice");
+      await context.sync();
+      expect(gone.isNullObject).toBe(true);
+    });
+  });
+
+  it("are refused when taken, not possible, or not there", async () => {
+    openDesk();
+    const asks: ((names: Excel.NamedItemCollection) => unknown)[] = [
+      (names) => {
+        names.add("Limit", "=1");
+        names.add("LIMIT", "=2");
+      },
+      (names) => names.add("A1", "=1"),
+      (names) => names.add("two words", "=1"),
+      (names) => names.add("Text", "no formula"),
+      (names) => names.getItem("Nothing").load("name"),
+      (names) => names.getItem("Limit").getRange(),
+    ];
+    const codes: string[] = [];
+    for (const ask of asks) {
+      const { code } = await refusal(async (context) => ask(context.workbook.names));
+      codes.push(code);
+    }
+    expect(codes).toEqual([
+      "ItemAlreadyExists",
+      "InvalidArgument",
+      "InvalidArgument",
+      "InvalidArgument",
+      "ItemNotFound",
+      "ItemNotFound",
+    ]);
+  });
+
+  it("of the file are read and stay", async () => {
+    const book = `<workbook xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships"><sheets><sheet name="Data" sheetId="1" r:id="rId1"/></sheets><definedNames><definedName name="Limit">Data!$A$1</definedName><definedName name="_xlnm.Print_Area" localSheetId="0">Data!$A$1</definedName></definedNames></workbook>`;
+    hostOf(Workbook.open(pack(parts(worksheet("<sheetData/>"), { "xl/workbook.xml": book }))));
+    await Excel.run(async (context) => {
+      context.workbook.names.load("items/name,items/formula");
+      await context.sync();
+      expect(context.workbook.names.items.map(({ formula }) => formula)).toEqual(["=Data!$A$1"]);
+    });
+    const { code } = await refusal(async (context) =>
+      context.workbook.names.getItem("Limit").delete(),
+    );
+    expect(code).toBe("UnsupportedOperation");
+  });
+});
+
+describe("Settings", () => {
+  it("are kept on a hidden sheet of the file", async () => {
+    const host = openDesk();
+    const long = "x".repeat(70_000);
+    await Excel.run(async (context) => {
+      const { settings } = context.workbook;
+      settings.add("fit", { Pressure: "B", list: [1, null, true] });
+      settings.add("long", long);
+      settings.add("gone", 1);
+      await context.sync();
+      settings.getItem("gone").delete();
+      settings.getItem("fit").value = { Pressure: "C" };
+    });
+    const again = hostOf(Workbook.open(host.save()));
+    await Excel.run(async (context) => {
+      const { settings } = context.workbook;
+      const fit = settings.getItem("fit").load("key,value");
+      const text = settings.getItemOrNullObject("long").load("value");
+      const gone = settings.getItemOrNullObject("gone");
+      const count = settings.getCount();
+      settings.load("items/key");
+      await context.sync();
+      expect([fit.key, fit.value]).toEqual(["fit", { Pressure: "C" }]);
+      expect(text.value).toBe(long);
+      expect([gone.isNullObject, count.value]).toEqual([true, 2]);
+      expect(settings.items.map(({ key }) => key)).toEqual(["fit", "long"]);
+    });
+    const sheet = again.sheets.find(({ name }) => name === settingsSheet);
+    expect(sheet?.visibility).toBe("veryHidden");
+  });
+
+  it("take a shorter value without leaving the rest of a longer one", async () => {
+    openDesk();
+    await Excel.run(async (context) => {
+      const { settings } = context.workbook;
+      settings.add("text", "y".repeat(100_000));
+      settings.add("text", "short");
+      const text = settings.getItem("text").load("value");
+      await context.sync();
+      expect(text.value).toBe("short");
+    });
+    const { code } = await refusal(async (context) => context.workbook.settings.getItem("none"));
+    const empty = await refusal(async (context) => context.workbook.settings.add("", 1));
+    expect([code, empty.code]).toEqual(["ItemNotFound", "InvalidArgument"]);
+  });
+});
+
+describe("Tables", () => {
+  it("are listed and read", async () => {
+    const table = `<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" id="1" name="T" displayName="Fans" ref="A1:B3" totalsRowCount="0"><tableColumns count="2"><tableColumn id="1" name="Fan"/><tableColumn id="2" name="Flow"/></tableColumns></table>`;
+    const relationship = `<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Id="rId1" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/table" Target="../tables/table1.xml"/></Relationships>`;
+    const sheet = worksheet(
+      '<sheetData><row r="1"><c r="A1" t="str"><v>Fan</v></c></row></sheetData><tableParts count="1"><tablePart r:id="rId1"/></tableParts>',
+    );
+    const more = {
+      "xl/tables/table1.xml": table,
+      "xl/worksheets/_rels/sheet1.xml.rels": relationship,
+    };
+    hostOf(Workbook.open(pack(parts(sheet, more))));
+    await Excel.run(async (context) => {
+      const { tables, worksheets } = context.workbook;
+      tables.load("count,items/name,items/showHeaders,items/showTotals,items/id");
+      const own = worksheets.getItem("Data").tables.getItem("fans");
+      const whole = own.getRange().load("address");
+      const head = own.getHeaderRowRange().load("address");
+      const body = own.getDataBodyRange().load("address");
+      own.worksheet.load("name");
+      const none = tables.getItemOrNullObject("Other");
+      const count = tables.getCount();
+      await context.sync();
+      expect([tables.count, count.value, none.isNullObject]).toEqual([1, 1, true]);
+      const [only] = tables.items;
+      expect([only?.name, only?.showHeaders, only?.showTotals]).toEqual(["Fans", true, false]);
+      expect([whole.address, head.address, body.address, own.worksheet.name]).toEqual([
+        "Data!A1:B3",
+        "Data!A1:B1",
+        "Data!A2:B3",
+        "Data",
+      ]);
+    });
+    const missing = await refusal(async (context) => context.workbook.tables.getItem("Other"));
+    const heading = await refusal(async (context) => {
+      context.workbook.worksheets.getItem("Data").getRange("A1").values = [["Tag"]];
+    });
+    expect([missing.code, heading.code]).toEqual(["ItemNotFound", "InvalidOperation"]);
+  });
+});

@@ -1,0 +1,324 @@
+import { describe, expect, it } from "vitest";
+import { connect } from "../../src/desk/host";
+import { type ReadProgress, readWorkbook, rereadRows } from "../../src/excel";
+import { checkJob } from "../../src/job";
+import { Workbook } from "../../src/workbook";
+import { hostOf, settled } from "../desk-host/desk";
+import { installOffice } from "../desk-host/install-office";
+import { answerKey, today } from "./demo";
+import { answerWithError, cellsOf, demoHost, hostError, hostOfEdited, line } from "./hosts";
+import { largeJob } from "./large-job";
+
+const sorted = (places: readonly { sheet: string; cell: string; kind: string }[]) =>
+  places.map(({ sheet, cell, kind }) => `${sheet}!${cell} ${kind}`).sort();
+
+describe("a job read from an open workbook", () => {
+  it("gives the findings of the answer key", async () => {
+    demoHost();
+    const { file } = await readWorkbook();
+    // A host keeps its cells fresh, so nothing is evaluated again for comparison: a value that was
+    // changed in the file is found because it does not follow from its row.
+    const expected = answerKey().map((answer) =>
+      answer.kind === "value-stale" ? { ...answer, kind: "value-differs" } : answer,
+    );
+    expect(sorted(checkJob(file, today).findings)).toEqual(sorted(expected));
+  });
+
+  it("has values, formulas without the equals sign, and error values", async () => {
+    const host = demoHost();
+    const { file } = await readWorkbook();
+    const fans = file.sheets.find(({ name }) => name === "Fans");
+    expect(fans?.value(2, 15)).toBe(host.value("Fans", 2, 15));
+    expect(fans?.formula(2, 15)).toBe("FANROW.FLOW(J3,N3,O3,Job!$B$5)");
+    expect(fans?.formula(2, 0)).toBeNull();
+    expect(fans?.value(73, 16)).toEqual({ error: "#REF!" });
+    expect(fans?.value(10, 10)).toBeNull();
+    expect(fans?.value(500, 3)).toBeNull();
+  });
+
+  it("takes at most 3 round trips and one for every 5,000 rows", async () => {
+    const host = demoHost();
+    const told: ReadProgress[] = [];
+    const reading = await readWorkbook((progress) => told.push(progress));
+    const rows = reading.file.sheets.reduce((sum, { rowCount }) => sum + rowCount, 0);
+    expect(reading.trips).toBe(host.requestCount);
+    expect(reading.trips).toBeLessThanOrEqual(Math.floor(3 + rows / 5_000));
+    expect(told.at(-1)).toEqual({ done: rows, total: rows });
+  });
+
+  it("keeps to that with 20,000 fans, and misses no row", async () => {
+    const fans = 20_000;
+    const host = hostOf(largeJob(fans));
+    const told: ReadProgress[] = [];
+    const reading = await readWorkbook((progress) => told.push(progress));
+    const { sheets } = reading.file;
+    expect(reading.trips).toBe(host.requestCount);
+    expect(reading.trips).toBeLessThanOrEqual(3 + fans / 5_000);
+    for (const sheet of sheets) {
+      const info = host.sheets.find(({ name }) => name === sheet.name);
+      expect([sheet.rowCount, sheet.colCount]).toEqual([info?.rowCount, info?.colCount]);
+      for (let row = 0; row < sheet.rowCount; row += 1 + (row % 97)) {
+        const col = row % sheet.colCount;
+        expect(sheet.value(row, col)).toEqual(host.value(sheet.name, row, col));
+      }
+    }
+    const errors = sheets.flatMap((sheet) =>
+      Array.from({ length: sheet.rowCount }, (_, row) => sheet.value(row, 16)),
+    );
+    // One of the demo's rows holds an error, and it comes back in every copy.
+    expect(errors.filter((value) => typeof value === "object" && value !== null).length).toBe(
+      Math.floor((fans - 73) / 104) + 1,
+    );
+    const done = told.map((progress) => progress.done);
+    expect(done).toEqual([...done].sort((a, b) => a - b));
+    expect(done.at(-1)).toBe(told[0]?.total);
+  });
+
+  it("tells texts that look like errors from errors, in later blocks too", async () => {
+    const workbook = Workbook.create();
+    const filler = Array.from({ length: 2_500 }, (_, i) => line(i));
+    const tail = [line("#N/A"), line({ error: "#N/A" }), line("#1"), line({ error: "#DIV/0!" })];
+    workbook.addSheet("Data", { rows: [...filler, ...tail] });
+    workbook.addSheet("Other", { rows: [...tail] });
+    hostOf(workbook);
+    const { file } = await readWorkbook();
+    for (const [name, top] of [
+      ["Data", 2_500],
+      ["Other", 0],
+    ] as const) {
+      const sheet = file.sheets.find((each) => each.name === name);
+      expect([0, 1, 2, 3].map((row) => sheet?.value(top + row, 0))).toEqual([
+        "#N/A",
+        { error: "#N/A" },
+        "#1",
+        { error: "#DIV/0!" },
+      ]);
+    }
+  });
+
+  it("reads a sheet that is wide and does not begin at A1", async () => {
+    const workbook = Workbook.create();
+    const blank = line(...Array.from({ length: 203 }, () => null));
+    const rows = Array.from({ length: 2_100 }, (_, r) =>
+      line(null, null, null, ...Array.from({ length: 200 }, (_, c) => r * 1_000 + c)),
+    );
+    workbook.addSheet("Wide", { rows: [blank, blank, ...rows] });
+    hostOf(workbook);
+    const { file } = await readWorkbook();
+    const sheet = file.sheets.find(({ name }) => name === "Wide");
+    expect([sheet?.rowCount, sheet?.colCount]).toEqual([2_102, 203]);
+    for (const [row, col] of [
+      [2, 3],
+      [2, 70],
+      [3, 66],
+      [2_101, 3],
+      [2_101, 202],
+      [1_000, 63],
+      [1_000, 64],
+    ] as const)
+      expect(sheet?.value(row, col)).toBe((row - 2) * 1_000 + col - 3);
+    expect(sheet?.value(1, 3)).toBeNull();
+    expect(sheet?.value(2, 2)).toBeNull();
+  });
+
+  it("reads on in smaller blocks where rows turn out larger than the first ones", async () => {
+    const workbook = Workbook.create();
+    const short = Array.from({ length: 2_200 }, (_, i) => line(`short ${i}`));
+    const long = Array.from({ length: 6_000 }, (_, i) => line(`${i} `.padEnd(1_500, "x")));
+    workbook.addSheet("Notes", { rows: [...short, ...long] });
+    hostOf(workbook);
+    const { file } = await readWorkbook();
+    const sheet = file.sheets[0];
+    expect(sheet?.value(2_199, 0)).toBe("short 2199");
+    for (const row of [2_200, 5_000, 8_199])
+      expect(String(sheet?.value(row, 0)).startsWith(`${row - 2_200} x`)).toBe(true);
+  });
+
+  it("reads first rows that are too large at once one by one", async () => {
+    const workbook = Workbook.create();
+    const rows = Array.from({ length: 400 }, (_, i) => line(`${i} `.padEnd(30_000, "x")));
+    workbook.addSheet("Notes", { rows });
+    hostOf(workbook);
+    const { file } = await readWorkbook();
+    expect(String(file.sheets[0]?.value(399, 0)).startsWith("399 x")).toBe(true);
+  });
+
+  it("has an empty sheet as one without rows", async () => {
+    const workbook = Workbook.create();
+    workbook.addSheet("Empty", { rows: [] });
+    hostOf(workbook);
+    const { file, notes } = await readWorkbook();
+    expect(file.sheets.map(({ name, rowCount }) => [name, rowCount])).toEqual([["Empty", 0]]);
+    expect(notes).toEqual([]);
+  });
+});
+
+describe("what a reader should know", () => {
+  const rows = [line("a", "b", "c"), line(1, 2, 3), line(4, 5, 6)];
+
+  it("names hidden rows and columns, merged cells and hidden sheets", async () => {
+    hostOfEdited({ Plain: rows, Odd: rows, Away: rows }, (part, text) => {
+      if (part === "xl/workbook.xml")
+        return text.replace('name="Away"', 'name="Away" state="hidden"');
+      if (part !== "xl/worksheets/sheet2.xml") return text;
+      return text
+        .replace('<row r="2"', '<row r="2" hidden="1"')
+        .replace(
+          "<sheetData>",
+          '<cols><col min="2" max="2" width="8" hidden="1"/></cols><sheetData>',
+        )
+        .replace("</sheetData>", '</sheetData><mergeCells><mergeCell ref="A2:A3"/></mergeCells>');
+    });
+    const { notes } = await readWorkbook();
+    expect(notes).toEqual([
+      "Odd has hidden rows. They are checked like the others.",
+      "Odd has hidden columns. They are read like the others.",
+      "Odd has merged cells (A2:A3). Only the first cell of a merge holds a value.",
+      "Away is a hidden sheet. It is read like the others.",
+    ]);
+  });
+
+  it("names a filter, a protected sheet and manual calculation", async () => {
+    hostOfEdited({ Data: rows }, (part, text) =>
+      part === "xl/worksheets/sheet1.xml"
+        ? text
+            .replace('<row r="2"', '<row r="2" hidden="1"')
+            .replace(
+              "</sheetData>",
+              '</sheetData><sheetProtection sheet="1"/><autoFilter ref="A1:C3"><filterColumn colId="0"><filters><filter val="4"/></filters></filterColumn></autoFilter>',
+            )
+        : text,
+    );
+    await Excel.run(async (context) => {
+      context.workbook.application.calculationMode = "Manual";
+      await context.sync();
+    });
+    const { notes } = await readWorkbook();
+    expect(notes).toEqual([
+      "Calculation is set to manual: press F9 before you trust the values.",
+      "Data is protected. It can be checked; to mend or mark cells there, unprotect it first.",
+      "Data is filtered. The rows that the filter hides are checked too.",
+    ]);
+  });
+
+  it("names a workbook that is open for reading only", async () => {
+    const host = demoHost();
+    const { onMessage } = host;
+    host.onMessage = (text) => onMessage(text.replace(/"readOnly":false/i, '"ReadOnly":true'));
+    expect((await readWorkbook()).notes).toEqual([
+      "The workbook is open for reading only: save a copy to keep what you change.",
+    ]);
+  });
+
+  it("does without the merged cells where Excel will not list them", async () => {
+    const host = demoHost();
+    const bridge = connect(installOffice().OfficeExtension, host);
+    const { sendMessageToHost } = bridge;
+    bridge.sendMessageToHost = (text) => {
+      if (!text.includes("GetMergedAreasOrNullObject")) sendMessageToHost(text);
+      else answerWithError(bridge, text, "GeneralException", "Too many areas.");
+    };
+    const { file, notes } = await readWorkbook();
+    expect(sorted(checkJob(file, today).findings).length).toBe(answerKey().length);
+    expect(notes).toEqual([
+      "Merged cells could not be listed, as a rule because there are very many. Only the first cell of a merge holds a value.",
+    ]);
+  });
+
+  it("knows a workbook that counts its days from 1904", async () => {
+    demoHost();
+    expect((await readWorkbook()).file.dateOffset).toBe(0);
+    hostOfEdited({ Data: rows }, (part, text) => {
+      if (part !== "xl/workbook.xml") return text;
+      return text
+        .replace(/<workbookPr[^>]*\/>/, "")
+        .replace("<sheets>", '<workbookPr date1904="1"/><sheets>');
+    });
+    expect((await readWorkbook()).file.dateOffset).toBe(1_462);
+  });
+});
+
+describe("rows read again after an edit", () => {
+  it("take what was typed and what follows in the row, in one round trip", async () => {
+    const host = demoHost();
+    const before = await readWorkbook();
+    const old = before.file.sheets.find(({ name }) => name === "Fans");
+    const flow = old?.value(2, 15);
+    host.userEntersBlock("Fans", 2, 10, [["5", "5", "5"]]);
+    // The library lets go of the objects of the read in a message of its own, which nobody awaits.
+    await settled();
+    const asked = host.requestCount;
+    const after = await rereadRows(before, "Fans", 2, 2);
+    expect([after.trips, host.requestCount - asked]).toEqual([1, 1]);
+    const fans = after.file.sheets.find(({ name }) => name === "Fans");
+    expect(fans?.value(2, 10)).toBe(5);
+    expect(fans?.value(2, 15)).toBe(host.value("Fans", 2, 15));
+    expect(fans?.value(2, 15)).not.toBe(flow);
+    // The reading before stays as it was, and so do all other rows.
+    expect(old?.value(2, 15)).toBe(flow);
+    expect(fans?.value(73, 16)).toEqual({ error: "#REF!" });
+    expect(after.file.sheets.map(({ name }) => name)).toEqual(
+      before.file.sheets.map(({ name }) => name),
+    );
+  });
+
+  it("grow and shrink the sheet", async () => {
+    const host = demoHost();
+    const before = await readWorkbook();
+    host.userEnters("Fans", 120, 0, "Lot 99");
+    const grown = await rereadRows(before, "Fans", 120, 120);
+    const at = (reading: typeof before) =>
+      reading.file.sheets.find(({ name }) => name === "Fans")?.rowCount;
+    expect([at(before), at(grown)]).toEqual([105, 121]);
+    host.userClears({ sheet: "Fans", top: 120, left: 0, bottom: 120, right: 0 });
+    expect(at(await rereadRows(grown, "Fans", 120, 120))).toBe(105);
+  });
+
+  it("may be many, and all below where rows were moved", async () => {
+    const host = demoHost();
+    const before = await readWorkbook();
+    host.userEnters("Fans", 103, 20, "Someone");
+    const after = await rereadRows(before, "Fans", 1, 1_048_575);
+    const fans = after.file.sheets.find(({ name }) => name === "Fans");
+    expect(fans?.value(103, 20)).toBe("Someone");
+    expect(sorted(checkJob(after.file, today).findings)).toEqual(
+      sorted(checkJob((await readWorkbook()).file, today).findings),
+    );
+  });
+
+  it("include those of a sheet that is new", async () => {
+    const host = demoHost();
+    const before = await readWorkbook();
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.add("Pairs");
+      await context.sync();
+    });
+    host.userEnters("Pairs", 0, 0, "Pair");
+    const after = await rereadRows(before, "Pairs", 0, 0);
+    expect(after.file.sheets.at(-1)?.value(0, 0)).toBe("Pair");
+    expect(cellsOf(host, "Pairs", "A1:A1")).toEqual([["Pair"]]);
+  });
+
+  it("wait until the user has left the cell being edited", async () => {
+    const host = demoHost();
+    const before = await readWorkbook();
+    host.beginEdit();
+    const waiting = rereadRows(before, "Fans", 2, 2);
+    setTimeout(() => host.endEdit(), 30);
+    expect((await waiting).file.sheets.length).toBe(before.file.sheets.length);
+  });
+
+  it("say where the sheet is gone", async () => {
+    demoHost();
+    const before = await readWorkbook();
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Dwellings").delete();
+      await context.sync();
+    });
+    const { code, message } = await hostError(() => rereadRows(before, "Dwellings", 2, 2));
+    expect(code).toBe("ItemNotFound");
+    expect(message).toBe(
+      "There is no sheet Dwellings any more: it was deleted or renamed. Read the workbook again.",
+    );
+  });
+});
