@@ -1,7 +1,9 @@
 /**
- * The static site that Excel loads: the page of the shared runtime, functions.js and its metadata,
- * icons, one help page a function, and the checker of the manifest. Runs at build time only.
+ * The static site that Excel loads: the pane and its page, functions.js and its metadata,
+ * icons, one help page a function, the checker of the manifest, and the server that brings all this
+ * to an Excel on the same machine. Only what is in `pages` runs in a browser.
  */
+export { type BundleSizes, bundleGoals, bundleSizes } from "./build/bundle-sizes";
 export { type Example, examples } from "./help/examples";
 export { helpFile, helpPages } from "./help/page";
 export { AddressError, developmentAddress, folderAddress } from "./manifest/address";

@@ -7,6 +7,8 @@ import { namespace, worksheetFunctions } from "../../functions";
 import { checkManifest, developmentAddress, helpFile } from "../../src/site";
 import { freshMetadata } from "../../src/site/build/metadata";
 import { named, parseXml } from "../../src/site/manifest/xml";
+import { chunkTests } from "./built/chunks";
+import { servedTests } from "./built/served";
 import { type BuiltSite, buildSite, HostError, loadFunctions } from "./built-site";
 import { committed, root, siteFiles } from "./manifests";
 
@@ -39,10 +41,10 @@ describe("the built site", () => {
       expect(helpUrl).toBe(developmentAddress + helpFile(id));
       expect(site.files).toContain(helpFile(id));
     }
-    const strings = named(parseXml(committed), "String").map(({ attributes }) =>
-      attributes.get("DefaultValue"),
+    const stated = named(parseXml(committed), "String").find(
+      ({ attributes }) => attributes.get("id") === "Functions.Namespace",
     );
-    expect(strings).toEqual([namespace]);
+    expect(stated?.attributes.get("DefaultValue")).toBe(namespace);
   });
 
   it("links only to what is there", () => {
@@ -79,17 +81,29 @@ describe("the built site", () => {
     expect(new Set(titles).size).toBe(titles.length);
   });
 
-  it("loads office.js from Microsoft's network before the functions, in the page of the runtime", () => {
-    const [office, functions] = valuesOf(site.read("functions.html"), "src");
+  it("loads office.js from Microsoft's network, then the functions, and only then what opens the pane", () => {
+    const [office, functions, page] = valuesOf(site.read("pane.html"), "src");
     expect(office).toBe("https://appsforoffice.microsoft.com/lib/1/hosted/office.js");
     expect(functions).toBe("functions.js");
+    expect(page).toMatch(/^\.\/assets\/pane-[\w-]{8}\.js$/);
+    expect(site.read("pane.html")).toContain(`<script type="module" crossorigin src="${page}">`);
   });
 
-  it("tells Office that the page of the runtime has loaded", () => {
-    const script = valuesOf(site.read("functions.html"), "src").at(-1) ?? "";
-    expect(site.read(script)).toContain("Office.onReady()");
+  it("keeps the pane's code out of the page until the page asks for it", () => {
+    const asked = [...site.read("pane.html").matchAll(/(?:src|href)="(\.\/assets\/[^"]+)"/g)];
+    const size = asked.reduce((sum, [, file]) => sum + site.read(file ?? "").length, 0);
+    expect(asked.length).toBeGreaterThanOrEqual(2);
+    expect(size).toBeLessThan(10_000);
+  });
+
+  it("holds its own address in the manifest and the list of functions only, where it can be changed", () => {
+    const holding = site.files.filter((file) => site.read(file).includes(developmentAddress));
+    expect(holding.sort()).toEqual(["functions.json", "manifest.xml"]);
   });
 });
+
+chunkTests(() => site);
+servedTests(() => site);
 
 describe("functions.js", () => {
   it("associates every id of functions.json in a runtime without window, document or eval", () => {

@@ -2,8 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from "node:f
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { createContext, runInContext } from "node:vm";
-import { build } from "vite";
-import { siteConfig } from "../../src/site/build/config";
+import { buildSite as build } from "../../src/site/build/build";
 
 export interface BuiltSite {
   readonly folder: string;
@@ -16,7 +15,7 @@ export interface BuiltSite {
 /** Builds the site into a folder of its own. */
 export async function buildSite(): Promise<BuiltSite> {
   const folder = mkdtempSync(join(tmpdir(), "fanrow-site-"));
-  await build({ ...siteConfig(folder), configFile: false, logLevel: "silent" });
+  await build(folder, "silent");
   const files = readdirSync(folder, { recursive: true, encoding: "utf8" })
     .filter((file) => statSync(join(folder, file)).isFile())
     .map((file) => file.replaceAll("\\", "/"));

@@ -92,7 +92,7 @@ describe("the command that writes the manifest for an address", () => {
     const lacking = command([own], root, site);
     expect([lacking.code, lacking.say]).toEqual([1, expect.stringContaining("icons/icon-80.png")]);
     expect(readFileSync(join(site, "functions.json"), "utf8")).toBe("");
-    rmSync(join(site, "functions.html"));
+    rmSync(join(site, "pane.html"));
     expect(command([own], root, site).say).toContain("npm run build");
   });
 

@@ -23,6 +23,8 @@ export function siteConfig(outDir: string = join(site, "../../dist")): UserConfi
       manifest: chunksFile,
       target: "es2022",
       modulePreload: { polyfill: false },
+      // The desk is one piece: whoever uses it has the whole site on the same machine.
+      chunkSizeWarningLimit: 1500,
       rolldownOptions: {
         // Packages mark modules for servers in a way that means nothing in a bundle.
         checks: { moduleLevelDirective: false },

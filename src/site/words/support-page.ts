@@ -39,6 +39,15 @@ const recipes: readonly Recipe[] = [
     ],
   },
   {
+    title: "The group Fanrow is not on the Home tab, or the pane stays grey",
+    why: "Excel goes on with an older manifest, or the pane's code did not arrive.",
+    steps: [
+      "Close every Excel window and start anew. Then remove the add-in and add it again.",
+      "Open pane.html at the address in the manifest with a browser on the same machine: it must come without a warning, and say that it is the pane of an Excel add-in.",
+      "If it comes and the pane stays grey all the same, clear the Office cache as described above.",
+    ],
+  },
+  {
     title: "#VALUE! or #N/A with a message",
     why: "The function has read its arguments and says what will not do. #N/A means that something is missing, #VALUE! that something cannot be used.",
     steps: [

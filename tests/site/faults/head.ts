@@ -10,9 +10,9 @@ export const inHead: readonly Fault[] = [
     "Id",
     "new GUID",
   ],
-  ["a version of three numbers", ">1.0.0.0<", ">1.0.0<", "Version", "four numbers"],
-  ["a version below 1", ">1.0.0.0<", ">0.9.0.0<", "Version", "1.0.0.0 or later"],
-  ["a version that is no number", ">1.0.0.0<", ">1.0.0.beta<", "Version", "four numbers"],
+  ["a version of three numbers", ">1.1.0.0<", ">1.1.0<", "Version", "four numbers"],
+  ["a version below 1", ">1.1.0.0<", ">0.9.0.0<", "Version", "1.0.0.0 or later"],
+  ["a version that is no number", ">1.1.0.0<", ">1.0.0.beta<", "Version", "four numbers"],
   [
     "a long display name",
     '<DisplayName DefaultValue="Fanrow"',
@@ -29,8 +29,8 @@ export const inHead: readonly Fault[] = [
   ],
   [
     "a long description",
-    "Worksheet functions for",
-    `Worksheet ${"x".repeat(250)} for`,
+    "Worksheet functions and",
+    `Worksheet ${"x".repeat(250)} and`,
     "Description",
     "250",
   ],
