@@ -1,0 +1,33 @@
+import { StrictMode } from "react";
+import { createRoot } from "react-dom/client";
+import type { PaneTheme } from "./model/theme";
+import { Pane } from "./pane";
+import { SessionProvider } from "./parts/session-context";
+import { excelHost } from "./session/excel-host";
+import { Session } from "./session/session";
+
+export interface PaneOptions {
+  /** Left out, the theme follows the host and the browser. */
+  readonly theme?: PaneTheme;
+}
+
+/**
+ * Shows the task pane in `element`, which it fills. Office must be ready. Returns what takes the
+ * pane away again.
+ */
+export function mountPane(element: HTMLElement, options: PaneOptions = {}): () => void {
+  const session = new Session(excelHost);
+  const root = createRoot(element);
+  root.render(
+    <StrictMode>
+      <SessionProvider value={session}>
+        <Pane theme={options.theme} />
+      </SessionProvider>
+    </StrictMode>,
+  );
+  void session.open();
+  return () => {
+    session.close();
+    root.unmount();
+  };
+}

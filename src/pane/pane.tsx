@@ -1,0 +1,118 @@
+import {
+  FluentProvider,
+  makeStyles,
+  Tab,
+  TabList,
+  teamsHighContrastTheme,
+  tokens,
+  webDarkTheme,
+  webLightTheme,
+} from "@fluentui/react-components";
+import { Suspense, useState } from "react";
+import type { PaneTheme } from "./model/theme";
+import { NeedCheck } from "./parts/need-check";
+import { ScreenGuard } from "./parts/screen-guard";
+import { StatusLine } from "./parts/status-line";
+import { useShared } from "./parts/styles";
+import { useTheme } from "./parts/use-theme";
+import { CheckScreen, type CheckScreenProps, firstView } from "./screens/check/check-screen";
+import { FitScreen } from "./screens/fit/fit-screen";
+import { BoxesScreen, RatesScreen, ReadingsScreen, StartScreen } from "./screens/lazy";
+
+const themes = { light: webLightTheme, dark: webDarkTheme, contrast: teamsHighContrastTheme };
+
+const screens = [
+  { key: "check", title: "Check" },
+  { key: "fit", title: "Fit" },
+  { key: "boxes", title: "Boxes" },
+  { key: "readings", title: "Readings" },
+  { key: "rates", title: "Rates" },
+  { key: "start", title: "Start" },
+] as const;
+type ScreenKey = (typeof screens)[number]["key"];
+
+const useStyles = makeStyles({
+  pane: {
+    display: "flex",
+    flexDirection: "column",
+    height: "100%",
+    minHeight: 0,
+    lineHeight: tokens.lineHeightBase300,
+    overflowWrap: "anywhere",
+  },
+  tabs: {
+    flexWrap: "wrap",
+    flexShrink: 0,
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+  },
+  tab: { paddingLeft: "7px", paddingRight: "7px" },
+  screen: { flex: "1 1 0", minHeight: 0, overflowY: "auto", scrollbarGutter: "stable" },
+});
+
+/** The task pane: six screens over one session. */
+export function Pane({ theme: given }: { theme?: PaneTheme | undefined }) {
+  const styles = useStyles();
+  const shared = useShared();
+  const theme = useTheme(given);
+  const [shown, setShown] = useState<ScreenKey>("check");
+  const [view, setView] = useState(firstView);
+  const title = screens.find((screen) => screen.key === shown)?.title;
+  return (
+    <FluentProvider theme={themes[theme]} className={styles.pane}>
+      <TabList
+        size="small"
+        className={styles.tabs}
+        aria-label="Screens"
+        selectedValue={shown}
+        onTabSelect={(_, data) => setShown(data.value as ScreenKey)}
+      >
+        {screens.map(({ key, title }) => (
+          <Tab
+            key={key}
+            value={key}
+            id={`fanrow-tab-${key}`}
+            aria-controls="fanrow-screen"
+            className={styles.tab}
+          >
+            {title}
+          </Tab>
+        ))}
+      </TabList>
+      {/* A screen may hold no control at all, so it takes the keyboard itself for scrolling. */}
+      <div
+        role="tabpanel"
+        id="fanrow-screen"
+        key={shown}
+        className={styles.screen}
+        aria-labelledby={`fanrow-tab-${shown}`}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: scrolled by keyboard
+        tabIndex={0}
+      >
+        <h2 className={shared.unseen}>{title}</h2>
+        <ScreenGuard>
+          <Suspense fallback={null}>
+            <Screen shown={shown} view={view} onView={setView} />
+          </Suspense>
+        </ScreenGuard>
+      </div>
+      <StatusLine />
+    </FluentProvider>
+  );
+}
+
+function Screen({ shown, view, onView }: CheckScreenProps & { readonly shown: ScreenKey }) {
+  switch (shown) {
+    case "check":
+      return <CheckScreen view={view} onView={onView} />;
+    case "fit":
+      return <NeedCheck>{(check) => <FitScreen check={check} />}</NeedCheck>;
+    case "boxes":
+      return <NeedCheck>{(check) => <BoxesScreen check={check} />}</NeedCheck>;
+    case "readings":
+      return <NeedCheck>{(check) => <ReadingsScreen check={check} />}</NeedCheck>;
+    case "rates":
+      return <NeedCheck>{(check) => <RatesScreen check={check} />}</NeedCheck>;
+    case "start":
+      return <StartScreen />;
+  }
+}

@@ -1,0 +1,100 @@
+import { MessageBar, MessageBarBody } from "@fluentui/react-components";
+import { useId } from "react";
+import { flowUnit, mostOfFace, type Settings, shown, unitOf } from "../../../job";
+import { type BoxView, tooLargeFor } from "../../model/boxes-view";
+import { between, constantWords, orDash } from "../../parts/format";
+import { Picture } from "../../parts/picture";
+import { useShared } from "../../parts/styles";
+import { OpeningDrawing } from "./opening-drawing";
+import { ReachChart } from "./reach-chart";
+
+interface BoxCardProps {
+  readonly box: BoxView;
+  readonly settings: Settings;
+  /** Area of the box face in the job's unit, or NaN. */
+  readonly face: number;
+}
+
+export function BoxCard({ box, settings, face }: BoxCardProps) {
+  const shared = useShared();
+  const id = useId();
+  const unit = flowUnit(settings.system);
+  const area = unitOf("opening", settings.system);
+  const gapWords = box.gaps.map(({ lowest, highest }) => between(lowest, highest, unit));
+  const tooLarge = tooLargeFor(box.openings, face);
+  return (
+    <section className={shared.panel} aria-labelledby={id}>
+      <h3 id={id} className={shared.subheading}>
+        {box.name}
+      </h3>
+      <p className={shared.muted}>Constant {constantWords(box.constant)}</p>
+      {box.openings.length === 0 ? (
+        <p className={shared.text}>No opening of this box has an area.</p>
+      ) : (
+        <Picture
+          title="Openings, reach"
+          summary={`Each opening alone, between ${shown(settings.low)} and ${shown(settings.high)} Pa. ${
+            gapWords.length > 0 ? `Unread: ${gapWords.join("; ")}.` : "No gap between openings."
+          }`}
+          twin={<OpeningTable box={box} settings={settings} />}
+        >
+          <OpeningDrawing openings={box.openings} />
+          <ReachChart rows={box.openings} gaps={box.gaps} unit={unit} />
+        </Picture>
+      )}
+      {tooLarge.length > 0 ? (
+        <MessageBar intent="warning" layout="multiline">
+          <MessageBarBody>
+            {tooLarge
+              .map(({ label, share }) => `${label} is ${Math.round(share * 100)} %`)
+              .join(", ")}{" "}
+            of the box face ({shown(face)} {area}). Above {mostOfFace * 100} % the air's approach
+            raises the flow by more than 3.3 %: use a larger box, or a constant found for this
+            opening.
+          </MessageBarBody>
+        </MessageBar>
+      ) : null}
+    </section>
+  );
+}
+
+function OpeningTable({ box, settings }: Pick<BoxCardProps, "box" | "settings">) {
+  const shared = useShared();
+  const unit = flowUnit(settings.system);
+  return (
+    <table className={shared.table}>
+      <caption className={shared.unseen}>Openings of {box.name}</caption>
+      <thead>
+        <tr>
+          <th scope="col">Opening</th>
+          <th scope="col">Size ({unitOf("length", settings.system)})</th>
+          <th scope="col" className="number">
+            Area ({unitOf("opening", settings.system)})
+          </th>
+          <th scope="col" className="number">
+            Reach ({unit})
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {box.openings.map((opening, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a label may stand twice on a box
+          <tr key={i}>
+            <th scope="row">{opening.label}</th>
+            <td>{sizeWords(opening)}</td>
+            <td className="number">{orDash(opening.area)}</td>
+            <td className="number">
+              {shown(opening.reach.lowest)} to {shown(opening.reach.highest)}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function sizeWords({ shape, width, height, count }: BoxView["openings"][number]): string {
+  if (!(width > 0)) return "not given";
+  const size = shape === "round" ? `round ${shown(width)}` : `${shown(width)} × ${shown(height)}`;
+  return count > 1 ? `${count} of ${size}` : size;
+}

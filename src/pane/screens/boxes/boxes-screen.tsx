@@ -1,0 +1,60 @@
+import { Field, Input, makeStyles } from "@fluentui/react-components";
+import { useMemo, useState } from "react";
+import { type JobCheck, unitOf } from "../../../job";
+import { boxViews } from "../../model/boxes-view";
+import { CautionBar } from "../../parts/caution-bar";
+import { useShared } from "../../parts/styles";
+import { BoxCard } from "./box-card";
+import { Planner } from "./planner";
+
+const useStyles = makeStyles({
+  face: { display: "grid", gridTemplateColumns: "1fr 1fr", gap: "8px" },
+  input: { minWidth: 0, width: "100%" },
+});
+
+/** The boxes of the job with the reach of their openings, and a planner for a new one. */
+export function BoxesScreen({ check }: { check: JobCheck }) {
+  const styles = useStyles();
+  const shared = useShared();
+  const { job } = check;
+  const boxes = useMemo(() => boxViews(job), [job]);
+  const [width, setWidth] = useState("");
+  const [height, setHeight] = useState("");
+  const unit = unitOf("length", job.settings.system);
+  const face = width.trim() && height.trim() ? Number(width) * Number(height) : Number.NaN;
+  return (
+    <div className={shared.screen}>
+      <CautionBar about={["taped"]} />
+      {boxes.length === 0 ? (
+        <p className={shared.text}>No sheet with boxes and their openings was found.</p>
+      ) : (
+        <section className={shared.stack}>
+          <h3 className={shared.subheading}>Box face</h3>
+          <p className={shared.muted}>Its size tells which openings are too large for it.</p>
+          <div className={styles.face}>
+            <Field label={`Width (${unit})`}>
+              <Input
+                className={styles.input}
+                inputMode="decimal"
+                value={width}
+                onChange={(_, data) => setWidth(data.value)}
+              />
+            </Field>
+            <Field label={`Height (${unit})`}>
+              <Input
+                className={styles.input}
+                inputMode="decimal"
+                value={height}
+                onChange={(_, data) => setHeight(data.value)}
+              />
+            </Field>
+          </div>
+        </section>
+      )}
+      {boxes.map((box) => (
+        <BoxCard key={box.name} box={box} settings={job.settings} face={face} />
+      ))}
+      <Planner settings={job.settings} taken={boxes.map((box) => box.name)} />
+    </div>
+  );
+}

@@ -1,0 +1,122 @@
+import { Button, Field, Input, makeStyles, Select } from "@fluentui/react-components";
+import { useId, useMemo, useState } from "react";
+import { flowUnit, gapsBetween, type OpeningPlan, type Settings } from "../../../job";
+import { count } from "../../model/announce";
+import { type PlanWish, planFor, steps, usualWish } from "../../model/cutting-list";
+import { constantWords } from "../../parts/format";
+import { useSession } from "../../parts/session-context";
+import { useShared } from "../../parts/styles";
+import { CuttingList } from "./cutting-list";
+import { ReachChart } from "./reach-chart";
+
+const useStyles = makeStyles({
+  wish: { display: "grid", gridTemplateColumns: "1fr 1fr", gap: "8px" },
+  input: { minWidth: 0, width: "100%" },
+});
+
+interface PlannerProps {
+  readonly settings: Settings;
+  /** Boxes that are there already. */
+  readonly taken: readonly string[];
+}
+
+/** Plans the openings of a new box for a range of flows. */
+export function Planner({ settings, taken }: PlannerProps) {
+  const styles = useStyles();
+  const shared = useShared();
+  const id = useId();
+  const { session, state } = useSession();
+  const [wish, setWish] = useState<PlanWish>(usualWish[settings.system]);
+  const [name, setName] = useState(`Box ${taken.length + 1}`);
+  const unit = flowUnit(settings.system);
+  const planned = useMemo(() => planFor(wish, settings), [wish, settings]);
+  const isTaken = taken.some((box) => box.toLowerCase() === name.trim().toLowerCase());
+  const nameProblem =
+    name.trim() === "" ? "Name the box." : isTaken ? "This box is already on the sheet." : "";
+  const write = async (openings: readonly OpeningPlan[]) => {
+    await session.writeOpenings({
+      box: name.trim(),
+      constant: settings.constant,
+      openings,
+    });
+    if (session.state.problem === "") setName(`Box ${taken.length + 2}`);
+  };
+  const typed = (key: keyof PlanWish, label: string) => (
+    <Field label={label}>
+      <Input
+        className={styles.input}
+        inputMode="decimal"
+        value={wish[key]}
+        onChange={(_, data) => setWish({ ...wish, [key]: data.value })}
+      />
+    </Field>
+  );
+  return (
+    <section className={shared.panel} aria-labelledby={id}>
+      <h3 id={id} className={shared.subheading}>
+        Plan a box
+      </h3>
+      <p className={shared.muted}>
+        The fewest round openings, each used alone, for a range of flows at the job's constant of{" "}
+        {constantWords(settings.constant)}.
+      </p>
+      <div className={styles.wish}>
+        {typed("least", `Lowest flow (${unit})`)}
+        {typed("most", `Highest flow (${unit})`)}
+        <Field label="Tool step">
+          <Select
+            className={styles.input}
+            value={wish.step}
+            onChange={(_, data) => setWish({ ...wish, step: data.value })}
+          >
+            {steps[settings.system].map(({ value, label }) => (
+              <option key={value} value={value}>
+                {label}
+              </option>
+            ))}
+          </Select>
+        </Field>
+        {typed("overlap", "Overlap (%)")}
+      </div>
+      {"problem" in planned ? (
+        <p role="status" className={shared.text}>
+          {planned.problem}
+        </p>
+      ) : (
+        <>
+          <p className={shared.text}>
+            {count(planned.cuts.length, "round opening")}. Their reach, and the cutting list:
+          </p>
+          <div aria-hidden="true">
+            <ReachChart rows={planned.plan} gaps={gapsOf(planned.plan)} unit={unit} />
+          </div>
+          <CuttingList cuts={planned.cuts} system={settings.system} box={name} />
+          <Field
+            label="Name of the box"
+            validationState={nameProblem === "" ? "none" : "error"}
+            validationMessage={nameProblem}
+          >
+            <Input
+              className={styles.input}
+              value={name}
+              onChange={(_, data) => setName(data.value)}
+            />
+          </Field>
+          <div>
+            <Button
+              appearance="primary"
+              disabledFocusable={state.busy !== "" || nameProblem !== ""}
+              onClick={() => void write(planned.plan)}
+            >
+              Write to the Boxes sheet
+            </Button>
+          </div>
+        </>
+      )}
+    </section>
+  );
+}
+
+function gapsOf(plan: readonly OpeningPlan[]) {
+  return gapsBetween(plan.map(({ reach }) => reach));
+}

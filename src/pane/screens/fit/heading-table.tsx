@@ -1,0 +1,71 @@
+import { makeStyles, Select, tokens } from "@fluentui/react-components";
+import { fieldsFor } from "../../model/fit-draft";
+import type { FitView } from "../../model/fit-view";
+import { useShared } from "../../parts/styles";
+
+const useStyles = makeStyles({
+  table: { tableLayout: "fixed" },
+  heading: { width: "34%", overflowWrap: "anywhere" },
+  unit: { width: "15%" },
+  select: { minWidth: 0, width: "100%" },
+  cell: { color: tokens.colorNeutralForeground2 },
+  unused: { color: tokens.colorNeutralForeground2 },
+});
+
+interface HeadingTableProps {
+  readonly view: FitView;
+  readonly onChoose: (heading: string, field: string) => void;
+}
+
+/** Each heading of a sheet in its order, and what it was taken for. */
+export function HeadingTable({ view, onChoose }: HeadingTableProps) {
+  const styles = useStyles();
+  const shared = useShared();
+  return (
+    <table className={`${shared.table} ${styles.table}`}>
+      <thead>
+        <tr>
+          <th scope="col" className={styles.heading}>
+            Heading
+          </th>
+          <th scope="col">Taken for</th>
+          <th scope="col" className={styles.unit}>
+            Unit
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {view.rows.map((row) => (
+          <tr key={row.cell}>
+            <td className={row.field === "" ? styles.unused : undefined}>
+              {row.heading}{" "}
+              <span className={styles.cell}>
+                {row.cell}
+                {row.chosen ? ", your choice" : ""}
+              </span>
+            </td>
+            <td>
+              <Select
+                size="small"
+                className={styles.select}
+                aria-label={`${row.heading} is taken for`}
+                value={row.field}
+                onChange={(_, data) => onChoose(row.heading, data.value)}
+              >
+                <option value="">not used</option>
+                {fieldsFor(view.layout, row.heading).map((field) => (
+                  <option key={field.key} value={field.key}>
+                    {field.title}
+                  </option>
+                ))}
+              </Select>
+            </td>
+            <td>
+              {row.unit} {row.unitAssumed ? <span className={styles.cell}>the job's</span> : null}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

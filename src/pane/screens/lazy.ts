@@ -1,0 +1,15 @@
+import { lazy } from "react";
+
+// These screens are fetched when first opened: the charts alone outweigh the rest of the pane.
+export const BoxesScreen = lazy(() =>
+  import("./boxes/boxes-screen").then((part) => ({ default: part.BoxesScreen })),
+);
+export const ReadingsScreen = lazy(() =>
+  import("./readings/readings-screen").then((part) => ({ default: part.ReadingsScreen })),
+);
+export const RatesScreen = lazy(() =>
+  import("./rates/rates-screen").then((part) => ({ default: part.RatesScreen })),
+);
+export const StartScreen = lazy(() =>
+  import("./start/start-screen").then((part) => ({ default: part.StartScreen })),
+);

@@ -1,0 +1,24 @@
+import { makeStyles, mergeClasses } from "@fluentui/react-components";
+import { useLayoutEffect } from "react";
+import { useChartColours } from "../../parts/chart-colours";
+import { useWidth } from "../../parts/use-width";
+
+const useStyles = makeStyles({
+  box: { minHeight: "120px", "& svg": { display: "block", overflow: "visible" } },
+});
+
+interface PlotBoxProps {
+  /** Draws for a width; must be kept from one render to the next while nothing changes. */
+  readonly draw: (width: number) => Element;
+}
+
+/** Holds a drawing and draws it again when the pane changes its width. */
+export function PlotBox({ draw }: PlotBoxProps) {
+  const { box } = useStyles();
+  const { chart } = useChartColours();
+  const [element, width] = useWidth<HTMLDivElement>(288);
+  useLayoutEffect(() => {
+    element.current?.replaceChildren(draw(width));
+  }, [element, draw, width]);
+  return <div ref={element} className={mergeClasses(box, chart)} />;
+}

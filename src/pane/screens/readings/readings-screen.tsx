@@ -1,0 +1,109 @@
+import { Button, Field, Select } from "@fluentui/react-components";
+import { useCallback, useMemo, useState } from "react";
+import { flowUnit, type JobCheck, shown } from "../../../job";
+import {
+  countReadings,
+  fanReadings,
+  filterReadings,
+  type ReadingFilter,
+  readingFilters,
+} from "../../model/readings-view";
+import { CautionBar } from "../../parts/caution-bar";
+import { Picture } from "../../parts/picture";
+import { useShared } from "../../parts/styles";
+import { PlotBox } from "./plot-box";
+import { flowPlot, pressurePlot, verdictLook } from "./plots";
+import { ReadingTable } from "./reading-table";
+
+const page = 40;
+const legend = Object.entries(verdictLook)
+  .filter(([verdict]) => verdict !== "not measured")
+  .map(([verdict, { sign }]) => `${sign} ${verdict}`)
+  .join(", ");
+
+/** What was measured against what is asked for, fan by fan and all together. */
+export function ReadingsScreen({ check }: { check: JobCheck }) {
+  const shared = useShared();
+  const { settings } = check.job;
+  const [filter, setFilter] = useState<ReadingFilter>("all");
+  const [start, setStart] = useState(0);
+  const all = useMemo(() => fanReadings(check.job), [check.job]);
+  const counts = useMemo(() => countReadings(all), [all]);
+  const chosen = useMemo(() => filterReadings(all, filter), [all, filter]);
+  const first = start < chosen.length ? start : 0;
+  const fans = useMemo(() => chosen.slice(first, first + page), [chosen, first]);
+  const unit = flowUnit(settings.system);
+  const drawFlow = useCallback((width: number) => flowPlot(fans, unit, width), [fans, unit]);
+  const drawPressure = useCallback(
+    (width: number) => pressurePlot(chosen, settings, unit, width),
+    [chosen, settings, unit],
+  );
+  const outside = chosen.filter((fan) => fan.status && fan.status !== "in range");
+  if (all.length === 0)
+    return (
+      <div className={shared.screen}>
+        <p className={shared.text}>No sheet with fans was found.</p>
+      </div>
+    );
+  return (
+    <div className={shared.screen}>
+      <CautionBar about={["ladder", "live"]} />
+      <Field label="Fans shown" orientation="horizontal">
+        <Select
+          value={filter}
+          onChange={(_, data) => {
+            setFilter(data.value as ReadingFilter);
+            setStart(0);
+          }}
+        >
+          {readingFilters.map((entry) => (
+            <option key={entry} value={entry}>
+              {entry} ({counts[entry]})
+            </option>
+          ))}
+        </Select>
+      </Field>
+      {chosen.length === 0 ? (
+        <p className={shared.text}>None.</p>
+      ) : (
+        <>
+          <Picture
+            title="Flow against required"
+            summary={`The bar across is the required rate, the thin line the spread of the readings. ${legend}.`}
+            twin={<ReadingTable fans={fans} unit={unit} />}
+          >
+            <PlotBox draw={drawFlow} />
+          </Picture>
+          {chosen.length > page ? (
+            <nav className={shared.spread} aria-label="Pages of fans">
+              <Button
+                size="small"
+                disabledFocusable={first === 0}
+                onClick={() => setStart(first - page)}
+              >
+                Before
+              </Button>
+              <span className={shared.muted}>
+                {first + 1} to {Math.min(first + page, chosen.length)} of {chosen.length}
+              </span>
+              <Button
+                size="small"
+                disabledFocusable={first + page >= chosen.length}
+                onClick={() => setStart(first + page)}
+              >
+                After
+              </Button>
+            </nav>
+          ) : null}
+          <Picture
+            title="Flow against pressure"
+            summary={`The window of ${shown(settings.low)} to ${shown(settings.high)} Pa is shaded; ${outside.length} of ${chosen.length} fans read outside it.`}
+            twin={<ReadingTable fans={outside} unit={unit} />}
+          >
+            <PlotBox draw={drawPressure} />
+          </Picture>
+        </>
+      )}
+    </div>
+  );
+}

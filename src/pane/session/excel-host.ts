@@ -1,0 +1,70 @@
+import {
+  addJobSheets,
+  applyMend,
+  clearMarks,
+  hasMarks,
+  insertFormula,
+  markFindings,
+  readWorkbook,
+  rereadRows,
+  saveFit,
+  selectCell,
+  selection,
+  undoMend,
+  type WorkbookReading,
+  watchEdits,
+  watchSelection,
+  writeFindingsSheet,
+  writeOpenings,
+} from "../../excel";
+import { serialOf } from "../../job";
+import type { PaneHost, Place, Reading } from "./host";
+
+/** A reading that keeps what the next one builds on. */
+interface ExcelReading extends Reading {
+  readonly whole: WorkbookReading;
+}
+
+/** The open workbook, as the pane asks for it. */
+export const excelHost: PaneHost = {
+  read: async (onProgress) => toReading(await readWorkbook(onProgress)),
+  reread: async (before, edits) => {
+    let { whole } = before as ExcelReading;
+    for (const { sheet, firstRow, lastRow } of edits)
+      whole = await rereadRows(whole, sheet, firstRow, lastRow);
+    return toReading(whole);
+  },
+  watchEdits: async (onEdit) => stopper(await watchEdits(onEdit)),
+  watchSelection: async (onMove) =>
+    stopper(await watchSelection((place) => onMove(toPlace(place)))),
+  selection: async () => toPlace(await selection()),
+  select: selectCell,
+  apply: async (sheet, mend) => {
+    const undo = await applyMend(sheet, mend);
+    return { undo: () => undoMend(undo) };
+  },
+  hasMarks,
+  mark: markFindings,
+  clearMarks,
+  writeFindings: ({ findings, summary }) => writeFindingsSheet(findings, summary),
+  saveFit,
+  addJobSheets,
+  writeOpenings: async ({ box, openings, constant }) => {
+    await writeOpenings(box, openings, constant);
+  },
+  insertFormula,
+};
+
+function toReading(whole: WorkbookReading): ExcelReading {
+  const { file, notes } = whole;
+  return { file, notes, today: serialOf(new Date()) - (file.dateOffset ?? 0), whole };
+}
+
+function toPlace({ sheet, row, address }: Awaited<ReturnType<typeof selection>>): Place {
+  return { sheet, row, cell: address.slice(address.lastIndexOf("!") + 1) };
+}
+
+/** Taking an event handler away may fail once the host has gone; there is nothing left to do. */
+function stopper(stop: () => Promise<void>): () => void {
+  return () => void stop().catch(() => {});
+}

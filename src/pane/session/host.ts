@@ -1,0 +1,67 @@
+import type { Finding, FitChoice, JobCheck, JobFile, Mend, OpeningPlan, Settings } from "../../job";
+
+/** Rows of a sheet in which something changed, from 0, both ends included. */
+export interface Edit {
+  readonly sheet: string;
+  readonly firstRow: number;
+  readonly lastRow: number;
+}
+
+export interface Place {
+  readonly sheet: string;
+  /** Sheet row, from 0. */
+  readonly row: number;
+  readonly cell: string;
+}
+
+/** Rows read, of all sheets together. */
+export interface Progress {
+  readonly done: number;
+  readonly total: number;
+}
+
+/** A workbook as read, with what a reader should know about the reading. */
+export interface Reading {
+  readonly file: JobFile;
+  /** Hidden rows, protected sheets and the like, one sentence each. */
+  readonly notes: readonly string[];
+  /** Serial number of today in this workbook. */
+  readonly today: number;
+}
+
+/** What a mend needs to be taken back. */
+export interface Undoable {
+  readonly undo: () => Promise<void>;
+}
+
+/** What the pane asks of the workbook it stands beside. Each call may reject with an Error. */
+export interface PaneHost {
+  read(onProgress: (progress: Progress) => void): Promise<Reading>;
+  /** Reads changed rows again and returns the whole reading with them in place. */
+  reread(before: Reading, edits: readonly Edit[]): Promise<Reading>;
+  watchEdits(onEdit: (edit: Edit) => void): Promise<() => void>;
+  watchSelection(onMove: (place: Place) => void): Promise<() => void>;
+  selection(): Promise<Place | undefined>;
+  select(sheet: string, cell: string): Promise<void>;
+  apply(sheet: string, mend: Mend): Promise<Undoable>;
+  hasMarks(): Promise<boolean>;
+  /** Returns how many cells are marked. */
+  mark(findings: readonly Finding[]): Promise<number>;
+  clearMarks(): Promise<void>;
+  /** Returns the name of the sheet. */
+  writeFindings(check: JobCheck): Promise<string>;
+  saveFit(choices: readonly FitChoice[]): Promise<void>;
+  /** Adds the sheets of a new job; returns the names of those added. */
+  addJobSheets(system: Settings["system"]): Promise<readonly string[]>;
+  writeOpenings(plan: BoxPlan): Promise<void>;
+  /** Puts a formula (without "=") into the active cell; returns that cell's address. */
+  insertFormula(formula: string): Promise<string>;
+}
+
+/** A planned box as it goes to the Boxes sheet. */
+export interface BoxPlan {
+  readonly box: string;
+  /** The flow constant it was planned with. */
+  readonly constant: number;
+  readonly openings: readonly OpeningPlan[];
+}

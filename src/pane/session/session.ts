@@ -1,0 +1,195 @@
+import { checkJob, type Finding, type FitChoice, type JobCheck, type Settings } from "../../job";
+import { announceChange, announceCheck, count } from "../model/announce";
+import { placeOf } from "../model/finding-groups";
+import { isWaiting, rowsToRead } from "../model/rows-to-read";
+import { type Clock, Gather, wallClock } from "./debounce";
+import type { BoxPlan, Edit, PaneHost, Reading, Undoable } from "./host";
+import { Store } from "./store";
+
+/** An edit is followed by the next within this time more often than not. */
+const quietTime = 500;
+/** Mends that can be taken back. */
+const mostApplied = 20;
+/** Times that rows are read again while a worksheet function has not answered. */
+const mostWaits = 6;
+
+/**
+ * What goes on between the pane and the workbook. Screens read `state` and call the methods,
+ * none of which rejects: what went wrong stands in `state.problem`.
+ */
+export class Session extends Store {
+  private readonly undos = new Map<string, Undoable & { readonly edit: Edit }>();
+  private readonly edits: Gather<Edit>;
+  private readonly unwatch: (() => void)[] = [];
+  private reading: Reading | undefined;
+  private applications = 0;
+  private waits = 0;
+  /** Written by us and read by nobody. */
+  private findingsSheet = "";
+
+  constructor(
+    private readonly host: PaneHost,
+    clock: Clock = wallClock,
+  ) {
+    super();
+    this.edits = new Gather(quietTime, (edits) => void this.recheck(edits), clock);
+  }
+
+  /** Begins to follow the selection. Edits are followed once a check has been made. */
+  open(): Promise<void> {
+    return this.queue("", async () => {
+      this.unwatch.push(await this.host.watchSelection((selection) => this.set({ selection })));
+      this.set({ selection: await this.host.selection(), marks: await this.host.hasMarks() });
+    });
+  }
+
+  close(): void {
+    this.closed = true;
+    this.edits.stop();
+    for (const stop of this.unwatch.splice(0)) stop();
+  }
+
+  /** Reads the whole workbook and checks it. */
+  check(): Promise<void> {
+    return this.queue("Reading the workbook", async () => {
+      const first = this.reading === undefined;
+      this.edits.stop();
+      this.reading = await this.host.read((progress) => this.set({ progress }));
+      this.set({ busy: "Checking", progress: undefined });
+      await this.judge((_, after) => announceCheck(after));
+      if (first) this.unwatch.push(await this.host.watchEdits((edit) => this.edits.add(edit)));
+    });
+  }
+
+  /** Reads the rows that changed and checks again, without a word where nothing came of it. */
+  private recheck(edits: readonly Edit[]): Promise<void> {
+    return this.queue("", async () => {
+      const { reading } = this;
+      const job = this.state.check?.job;
+      if (!reading || !job) return;
+      const theirs = edits.filter((edit) => edit.sheet !== this.findingsSheet);
+      const rows = rowsToRead(job, theirs);
+      if (rows === "none") return;
+      this.reading =
+        rows === "all" ? await this.host.read(() => {}) : await this.host.reread(reading, rows);
+      // A worksheet function may not have answered yet: the rows are read again until it has.
+      if (rows !== "all" && isWaiting(this.reading.file, rows) && this.waits++ < mostWaits)
+        for (const edit of edits) this.edits.add(edit);
+      else this.waits = 0;
+      await this.judge((before, after) => (before ? announceChange(before, after) : ""));
+    });
+  }
+
+  private async judge(
+    announce: (before: JobCheck | undefined, after: JobCheck) => string,
+  ): Promise<void> {
+    const { reading } = this;
+    if (!reading) return;
+    await paint();
+    const before = this.state.check;
+    const began = performance.now();
+    const check = checkJob(reading.file, reading.today);
+    // A long job is not checked again at every pause in typing.
+    this.edits.delay = Math.max(quietTime, 3 * (performance.now() - began));
+    const message = announce(before, check);
+    this.set({ check, notes: reading.notes, ...(message === "" ? {} : { message }) });
+    if (this.state.marks) await this.host.mark(check.findings);
+  }
+
+  select(sheet: string, cell: string): Promise<void> {
+    return this.queue("", () => this.host.select(sheet, cell));
+  }
+
+  /** Applies a finding's mend and checks the row again. */
+  apply(finding: Finding): Promise<void> {
+    const mend = finding.apply;
+    if (!mend) return Promise.resolve();
+    return this.queue("Writing", async () => {
+      const undo = await this.host.apply(finding.sheet, mend);
+      const { sheet, row } = finding;
+      const edit: Edit = { sheet, firstRow: Math.max(0, row), lastRow: Math.max(0, row) };
+      const key = `mend ${++this.applications}`;
+      this.undos.set(key, { ...undo, edit });
+      const about = finding.about === "" ? "" : `, ${finding.about}`;
+      const words = `${mend.label}${about} (${placeOf(finding)})`;
+      this.set({
+        applied: [...this.state.applied, { key, words }].slice(-mostApplied),
+        message: `Done: ${words}.`,
+      });
+      this.edits.add(edit);
+    });
+  }
+
+  /** Takes back one mend, the latest where no key is given. */
+  undo(key: string | undefined = this.state.applied.at(-1)?.key): Promise<void> {
+    const undoable = this.undos.get(key ?? "");
+    const applied = this.state.applied.find((entry) => entry.key === key);
+    if (!undoable || !applied) return Promise.resolve();
+    return this.queue("Writing", async () => {
+      await undoable.undo();
+      this.undos.delete(applied.key);
+      this.set({
+        applied: this.state.applied.filter((entry) => entry !== applied),
+        message: `Taken back: ${applied.words}.`,
+      });
+      this.edits.add(undoable.edit);
+    });
+  }
+
+  /** Marks the cells of the findings on the sheets, or takes the marks away. */
+  setMarks(on: boolean): Promise<void> {
+    return this.queue("Writing", async () => {
+      const findings = this.state.check?.findings ?? [];
+      if (!on) await this.host.clearMarks();
+      const message = on
+        ? `Marked ${count(await this.host.mark(findings), "cell")}.`
+        : "Marks taken away.";
+      this.set({ marks: on, message });
+    });
+  }
+
+  writeFindings(): Promise<void> {
+    return this.queue("Writing", async () => {
+      const { check } = this.state;
+      if (!check) return;
+      const sheet = await this.host.writeFindings(check);
+      this.findingsSheet = sheet;
+      this.set({ message: `Wrote ${count(check.findings.length, "finding")} to sheet ${sheet}.` });
+    });
+  }
+
+  /** Keeps the choices in the workbook and checks with them. */
+  async saveFit(choices: readonly FitChoice[]): Promise<void> {
+    await this.queue("Writing", () => this.host.saveFit(choices));
+    if (this.state.problem === "") await this.check();
+  }
+
+  addJobSheets(system: Settings["system"]): Promise<void> {
+    return this.queue("Writing", async () => {
+      const added = await this.host.addJobSheets(system);
+      this.set({
+        message:
+          added.length > 0 ? `Added ${added.join(", ")}.` : "The job sheets are already there.",
+      });
+    });
+  }
+
+  async writeOpenings(plan: BoxPlan): Promise<void> {
+    await this.queue("Writing", async () => {
+      await this.host.writeOpenings(plan);
+      this.set({ message: `Wrote ${plan.box} with ${count(plan.openings.length, "opening")}.` });
+    });
+  }
+
+  insertFormula(formula: string): Promise<void> {
+    return this.queue("Writing", async () => {
+      const cell = await this.host.insertFormula(formula);
+      this.set({ message: `Inserted into ${cell}.` });
+    });
+  }
+}
+
+/** Lets the browser draw before a long piece of work. */
+function paint(): Promise<void> {
+  return new Promise((done) => setTimeout(done));
+}

@@ -1,0 +1,38 @@
+import type { JobCheck } from "../../job";
+import type { Place, Progress } from "./host";
+
+/** A mend that was applied and can be taken back. */
+export interface AppliedMend {
+  readonly key: string;
+  /** "Restore the formula, Lot 01, B2 (Fans!M3)" */
+  readonly words: string;
+}
+
+/** What the screens show. */
+export interface SessionState {
+  /** "" while nothing goes on; else what does, for the eye. */
+  readonly busy: "" | "Reading the workbook" | "Checking" | "Writing";
+  readonly progress: Progress | undefined;
+  readonly check: JobCheck | undefined;
+  readonly notes: readonly string[];
+  /** The last thing done, for the eye and the live region. */
+  readonly message: string;
+  /** Why the last thing could not be done; "" where it could. */
+  readonly problem: string;
+  readonly marks: boolean;
+  /** Latest last. */
+  readonly applied: readonly AppliedMend[];
+  readonly selection: Place | undefined;
+}
+
+export const fresh: SessionState = {
+  busy: "",
+  progress: undefined,
+  check: undefined,
+  notes: [],
+  message: "",
+  problem: "",
+  marks: false,
+  applied: [],
+  selection: undefined,
+};

@@ -1,0 +1,122 @@
+import type { Finding, FitChoice, JobFile, Mend } from "../../src/job";
+import type { Clock } from "../../src/pane/session/debounce";
+import type { BoxPlan, Edit, PaneHost, Place, Reading } from "../../src/pane/session/host";
+
+/** A clock that stands until it is turned on. */
+export class HandClock implements Clock {
+  private readonly waiting = new Map<number, () => void>();
+  private next = 0;
+
+  set(run: () => void): number {
+    this.waiting.set(++this.next, run);
+    return this.next;
+  }
+
+  clear(timer: unknown): void {
+    this.waiting.delete(timer as number);
+  }
+
+  /** Lets all that waits happen. */
+  turn(): void {
+    const runs = [...this.waiting.values()];
+    this.waiting.clear();
+    for (const run of runs) run();
+  }
+}
+
+/** A host whose workbook a test sets, and that keeps what was asked of it. */
+export class FakeHost implements PaneHost {
+  readonly asked: string[] = [];
+  readonly rereads: (readonly Edit[])[] = [];
+  choices: readonly FitChoice[] = [];
+  onEdit: ((edit: Edit) => void) | undefined;
+  onMove: ((place: Place) => void) | undefined;
+  refuses = "";
+
+  constructor(public file: JobFile) {}
+
+  private ask(what: string): void {
+    this.asked.push(what);
+    if (this.refuses === what) throw new Error(`${what} is not allowed`);
+  }
+
+  private reading(): Reading {
+    return { file: this.file, notes: ["Fans is filtered."], today: 46000 };
+  }
+
+  async read(onProgress: (progress: { done: number; total: number }) => void): Promise<Reading> {
+    this.ask("read");
+    onProgress({ done: 1, total: 1 });
+    return this.reading();
+  }
+
+  async reread(_before: Reading, edits: readonly Edit[]): Promise<Reading> {
+    this.ask("reread");
+    this.rereads.push(edits);
+    return this.reading();
+  }
+
+  async watchEdits(onEdit: (edit: Edit) => void): Promise<() => void> {
+    this.onEdit = onEdit;
+    return () => {
+      this.onEdit = undefined;
+    };
+  }
+
+  async watchSelection(onMove: (place: Place) => void): Promise<() => void> {
+    this.onMove = onMove;
+    return () => {
+      this.onMove = undefined;
+    };
+  }
+
+  async selection(): Promise<Place> {
+    return { sheet: "Fans", row: 1, cell: "A2" };
+  }
+
+  async select(sheet: string, cell: string): Promise<void> {
+    this.ask(`select ${sheet}!${cell}`);
+  }
+
+  async apply(_sheet: string, mend: Mend) {
+    this.ask(`apply ${mend.label}`);
+    return { undo: async () => this.ask(`undo ${mend.label}`) };
+  }
+
+  async hasMarks(): Promise<boolean> {
+    return false;
+  }
+
+  async mark(findings: readonly Finding[]): Promise<number> {
+    this.ask("mark");
+    return findings.length;
+  }
+
+  async clearMarks(): Promise<void> {
+    this.ask("clear marks");
+  }
+
+  async writeFindings(): Promise<string> {
+    this.ask("write findings");
+    return "Findings 2";
+  }
+
+  async saveFit(choices: readonly FitChoice[]): Promise<void> {
+    this.ask("save fit");
+    this.choices = choices;
+  }
+
+  async addJobSheets(): Promise<readonly string[]> {
+    this.ask("add sheets");
+    return ["Job", "Fans"];
+  }
+
+  async writeOpenings(plan: BoxPlan): Promise<void> {
+    this.ask(`write ${plan.box}`);
+  }
+
+  async insertFormula(formula: string): Promise<string> {
+    this.ask(`insert ${formula}`);
+    return "Fans!K3";
+  }
+}
