@@ -7,6 +7,7 @@ import {
   type Field,
   fanFormulas,
   fansLayout,
+  fieldChoices,
   firstRow,
   headingOf,
   jobSettings,
@@ -14,6 +15,8 @@ import {
   openingFormulas,
   type RowFormulas,
   type SheetLayout,
+  settingChoices,
+  settingRow,
 } from "../src/job";
 import { inStoredForm, SheetModel } from "../src/sheet";
 import { type CellSpec, Workbook } from "../src/workbook";
@@ -75,15 +78,12 @@ function addSettings(
     rows: [heading, ...lines],
     columnWidths: [26, 32, 70],
     frozenRows: 1,
+    validations: Object.entries(settingChoices).map(([key, list]) => ({
+      ref: `B${settingRow(key) + 1}`,
+      list,
+    })),
   });
 }
-
-/** Fields that a drop-down list helps to fill. */
-const lists: Readonly<Record<string, readonly string[]>> = {
-  roomKind: ["bathroom", "toilet", "kitchen hood", "kitchen", "utility"],
-  duty: ["on demand", "continuous"],
-  shape: ["round", "rectangular"],
-};
 
 function addTable(
   workbook: Workbook,
@@ -107,7 +107,7 @@ function addTable(
     autoFilter: `A1:${cellName(last, fields.length - 1)}`,
     printLandscape: true,
     validations: fields.flatMap((field, col) => {
-      const list = lists[field.key];
+      const list = fieldChoices[field.key];
       return list ? [{ ref: `${cellName(firstRow, col)}:${cellName(last, col)}`, list }] : [];
     }),
   });
@@ -128,7 +128,18 @@ function toCell(
 }
 
 function widthOf(field: Field): number {
-  const wide: Record<string, number> = { note: 32, how: 24, next: 26, room: 16, verdict: 13 };
+  const wide: Record<string, number> = {
+    note: 32,
+    how: 24,
+    next: 26,
+    room: 16,
+    roomKind: 15,
+    duty: 13,
+    status: 12,
+    verdict: 14,
+    date: 12,
+    checked: 12,
+  };
   return wide[field.key] ?? Math.max(9, Math.min(14, field.title.length + 2));
 }
 

@@ -3,6 +3,7 @@ import { createRoot } from "react-dom/client";
 import type { PaneTheme } from "./model/theme";
 import { Pane } from "./pane";
 import { SessionProvider } from "./parts/session-context";
+import { followCommands } from "./session/commands";
 import { excelHost } from "./session/excel-host";
 import { Session } from "./session/session";
 
@@ -26,7 +27,10 @@ export function mountPane(element: HTMLElement, options: PaneOptions = {}): () =
     </StrictMode>,
   );
   void session.open();
+  // At once and not in an effect: a command may be what has opened the pane.
+  const unfollow = followCommands(window, session);
   return () => {
+    unfollow();
     session.close();
     root.unmount();
   };

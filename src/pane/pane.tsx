@@ -9,9 +9,11 @@ import {
   webLightTheme,
 } from "@fluentui/react-components";
 import { Suspense, useState } from "react";
+import { type ScreenKey, screens } from "./model/screens";
 import type { PaneTheme } from "./model/theme";
 import { NeedCheck } from "./parts/need-check";
 import { ScreenGuard } from "./parts/screen-guard";
+import { useSession } from "./parts/session-context";
 import { StatusLine } from "./parts/status-line";
 import { useShared } from "./parts/styles";
 import { useTheme } from "./parts/use-theme";
@@ -20,16 +22,6 @@ import { FitScreen } from "./screens/fit/fit-screen";
 import { BoxesScreen, RatesScreen, ReadingsScreen, StartScreen } from "./screens/lazy";
 
 const themes = { light: webLightTheme, dark: webDarkTheme, contrast: teamsHighContrastTheme };
-
-const screens = [
-  { key: "check", title: "Check" },
-  { key: "fit", title: "Fit" },
-  { key: "boxes", title: "Boxes" },
-  { key: "readings", title: "Readings" },
-  { key: "rates", title: "Rates" },
-  { key: "start", title: "Start" },
-] as const;
-type ScreenKey = (typeof screens)[number]["key"];
 
 const useStyles = makeStyles({
   pane: {
@@ -54,7 +46,8 @@ export function Pane({ theme: given }: { theme?: PaneTheme | undefined }) {
   const styles = useStyles();
   const shared = useShared();
   const theme = useTheme(given);
-  const [shown, setShown] = useState<ScreenKey>("check");
+  const { session, state } = useSession();
+  const shown = state.screen;
   const [view, setView] = useState(firstView);
   const title = screens.find((screen) => screen.key === shown)?.title;
   return (
@@ -64,7 +57,7 @@ export function Pane({ theme: given }: { theme?: PaneTheme | undefined }) {
         className={styles.tabs}
         aria-label="Screens"
         selectedValue={shown}
-        onTabSelect={(_, data) => setShown(data.value as ScreenKey)}
+        onTabSelect={(_, data) => session.show(data.value as ScreenKey)}
       >
         {screens.map(({ key, title }) => (
           <Tab

@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { followCommands } from "../../src/pane/session/commands";
 import { Session } from "../../src/pane/session/session";
 import { FakeHost, HandClock } from "./fake-host";
 import { boxSheet, dwellingSheet, fanSheet, fileOf, goodFan, jobSheet } from "./job-file";
@@ -163,5 +164,24 @@ describe("a session", () => {
     await session.check();
     session.close();
     expect([host.onMove, host.onEdit]).toEqual([undefined, undefined]);
+  });
+});
+
+describe("commands from the ribbon and the cell menu", () => {
+  it("check the workbook and show a screen, until they are no longer followed", async () => {
+    const events = new EventTarget();
+    const stop = followCommands(events, session);
+    events.dispatchEvent(new CustomEvent("fanrow:show", { detail: { screen: "rates" } }));
+    expect(session.state.screen).toBe("rates");
+    events.dispatchEvent(new CustomEvent("fanrow:show", { detail: { screen: "nowhere" } }));
+    events.dispatchEvent(new CustomEvent("fanrow:show"));
+    expect(session.state.screen).toBe("rates");
+    events.dispatchEvent(new CustomEvent("fanrow:check"));
+    await settle();
+    expect(session.state.screen).toBe("check");
+    expect(kinds()).toContain("pressure-negative");
+    stop();
+    events.dispatchEvent(new CustomEvent("fanrow:show", { detail: { screen: "fit" } }));
+    expect(session.state.screen).toBe("check");
   });
 });

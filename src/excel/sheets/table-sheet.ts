@@ -1,7 +1,13 @@
-import { type Field, firstRow, headingOf, type RowFormulas, type SheetLayout } from "../../job";
+import {
+  type Field,
+  fieldChoices,
+  firstRow,
+  headingOf,
+  type RowFormulas,
+  type SheetLayout,
+} from "../../job";
 import type { Book } from "../run";
 import type { System } from "../types";
-import { lists } from "./lists";
 import { type Written, writeRows } from "./write-blocks";
 
 export interface NewTable {
@@ -53,7 +59,7 @@ function dressColumn(column: Excel.Range, field: Field): void {
   // One code for all cells of the column.
   if (code !== undefined) column.numberFormat = code as unknown as string[][];
   if (field.computed) column.format.fill.color = computedFill;
-  const entries = lists[field.key];
+  const entries = fieldChoices[field.key];
   if (entries)
     column.dataValidation.rule = { list: { inCellDropDown: true, source: entries.join(",") } };
 }

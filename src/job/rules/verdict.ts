@@ -7,22 +7,24 @@ export type Verdict = (typeof verdicts)[number];
 
 /**
  * Whether each flow meets its required rate, by simple acceptance (no tolerance below the rate).
- * A NaN flow is "not measured"; a range status other than "in range" is "retest".
+ * A NaN flow is "not measured"; a range status other than "in range" is "retest"; undefined where
+ * only the required rate is unknown.
  */
 export function verdictColumn(
   flow: Column,
   required: Column,
   length: number,
   status?: readonly (RangeStatus | undefined)[],
-): Verdict[] {
+): (Verdict | undefined)[] {
   const meets = columns(meetsCode, { Q: flow, R: required }, length);
-  const out = new Array<Verdict>(length);
+  const out = new Array<Verdict | undefined>(length);
   for (let i = 0; i < length; i++) {
     const q = typeof flow === "number" ? flow : (flow[i] as number);
     const s = status?.[i];
+    const r = typeof required === "number" ? required : (required[i] as number);
     if (Number.isNaN(q)) out[i] = "not measured";
     else if (s !== undefined && s !== "in range") out[i] = "retest";
-    else out[i] = meets[i] ? "meets" : "short";
+    else if (!Number.isNaN(r)) out[i] = meets[i] ? "meets" : "short";
   }
   return out;
 }

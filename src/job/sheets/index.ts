@@ -5,6 +5,7 @@ import { fansLayout } from "./fans";
 import type { SheetLayout } from "./field";
 
 export { boxesLayout } from "./boxes";
+export { fieldChoices, settingChoices } from "./choices";
 export { dwellingsLayout } from "./dwellings";
 export { fansLayout } from "./fans";
 export * from "./field";

@@ -53,17 +53,15 @@ export function fanReadings(job: Job): FanReading[] {
       flow: flow[i] as number,
       required: required[i] as number,
       status: fans.status[i],
-      verdict: verdictOf(verdicts[i] as Verdict, fans.pressure[i] as number, required[i] as number),
+      verdict: verdictOf(verdicts[i], fans.pressure[i] as number),
       spread: span && span.lowest > 0 ? [span.lowest, span.highest] : undefined,
     };
   });
 }
 
-function verdictOf(verdict: Verdict, pressure: number, required: number): FanVerdict {
+function verdictOf(verdict: Verdict | undefined, pressure: number): FanVerdict {
   // A reversed pressure gives no flow, yet it was measured: it wants another reading.
-  if (pressure < 0) return "retest";
-  const judged = verdict === "meets" || verdict === "short";
-  return judged && Number.isNaN(required) ? "rate unknown" : verdict;
+  return pressure < 0 ? "retest" : (verdict ?? "rate unknown");
 }
 
 export function filterReadings(

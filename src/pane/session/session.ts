@@ -2,6 +2,7 @@ import { checkJob, type Finding, type FitChoice, type JobCheck, type Settings } 
 import { announceChange, announceCheck, count } from "../model/announce";
 import { placeOf } from "../model/finding-groups";
 import { isWaiting, rowsToRead } from "../model/rows-to-read";
+import type { ScreenKey } from "../model/screens";
 import { type Clock, Gather, wallClock } from "./debounce";
 import type { BoxPlan, Edit, PaneHost, Reading, Undoable } from "./host";
 import { Store } from "./store";
@@ -41,6 +42,10 @@ export class Session extends Store {
       this.unwatch.push(await this.host.watchSelection((selection) => this.set({ selection })));
       this.set({ selection: await this.host.selection(), marks: await this.host.hasMarks() });
     });
+  }
+
+  show(screen: ScreenKey): void {
+    this.set({ screen });
   }
 
   close(): void {

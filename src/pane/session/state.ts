@@ -1,4 +1,5 @@
 import type { JobCheck } from "../../job";
+import type { ScreenKey } from "../model/screens";
 import type { Place, Progress } from "./host";
 
 /** A mend that was applied and can be taken back. */
@@ -10,6 +11,8 @@ export interface AppliedMend {
 
 /** What the screens show. */
 export interface SessionState {
+  /** The screen that is shown. */
+  readonly screen: ScreenKey;
   /** "" while nothing goes on; else what does, for the eye. */
   readonly busy: "" | "Reading the workbook" | "Checking" | "Writing";
   readonly progress: Progress | undefined;
@@ -26,6 +29,7 @@ export interface SessionState {
 }
 
 export const fresh: SessionState = {
+  screen: "check",
   busy: "",
   progress: undefined,
   check: undefined,

@@ -1,0 +1,15 @@
+import { duties, editions, roomKinds } from "../../editions";
+
+/** Entries that a drop-down list offers, by field; other entries are checked when the job is read. */
+export const fieldChoices: Readonly<Record<string, readonly string[]>> = {
+  roomKind: roomKinds,
+  duty: duties,
+  shape: ["round", "rectangular"],
+};
+
+/** The same for settings of the Job sheet. */
+export const settingChoices: Readonly<Record<string, readonly string[]>> = {
+  edition: editions.map((edition) => edition.id),
+  method: ["equation", "table"],
+  units: ["ip", "si"],
+};

@@ -1,0 +1,11 @@
+/** The screens of the pane, in the order of their tabs. */
+export const screens = [
+  { key: "check", title: "Check" },
+  { key: "fit", title: "Fit" },
+  { key: "boxes", title: "Boxes" },
+  { key: "readings", title: "Readings" },
+  { key: "rates", title: "Rates" },
+  { key: "start", title: "Start" },
+] as const;
+
+export type ScreenKey = (typeof screens)[number]["key"];
