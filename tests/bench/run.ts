@@ -1,5 +1,7 @@
 import { benchColumns } from "./columns";
+import { benchPaneCheck } from "./pane-check";
+import { benchSite } from "./site";
 import { benchWorkbook } from "./workbook-check";
 
-for (const line of benchColumns()) console.log(line);
-for (const line of await benchWorkbook()) console.log(line);
+const parts = [benchColumns, benchWorkbook, benchPaneCheck, benchSite];
+for (const part of parts) for (const line of await part()) console.log(line);

@@ -5,6 +5,7 @@ import { delimiter, join } from "node:path";
 /** Programs that the tests hold the project against, and the Debian packages that bring them. */
 const needed = [
   { program: "soffice", brings: "libreoffice-calc-nogui", for: "independent recalculation" },
+  { program: "chromium", brings: "chromium", for: "the pages in a real browser" },
   { program: "xmllint", brings: "libxml2-utils", for: "the manifest against its schema" },
 ] as const;
 
