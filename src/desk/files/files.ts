@@ -1,0 +1,111 @@
+import { Workbook } from "../../workbook";
+import { type Desk, messageOf } from "../desk";
+import type { WorkbookHost } from "../host";
+import { copyName, download } from "./download";
+import { blankFile, demoFile, fetchFile, type GivenFile, givenPath } from "./given";
+
+/** A file that was read and can take the place of the open one. */
+export interface ReadyFile {
+  readonly open: () => void;
+}
+
+/** Opens and saves the workbook of a desk. A file that cannot be read leaves the open job as it is. */
+export class Files {
+  constructor(
+    private readonly host: WorkbookHost,
+    private readonly desk: Desk,
+    /** The address of the site's folder. */
+    private readonly base: string,
+  ) {}
+
+  /** Reads files that were picked or dropped; says of each that cannot be read why. */
+  async read(list: readonly File[]): Promise<ReadyFile | null> {
+    let ready: ReadyFile | null = null;
+    for (const file of list) {
+      const read = await this.attempt(file.name, async () => {
+        const bytes = new Uint8Array(await file.arrayBuffer());
+        return this.prepare({ name: file.name, bytes });
+      });
+      if (read && ready) this.desk.messages.add("info", `${file.name}: one job is open at a time.`);
+      else ready ??= read;
+    }
+    return ready;
+  }
+
+  async openBlank(): Promise<void> {
+    const ready = await this.attempt("The blank job", async () => {
+      const { bytes } = await fetchFile(blankFile, this.base);
+      return this.prepare({ name: "job.xlsx", bytes });
+    });
+    ready?.open();
+  }
+
+  /** Gives the file with all edits as a download; false where that is not possible. */
+  save(): boolean {
+    const { desk } = this;
+    if (desk.edit && !desk.commit()) return false;
+    try {
+      const name = copyName(desk.book.fileName);
+      download(desk.book.save(), name);
+      desk.messages.add("info", `${name} is saved where the browser keeps its downloads.`);
+      return true;
+    } catch (thrown) {
+      desk.messages.add("error", messageOf(thrown));
+      return false;
+    }
+  }
+
+  private prepare(file: GivenFile): ReadyFile {
+    const workbook = read(file.bytes);
+    return {
+      open: () => {
+        this.desk.messages.clear();
+        this.host.open(workbook, file.name);
+      },
+    };
+  }
+
+  private async attempt<T>(name: string, action: () => Promise<T>): Promise<T | null> {
+    try {
+      return await action();
+    } catch (thrown) {
+      this.desk.messages.add("error", `${name}: ${messageOf(thrown)}`);
+      return null;
+    }
+  }
+}
+
+/** Opens a workbook and reads its sheets, so that damage inside them shows now and not later. */
+function read(bytes: Uint8Array): Workbook {
+  const workbook = Workbook.open(bytes);
+  for (const sheet of workbook.sheets) sheet.cell(0, 0);
+  return workbook;
+}
+
+/**
+ * The workbook to begin with: the one the page's address asks for, else the demo job. `problem`
+ * says why the one asked for is not there.
+ */
+export async function firstWorkbook(
+  base: string,
+  hash: string,
+): Promise<{
+  readonly workbook: Workbook;
+  readonly name: string;
+  readonly problem: string | null;
+}> {
+  const given = givenPath(hash);
+  let problem: string | null = null;
+  if (given !== null) {
+    let name = "The file given";
+    try {
+      const file = await fetchFile(given, base);
+      name = file.name;
+      return { workbook: read(file.bytes), name, problem };
+    } catch (thrown) {
+      problem = `${name}: ${messageOf(thrown)}`;
+    }
+  }
+  const demo = await fetchFile(demoFile, base);
+  return { workbook: read(demo.bytes), name: demo.name, problem };
+}

@@ -1,0 +1,91 @@
+import { FluentProvider } from "@fluentui/react-components";
+import { useCallback, useEffect, useRef, useState } from "react";
+import type { Desk } from "../desk";
+import type { Files } from "../files/files";
+import { Divider } from "./Divider";
+import { EntryBar } from "./EntryBar";
+import { GridView } from "./GridView";
+import { LeaveDialog } from "./LeaveDialog";
+import { Notices } from "./Notices";
+import { PaneFrame } from "./PaneFrame";
+import { attendPage } from "./page-events";
+import { SheetTabs } from "./SheetTabs";
+import { StatusLine } from "./StatusLine";
+import { Tools } from "./Tools";
+import { fluentThemes } from "./theme";
+import { useTheme } from "./use-theme";
+
+export interface AppProps {
+  readonly desk: Desk;
+  readonly files: Files;
+}
+
+/** The whole page: tools, sheets, the entry bar, the grid, and the task pane beside it. */
+export function App({ desk, files }: AppProps) {
+  const { choice, theme, choose } = useTheme();
+  const [isPaneShown, showPane] = useState(true);
+  const [paneWidth, setPaneWidth] = useState(400);
+  /** What is done once the changes of the open job are saved or let go. */
+  const [pending, setPending] = useState<(() => void) | null>(null);
+  const picker = useRef<HTMLInputElement>(null);
+
+  const leaveFor = useCallback(
+    (action: () => void) => {
+      if (desk.book.isDirty) setPending(() => action);
+      else action();
+    },
+    [desk],
+  );
+  const open = useCallback(
+    (list: readonly File[]) => void files.read(list).then((file) => file && leaveFor(file.open)),
+    [files, leaveFor],
+  );
+  useEffect(() => attendPage({ desk, files, onFiles: open }), [desk, files, open]);
+
+  return (
+    <FluentProvider theme={fluentThemes[theme]} className="desk">
+      <Tools
+        desk={desk}
+        onOpen={() => picker.current?.click()}
+        onNew={() => leaveFor(() => void files.openBlank())}
+        onSave={() => files.save()}
+        theme={choice}
+        onTheme={choose}
+        isPaneShown={isPaneShown}
+        onPane={showPane}
+      />
+      <main
+        className="desk-main"
+        style={{ "--pane-width": isPaneShown ? `${paneWidth}px` : "0px" } as React.CSSProperties}
+      >
+        <div className="desk-work">
+          <SheetTabs desk={desk} />
+          <EntryBar desk={desk} />
+          <GridView desk={desk} theme={theme} />
+          <StatusLine desk={desk} />
+          <Notices desk={desk} />
+        </div>
+        {isPaneShown && <Divider width={paneWidth} onWidth={setPaneWidth} />}
+        <PaneFrame isShown={isPaneShown} theme={theme} />
+      </main>
+      <input
+        ref={picker}
+        type="file"
+        accept=".xlsx"
+        multiple
+        hidden
+        aria-label="Workbook to open"
+        onChange={({ target }) => {
+          open([...(target.files ?? [])]);
+          target.value = "";
+        }}
+      />
+      <LeaveDialog
+        fileName={desk.book.fileName}
+        pending={pending}
+        onSave={() => files.save()}
+        onDone={() => setPending(null)}
+      />
+    </FluentProvider>
+  );
+}

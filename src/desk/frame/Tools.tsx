@@ -1,0 +1,121 @@
+import {
+  Button,
+  Menu,
+  MenuItemRadio,
+  MenuList,
+  MenuPopover,
+  MenuTrigger,
+  ToggleButton,
+  Toolbar,
+  ToolbarButton,
+  ToolbarDivider,
+} from "@fluentui/react-components";
+import {
+  ArrowDownloadRegular,
+  ArrowRedoRegular,
+  ArrowUndoRegular,
+  DarkThemeRegular,
+  DocumentAddRegular,
+  FolderOpenRegular,
+  PanelRightRegular,
+} from "@fluentui/react-icons";
+import type { Desk } from "../desk";
+import { type ThemeChoice, themeChoices } from "./theme";
+import { useDesk } from "./use-desk";
+
+const themeWords: Readonly<Record<ThemeChoice, string>> = {
+  auto: "As the browser",
+  light: "Light",
+  dark: "Dark",
+  contrast: "High contrast",
+};
+
+export interface ToolsProps {
+  readonly desk: Desk;
+  readonly onOpen: () => void;
+  readonly onNew: () => void;
+  readonly onSave: () => void;
+  readonly theme: ThemeChoice;
+  readonly onTheme: (theme: ThemeChoice) => void;
+  readonly isPaneShown: boolean;
+  readonly onPane: (isShown: boolean) => void;
+}
+
+/** The tools at the head of the page, and the name of the open file. */
+export function Tools(props: ToolsProps) {
+  const { desk } = props;
+  useDesk(desk);
+  const { fileName, isDirty, canUndo, canRedo } = desk.book;
+  return (
+    <header id="desk-tools" className="desk-tools">
+      <h1 className="desk-title">Fanrow</h1>
+      <Toolbar aria-label="Workbook" size="small" className="desk-toolbar">
+        <ToolbarButton icon={<FolderOpenRegular />} onClick={props.onOpen}>
+          Open
+        </ToolbarButton>
+        <ToolbarButton icon={<ArrowDownloadRegular />} onClick={props.onSave}>
+          Save a copy
+        </ToolbarButton>
+        <ToolbarButton icon={<DocumentAddRegular />} onClick={props.onNew}>
+          New
+        </ToolbarButton>
+        <ToolbarDivider />
+        <ToolbarButton
+          aria-label="Undo"
+          title="Undo (Ctrl+Z)"
+          icon={<ArrowUndoRegular />}
+          disabled={!canUndo}
+          onClick={() => desk.undo()}
+        />
+        <ToolbarButton
+          aria-label="Redo"
+          title="Redo (Ctrl+Y)"
+          icon={<ArrowRedoRegular />}
+          disabled={!canRedo}
+          onClick={() => desk.redo()}
+        />
+      </Toolbar>
+      <p className="desk-file" title={fileName}>
+        <span className="desk-file-name">{fileName}</span>
+        <span className="desk-file-state">{isDirty ? "not saved" : ""}</span>
+      </p>
+      <ThemeMenu choice={props.theme} onTheme={props.onTheme} />
+      <ToggleButton
+        appearance="subtle"
+        size="small"
+        icon={<PanelRightRegular />}
+        checked={props.isPaneShown}
+        onClick={() => props.onPane(!props.isPaneShown)}
+      >
+        Pane
+      </ToggleButton>
+    </header>
+  );
+}
+
+function ThemeMenu({ choice, onTheme }: { choice: ThemeChoice; onTheme: ToolsProps["onTheme"] }) {
+  return (
+    <Menu
+      checkedValues={{ theme: [choice] }}
+      onCheckedValueChange={(_, { checkedItems }) => {
+        const next = themeChoices.find((each) => each === checkedItems[0]);
+        if (next) onTheme(next);
+      }}
+    >
+      <MenuTrigger disableButtonEnhancement>
+        <Button appearance="subtle" size="small" icon={<DarkThemeRegular />}>
+          Theme
+        </Button>
+      </MenuTrigger>
+      <MenuPopover>
+        <MenuList>
+          {themeChoices.map((each) => (
+            <MenuItemRadio key={each} name="theme" value={each}>
+              {themeWords[each]}
+            </MenuItemRadio>
+          ))}
+        </MenuList>
+      </MenuPopover>
+    </Menu>
+  );
+}

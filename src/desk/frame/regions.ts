@@ -1,0 +1,36 @@
+export const gridId = "desk-sheet";
+
+/** The parts of the page that F6 steps through, in their order on the page. */
+const regions = ["#desk-tools", "#desk-tabs", "#desk-entry", `#${gridId}`, "#desk-pane"];
+
+/** Puts the keyboard on the next part of the page that is in view. */
+export function nextRegion(backwards: boolean): void {
+  const shown = regions
+    .map((selector) => document.querySelector<HTMLElement>(selector))
+    .filter((region) => region !== null && region.getClientRects().length > 0) as HTMLElement[];
+  const at = shown.findIndex((region) => region.contains(document.activeElement));
+  for (let step = 1; step <= shown.length; step++) {
+    const move = backwards ? -step : step;
+    const region =
+      shown[
+        ((((at < 0 && backwards ? 0 : at) + move) % shown.length) + shown.length) % shown.length
+      ];
+    if (region && focusIn(region)) return;
+  }
+}
+
+function focusIn(region: HTMLElement): boolean {
+  const focusable = region.querySelectorAll<HTMLElement>(
+    'button:not(:disabled), [role="tab"][aria-selected="true"], input:not(:disabled), select, textarea, a[href], .desk-active, [tabindex="0"]',
+  );
+  const wanted =
+    region.querySelector<HTMLElement>('[role="tab"][aria-selected="true"], .desk-active') ??
+    [...focusable].find((each) => each.getClientRects().length > 0);
+  wanted?.focus();
+  return region.contains(document.activeElement);
+}
+
+/** Puts the keyboard back on the active cell. */
+export function focusGrid(): void {
+  document.querySelector<HTMLElement>(`#${gridId} .desk-active`)?.focus();
+}

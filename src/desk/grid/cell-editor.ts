@@ -1,0 +1,76 @@
+import type { ICellEditorComp, ICellEditorParams } from "ag-grid-community";
+import { toRef } from "../../workbook";
+import type { GridContext } from "./cell-view";
+import type { Line } from "./line";
+
+/** The field in which a cell is edited. What is typed lives in the desk; the grid only holds it. */
+export class CellEditor implements ICellEditorComp<Line> {
+  private readonly input = document.createElement("input");
+  private context: GridContext | undefined;
+  private forget = () => {};
+
+  init(params: ICellEditorParams<Line>): void {
+    this.context = params.context as GridContext;
+    const { desk } = this.context;
+    const { input } = this;
+    const { row, col } = desk.edit ?? desk.cursor;
+    input.type = "text";
+    input.className = "desk-editor";
+    input.autocomplete = "off";
+    input.spellcheck = false;
+    input.setAttribute("aria-label", `Edit ${toRef(row, col)}`);
+    input.value = desk.edit?.text ?? "";
+    const choices = desk.book.choices(desk.sheet.name, row, col);
+    if (choices) input.setAttribute("list", offer(choices));
+    input.addEventListener("input", () => desk.retype(input.value));
+    this.forget = desk.subscribe((topic) => {
+      if (topic === "edit" && desk.edit) this.show(desk.edit.text, desk.edit.problem);
+    });
+    this.fit();
+  }
+
+  getGui(): HTMLElement {
+    return this.input;
+  }
+
+  afterGuiAttached(): void {
+    if (this.context?.desk.edit?.place !== "cell") return;
+    this.input.focus({ preventScroll: true });
+    this.input.setSelectionRange(this.input.value.length, this.input.value.length);
+  }
+
+  getValue(): string {
+    return this.input.value;
+  }
+
+  destroy(): void {
+    this.forget();
+  }
+
+  private show(text: string, problem: string | null): void {
+    if (this.input.value !== text) this.input.value = text;
+    this.input.setAttribute("aria-invalid", String(problem !== null));
+    this.fit();
+  }
+
+  /** Grows over the cells beside it rather than hiding what is typed. */
+  private fit(): void {
+    this.input.style.width = `max(100%, ${Math.min(60, this.input.value.length + 2)}ch)`;
+  }
+}
+
+const listId = "desk-choices";
+
+/** Puts a cell's drop-down entries where its field finds them. */
+function offer(choices: readonly string[]): string {
+  let list = document.getElementById(listId);
+  if (!list) {
+    list = document.createElement("datalist");
+    list.id = listId;
+    document.body.append(list);
+  }
+  list.replaceChildren(
+    ...choices.map((choice) => Object.assign(document.createElement("option"), { value: choice })),
+  );
+  return listId;
+}

@@ -1,0 +1,128 @@
+import type { ICellRendererComp, ICellRendererParams } from "ag-grid-community";
+import type { ModelValue } from "../../sheet";
+import type { CellMark } from "../book";
+import type { Desk } from "../desk";
+import type { CellLook } from "../look/cell-look";
+import { readable } from "../look/contrast";
+import { fillIn, markIn } from "../look/fill";
+import type { ThemeName } from "../look/theme-name";
+import { meaningOf } from "../text/errors";
+import type { Line } from "./line";
+
+/** Shown before the text of a cell that a check has marked, so that colour is not the only sign. */
+const markSign = "◆";
+
+/** What is common to all cells of a grid. */
+export interface GridContext {
+  readonly desk: Desk;
+  /** The theme in force, which decides how much of a fill is shown. */
+  readonly theme: () => ThemeName;
+}
+
+/** One cell as the grid draws it: its text, its look, its mark, and what is wrong with it. */
+export class CellView implements ICellRendererComp<Line> {
+  private readonly element = document.createElement("span");
+  private worn = plainDress;
+
+  init(params: ICellRendererParams<Line>): void {
+    this.element.className = "desk-cell-text";
+    this.draw(params);
+  }
+
+  getGui(): HTMLElement {
+    return this.element;
+  }
+
+  refresh(params: ICellRendererParams<Line>): boolean {
+    this.draw(params);
+    return true;
+  }
+
+  private draw(params: ICellRendererParams<Line>): void {
+    const { desk, theme } = params.context as GridContext;
+    const cell = params.eGridCell;
+    const row = params.data?.row ?? 0;
+    const col = Number(params.column?.getColId());
+    const sheet = desk.sheet.name;
+    const value = desk.book.value(sheet, row, col);
+    const mark = desk.book.mark(sheet, row, col);
+    const { element } = this;
+    element.textContent = value === null ? "" : desk.book.shown(sheet, row, col);
+    if (mark) element.prepend(signOf());
+    const error = typeof value === "object" && value !== null ? value : null;
+    // The grid keeps the titles of its cells to itself, so the text inside carries it.
+    if (error) element.title = `${error.error} ${meaningOf(error)}`;
+    else if (element.title !== "") element.removeAttribute("title");
+    if (cell.dataset.row !== String(row)) cell.dataset.row = String(row);
+    if (cell.dataset.col !== String(col)) cell.dataset.col = String(col);
+    this.dress(cell, desk.book.look(sheet, row, col), mark, value, theme());
+    showSelection(cell, desk, row, col);
+  }
+
+  /** Most cells look plain, and touching the style of a cell costs more than a comparison. */
+  private dress(
+    cell: HTMLElement,
+    look: CellLook,
+    mark: CellMark | null,
+    value: ModelValue,
+    theme: ThemeName,
+  ): void {
+    const fill = mark?.fill ? markIn(theme, mark.fill) : fillIn(theme, look.fill);
+    const dress: Dress = {
+      background: fill ?? "",
+      color: fill === null ? "" : readable(mark?.color ?? look.color, fill),
+      fontWeight: look.bold || mark?.bold ? "600" : "",
+      fontStyle: look.italic ? "italic" : "",
+      textAlign: look.align ?? alignOf(value),
+    };
+    for (const name of dressNames)
+      if (dress[name] !== this.worn[name]) cell.style[name] = dress[name];
+    this.worn = dress;
+    const isError = typeof value === "object" && value !== null;
+    setClass(cell, "desk-error", isError);
+    setClass(cell, "desk-filled", fill !== null);
+    setClass(cell, "desk-marked", mark !== null);
+    setClass(cell, "desk-wrap", look.wrap);
+  }
+}
+
+const dressNames = ["background", "color", "fontWeight", "fontStyle", "textAlign"] as const;
+type Dress = Readonly<Record<(typeof dressNames)[number], string>>;
+const plainDress: Dress = {
+  background: "",
+  color: "",
+  fontWeight: "",
+  fontStyle: "",
+  textAlign: "",
+};
+
+function setClass(element: HTMLElement, name: string, isOn: boolean): void {
+  if (element.classList.contains(name) !== isOn) element.classList.toggle(name, isOn);
+}
+
+/** Shows on a cell's element whether it is the active one and whether it is selected. */
+export function showSelection(cell: HTMLElement, desk: Desk, row: number, col: number): void {
+  const { cursor, area } = desk;
+  const isActive = cursor.row === row && cursor.col === col;
+  const isSelected = row >= area.top && row <= area.bottom && col >= area.left && col <= area.right;
+  setClass(cell, "desk-active", isActive);
+  setClass(cell, "desk-selected", isSelected && !isActive);
+  if (isSelected) cell.setAttribute("aria-selected", "true");
+  else if (cell.hasAttribute("aria-selected")) cell.removeAttribute("aria-selected");
+}
+
+function signOf(): HTMLElement {
+  const sign = document.createElement("span");
+  sign.className = "desk-mark-sign";
+  sign.setAttribute("role", "img");
+  sign.setAttribute("aria-label", "marked");
+  sign.textContent = markSign;
+  return sign;
+}
+
+function alignOf(value: unknown): string {
+  if (typeof value === "number") return "right";
+  return typeof value === "boolean" || (typeof value === "object" && value !== null)
+    ? "center"
+    : "";
+}

@@ -1,0 +1,58 @@
+import type { ColDef, ICellRendererParams } from "ag-grid-community";
+import { columnName } from "../../workbook";
+import type { SheetFacts } from "../book";
+import type { Desk } from "../desk";
+import { CellEditor } from "./cell-editor";
+import { CellView } from "./cell-view";
+import type { Line } from "./line";
+
+/** Column of the row numbers. */
+export const numbersId = "row";
+
+/** Width of a digit and the space around the text of a cell, px. */
+const digit = 7.5;
+const padding = 7;
+const narrowest = 24;
+const widest = 480;
+
+/** The columns of a sheet by their letters, after the row numbers; frozen ones stay in view. */
+export function columnsOf({ sheet: facts, extent }: Desk): ColDef<Line>[] {
+  const letters: ColDef<Line>[] = [];
+  for (let col = 0; col < extent.cols; col++) {
+    if (facts.hiddenCols.has(col)) continue;
+    letters.push({
+      colId: String(col),
+      headerName: columnName(col),
+      width: columnWidth(facts, col),
+      pinned: col < facts.frozenCols ? "left" : null,
+      // Cells draw themselves from the book; the grid need not know their values.
+      valueGetter: () => "",
+      cellRenderer: CellView,
+      cellEditor: CellEditor,
+      editable: true,
+    });
+  }
+  return [numbers(extent.rows), ...letters];
+}
+
+export function columnWidth(facts: SheetFacts, col: number): number {
+  const wanted = Math.round(facts.width(col) * digit) + padding;
+  return Math.min(widest, Math.max(narrowest, wanted));
+}
+
+function numbers(rows: number): ColDef<Line> {
+  return {
+    colId: numbersId,
+    headerName: "",
+    headerComponentParams: { menuIcon: false },
+    width: 20 + String(rows).length * 8,
+    pinned: "left",
+    cellAriaRole: "rowheader",
+    valueGetter: ({ data }) => (data ? data.row + 1 : ""),
+    cellRenderer: ({ value, eGridCell, data }: ICellRendererParams<Line>) => {
+      eGridCell.dataset.header = String(data?.row);
+      eGridCell.classList.add("desk-row-number");
+      return String(value);
+    },
+  };
+}

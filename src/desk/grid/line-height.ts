@@ -1,0 +1,35 @@
+import type { Desk } from "../desk";
+import { columnWidth } from "./columns";
+import type { Line } from "./line";
+import { rowHeight } from "./theme";
+
+/** Width of a letter of a heading and the height of a line of one, px. */
+const letter = 8.2;
+const lineOfText = 17;
+const mostLines = 4;
+
+/** The height of a row: frozen rows whose cells wrap are as high as their longest heading needs. */
+export function lineHeight(desk: Desk, line: Line | undefined, isFrozen: boolean): number {
+  if (!line || !isFrozen) return rowHeight;
+  const { sheet, book } = desk;
+  let lines = 1;
+  for (let col = 0; col < sheet.colCount; col++) {
+    if (sheet.hiddenCols.has(col) || !book.look(sheet.name, line.row, col).wrap) continue;
+    const room = Math.floor((columnWidth(sheet, col) - 13) / letter);
+    lines = Math.max(lines, linesOf(book.shown(sheet.name, line.row, col), room));
+  }
+  return rowHeight + (Math.min(mostLines, lines) - 1) * lineOfText;
+}
+
+/** Lines that a text takes when its words are laid into lines of so many letters. */
+function linesOf(text: string, room: number): number {
+  let lines = 1;
+  let used = 0;
+  for (const word of text.split(/\s+/)) {
+    if (used > 0 && used + 1 + word.length > room) {
+      lines++;
+      used = word.length;
+    } else used += (used > 0 ? 1 : 0) + word.length;
+  }
+  return lines;
+}

@@ -1,0 +1,18 @@
+/** How a cell's format lets it look, as far as the page shows it. Colours are "#RRGGBB". */
+export interface CellLook {
+  readonly bold: boolean;
+  readonly italic: boolean;
+  readonly fill: string | null;
+  readonly color: string | null;
+  readonly align: "left" | "center" | "right" | null;
+  readonly wrap: boolean;
+}
+
+export const plainLook: CellLook = {
+  bold: false,
+  italic: false,
+  fill: null,
+  color: null,
+  align: null,
+  wrap: false,
+};

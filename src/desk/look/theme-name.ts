@@ -1,0 +1,2 @@
+/** The themes of the page. */
+export type ThemeName = "light" | "dark" | "contrast";

@@ -1,0 +1,35 @@
+export interface Message {
+  readonly id: number;
+  readonly kind: "error" | "info";
+  readonly text: string;
+}
+
+/** Most lines shown at once; the oldest go first. */
+const most = 4;
+
+/** The lines the page shows until they are dismissed. */
+export class Messages {
+  list: readonly Message[] = [];
+  private lastId = 0;
+
+  constructor(private readonly changed: () => void) {}
+
+  /** Returns the id by which the line can be dismissed. */
+  add(kind: Message["kind"], text: string): number {
+    const others = this.list.filter((message) => message.text !== text);
+    this.list = [...others, { id: ++this.lastId, kind, text }].slice(-most);
+    this.changed();
+    return this.lastId;
+  }
+
+  dismiss(id: number): void {
+    this.list = this.list.filter((message) => message.id !== id);
+    this.changed();
+  }
+
+  clear(): void {
+    if (this.list.length === 0) return;
+    this.list = [];
+    this.changed();
+  }
+}

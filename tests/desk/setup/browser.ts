@@ -1,0 +1,60 @@
+import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, expect, inject } from "vitest";
+
+const size = { width: 1280, height: 800 };
+
+/** A browser for the tests of a file; `open` gives a page with the desk on it. */
+export function deskBrowser() {
+  let browser: Browser;
+  const troubles: string[] = [];
+
+  beforeAll(async () => {
+    browser = await chromium.launch({
+      executablePath: "/usr/bin/chromium",
+      args: [
+        "--no-sandbox",
+        "--disable-quic",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--no-first-run",
+      ],
+    });
+  });
+  afterEach(async () => {
+    for (const context of browser.contexts()) await context.close();
+  });
+  afterAll(async () => {
+    await browser.close();
+    // Whatever a page wrote to its console as an error, and whatever it asked of another machine.
+    expect(troubles).toEqual([]);
+  });
+
+  return async function open(
+    path = "desk.html",
+    options: BrowserContextOptions = {},
+  ): Promise<Page> {
+    const context = await browser.newContext({
+      viewport: size,
+      reducedMotion: "reduce",
+      ...options,
+    });
+    const page = await context.newPage();
+    const address = new URL(path, inject("site"));
+    page.on("console", (message) => {
+      // A file that is not there is part of what is tested, and shown on the page.
+      if (message.type() === "error" && !/status of 404/.test(message.text()))
+        troubles.push(message.text());
+    });
+    page.on("pageerror", (error) => troubles.push(String(error.stack ?? error)));
+    page.on("request", (request) => {
+      const url = request.url();
+      if (!url.startsWith(address.origin) && !/^(data|blob):/.test(url))
+        troubles.push(`asked for ${url}`);
+    });
+    await page.goto(address.href);
+    await page.getByRole("grid").waitFor();
+    await page.getByRole("gridcell").first().waitFor();
+    return page;
+  };
+}
