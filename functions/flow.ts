@@ -1,7 +1,6 @@
-import { columns } from "../src/algebra";
 import { flowFromPressure, pressureFromFlow } from "../src/formulas";
 import { usualConstant, usualWindow } from "../src/job";
-import { Rows } from "./rows";
+import { pick, Rows } from "./rows";
 import { aboveZero, notNegative, readUnits } from "./units";
 
 /**
@@ -20,8 +19,8 @@ export function flowOf(area: any[][], pressure: any[][], constant: any[][], unit
   const P = rows.numbers("pressure", { blank: "nothing yet", refuse: notNegative });
   const A = rows.numbers("area", { refuse: aboveZero });
   const K = rows.numbers("constant", { otherwise: usual, refuse: aboveZero });
-  const flows = columns(flowFromPressure, { A, P, K }, rows.length);
-  return rows.result((i) => flows[i]);
+  const flows = rows.values(flowFromPressure, { A, P, K });
+  return rows.result((i) => pick(flows, i));
 }
 
 /**
@@ -41,8 +40,8 @@ export function boxPressure(area: any[][], flow: any[][], constant: any[][], uni
   const Q = rows.numbers("flow", { blank: "nothing yet", refuse });
   const A = rows.numbers("area", { refuse: aboveZero });
   const K = rows.numbers("constant", { otherwise: usual, refuse: aboveZero });
-  const pressures = columns(pressureFromFlow, { A, Q, K }, rows.length);
-  return rows.result((i) => pressures[i]);
+  const pressures = rows.values(pressureFromFlow, { A, Q, K });
+  return rows.result((i) => pick(pressures, i));
 }
 
 /**
@@ -70,7 +69,7 @@ export function reach(
   const ends = [
     rows.numbers("low", { otherwise: usualWindow.low, refuse: aboveZero }),
     rows.numbers("high", { otherwise: usualWindow.high, refuse: aboveZero }),
-  ].map((P) => columns(flowFromPressure, { A, P, K }, rows.length));
-  const sides = ends.map((flows) => rows.result((i) => flows[i]).flat());
+  ].map((P) => rows.values(flowFromPressure, { A, P, K }));
+  const sides = ends.map((flows) => rows.result((i) => pick(flows, i)).flat());
   return (sides[0] ?? []).map((lowest, i) => [lowest, sides[1]?.[i]]);
 }

@@ -1,9 +1,8 @@
-import { columns } from "../src/algebra";
 import { areaForFlow, diameterForArea, rectArea, roundArea } from "../src/formulas";
 import { aimedPressure, areaOf, openingsNamed, usualConstant } from "../src/job";
 import { boxOpenings } from "./box-openings";
 import { fromError, invalid, missing } from "./problem";
-import { type Matrix, Rows } from "./rows";
+import { type Matrix, pick, Rows } from "./rows";
 import { aboveZero, readUnits } from "./units";
 
 /**
@@ -16,8 +15,8 @@ import { aboveZero, readUnits } from "./units";
 export function roundAreaOf(diameter: any[][]): any[][] {
   const rows = new Rows({ diameter });
   const d = rows.numbers("diameter", { blank: "nothing yet", refuse: aboveZero });
-  const areas = columns(roundArea, { d }, rows.length);
-  return rows.result((i) => areas[i]);
+  const areas = rows.values(roundArea, { d });
+  return rows.result((i) => pick(areas, i));
 }
 
 /**
@@ -32,8 +31,8 @@ export function rectAreaOf(width: any[][], height: any[][]): any[][] {
   const rows = new Rows({ width, height });
   const w = rows.numbers("width", { blank: "nothing yet", refuse: aboveZero });
   const h = rows.numbers("height", { blank: "nothing yet", refuse: aboveZero });
-  const areas = columns(rectArea, { w, h }, rows.length);
-  return rows.result((i) => areas[i]);
+  const areas = rows.values(rectArea, { w, h });
+  return rows.result((i) => pick(areas, i));
 }
 
 /**
@@ -89,7 +88,7 @@ export function openAreaOf(
  */
 export function areaFor(flow: any[][], pressure: any[][], constant: any[][], units: any): any[][] {
   const { rows, areas } = sized(flow, pressure, constant, units);
-  return rows.result((i) => areas[i]);
+  return rows.result((i) => pick(areas, i));
 }
 
 /**
@@ -109,8 +108,8 @@ export function diameterFor(
   units: any,
 ): any[][] {
   const { rows, areas } = sized(flow, pressure, constant, units);
-  const diameters = columns(diameterForArea, { A: areas }, rows.length);
-  return rows.result((i) => diameters[i]);
+  const diameters = rows.values(diameterForArea, { A: areas });
+  return rows.result((i) => pick(diameters, i));
 }
 
 function sized(flow: Matrix, pressure: Matrix, constant: Matrix, units: unknown) {
@@ -119,5 +118,5 @@ function sized(flow: Matrix, pressure: Matrix, constant: Matrix, units: unknown)
   const Q = rows.numbers("flow", { blank: "nothing yet", refuse: aboveZero });
   const P = rows.numbers("pressure", { otherwise: aimedPressure, refuse: aboveZero });
   const K = rows.numbers("constant", { otherwise: usual, refuse: aboveZero });
-  return { rows, areas: columns(areaForFlow, { Q, P, K }, rows.length) };
+  return { rows, areas: rows.values(areaForFlow, { Q, P, K }) };
 }

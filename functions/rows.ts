@@ -1,3 +1,5 @@
+import { type Column, columns, oneValue } from "../src/algebra";
+import type { Formula } from "../src/formulas";
 import { invalid, missing } from "./problem";
 
 /** A range as a host passes it: rows of cells. */
@@ -15,6 +17,12 @@ interface Fault {
   readonly cell: object | "";
 }
 
+interface NumberOptions {
+  readonly blank?: "nothing yet" | "needed" | "allowed";
+  readonly otherwise?: number;
+  readonly refuse?: (value: number) => string | undefined;
+}
+
 const blankNeeded = 1;
 const nothingYet = 2;
 const unusable = 3;
@@ -30,46 +38,52 @@ export class Rows {
   readonly height: number;
   readonly width: number;
   readonly length: number;
-  private readonly arguments: ReadonlyMap<string, Matrix>;
-  private readonly faults = new Map<number, Fault>();
+  /** By row; made when the first row is spoiled. */
+  private faults: Map<number, Fault> | undefined;
 
-  constructor(named: Readonly<Record<string, Argument>>) {
-    const matrices = new Map<string, Matrix>();
-    for (const [name, argument] of Object.entries(named))
-      if (argument !== null && argument !== undefined) matrices.set(name, toMatrix(argument));
-    this.arguments = matrices;
-    this.height = Math.max(1, ...[...matrices.values()].map((matrix) => matrix.length));
-    this.width = Math.max(1, ...[...matrices.values()].map((matrix) => matrix[0]?.length ?? 0));
-    this.length = this.height * this.width;
+  constructor(private readonly named: Readonly<Record<string, Argument>>) {
+    let height = 1;
+    let width = 1;
+    for (const name in named) {
+      const matrix = this.matrix(name);
+      if (matrix === undefined) continue;
+      if (matrix.length > height) height = matrix.length;
+      const across = matrix[0]?.length ?? 0;
+      if (across > width) width = across;
+    }
+    this.height = height;
+    this.width = width;
+    this.length = height * width;
     if (this.length > mostCells)
       throw invalid(
         `${this.length} cells in one call: give at most ${mostCells}, for instance the rows in use`,
       );
-    for (const [name, matrix] of matrices) this.requireShape(name, matrix);
+    for (const name in named) {
+      const matrix = this.matrix(name);
+      if (matrix !== undefined) this.requireShape(name, matrix);
+    }
   }
 
   /** Whether the argument was given at all. */
   has(name: string): boolean {
-    return this.arguments.has(name);
+    return this.matrix(name) !== undefined;
+  }
+
+  private matrix(name: string): Matrix | undefined {
+    const argument = this.named[name];
+    return argument === null || argument === undefined ? undefined : toMatrix(argument);
   }
 
   /**
-   * An argument as numbers: one number for a single sound cell, otherwise a value a row with NaN
-   * where the cell is spoiled.
+   * An argument as numbers: one number for a single sound cell or a single row, otherwise a value a
+   * row; NaN where the cell is spoiled.
    *
    * `blank: "nothing yet"` lets a blank cell give a blank result; "needed" makes it `#N/A`;
    * "allowed" leaves it to the function, which finds NaN there.
    * `otherwise` serves where the argument is left out. `refuse` returns why a number will not do.
    */
-  numbers(
-    name: string,
-    options: {
-      readonly blank?: "nothing yet" | "needed" | "allowed";
-      readonly otherwise?: number;
-      readonly refuse?: (value: number) => string | undefined;
-    } = {},
-  ): Float64Array | number {
-    const matrix = this.arguments.get(name);
+  numbers(name: string, options: NumberOptions = {}): Column {
+    const matrix = this.matrix(name);
     if (!matrix) {
       if (options.otherwise !== undefined) return options.otherwise;
       throw missing(`${name} is missing`);
@@ -78,25 +92,35 @@ export class Rows {
     if (matrix.length === 1 && matrix[0]?.length === 1) {
       const value = matrix[0][0];
       if (typeof value === "number" && Number.isFinite(value) && !refuse?.(value)) return value;
+      if (this.length === 1) return this.number(0, name, value, options);
     }
     const out = new Float64Array(this.length);
-    for (let i = 0; i < this.length; i++) {
-      const cell = this.at(matrix, i);
-      if (typeof cell === "number" && Number.isFinite(cell)) {
-        const reason = refuse?.(cell);
-        out[i] = reason ? Number.NaN : cell;
-        if (reason) this.spoil(i, unusable, invalid(`${name} ${cell}: ${reason}`));
-      } else {
-        out[i] = Number.NaN;
-        this.spoilNumber(i, name, cell, options.blank ?? "needed");
-      }
-    }
+    for (let i = 0; i < this.length; i++)
+      out[i] = this.number(i, name, this.at(matrix, i), options);
     return out;
+  }
+
+  private number(i: number, name: string, cell: unknown, options: NumberOptions): number {
+    if (typeof cell !== "number" || !Number.isFinite(cell)) {
+      this.spoilNumber(i, name, cell, options.blank ?? "needed");
+      return Number.NaN;
+    }
+    const reason = options.refuse?.(cell);
+    if (!reason) return cell;
+    this.spoil(i, unusable, invalid(`${name} ${cell}: ${reason}`));
+    return Number.NaN;
+  }
+
+  /** A formula's values: one number for a single row, otherwise a value a row. */
+  values(formula: Formula, inputs: Readonly<Record<string, Column>>): Column {
+    return this.length === 1 && areNumbers(inputs)
+      ? oneValue(formula, inputs)
+      : columns(formula, inputs, this.length);
   }
 
   /** An argument as text, row by row; "" for a blank. Numbers become their digits. */
   texts(name: string): (i: number) => string {
-    const matrix = this.arguments.get(name);
+    const matrix = this.matrix(name);
     if (!matrix) return () => "";
     return (i) => {
       const cell = this.at(matrix, i);
@@ -115,17 +139,18 @@ export class Rows {
 
   /** Whether an earlier argument has spoiled the row. */
   isSpoiled(i: number): boolean {
-    return this.faults.has(i);
+    return this.faults?.has(i) === true;
   }
 
   /** The result in the shape of the arguments: the fault of a spoiled row, else `cell(i)`. */
   result(cell: (i: number) => unknown): Matrix {
+    const { width } = this;
     const out: Matrix = new Array(this.height);
-    const { faults, width } = this;
     for (let r = 0, i = 0; r < this.height; r++) {
       const row = new Array(width);
       for (let c = 0; c < width; c++, i++) {
-        const value = faults.size > 0 && faults.has(i) ? faults.get(i)?.cell : cell(i);
+        const fault = this.faults?.get(i);
+        const value = fault ? fault.cell : cell(i);
         row[c] = typeof value === "number" && !Number.isFinite(value) ? notANumber() : value;
       }
       out[r] = row;
@@ -151,6 +176,7 @@ export class Rows {
   }
 
   private spoil(i: number, weight: number, cell: object | ""): void {
+    this.faults ??= new Map();
     const known = this.faults.get(i);
     if (!known || known.weight < weight) this.faults.set(i, { weight, cell });
   }
@@ -164,6 +190,13 @@ export class Rows {
       `${name} is ${height} × ${width} cells where ${this.height} × ${this.width} are needed: give ranges of one size, or one cell`,
     );
   }
+}
+
+function areNumbers(
+  inputs: Readonly<Record<string, Column>>,
+): inputs is Readonly<Record<string, number>> {
+  for (const name in inputs) if (typeof inputs[name] !== "number") return false;
+  return true;
 }
 
 export function isBlank(cell: unknown): boolean {
@@ -186,6 +219,6 @@ function notANumber(): object {
 }
 
 /** Row `i` of an argument read as numbers. */
-export function pick(column: Float64Array | number, i: number): number {
+export function pick(column: Column, i: number): number {
   return typeof column === "number" ? column : (column[i] as number);
 }

@@ -10,30 +10,11 @@ export const editions: readonly Edition[] = [ashrae2010, ashrae2016, ashrae2019,
 export class UnknownNameError extends Error {}
 
 /** The edition of this id or alias, whatever the case and with or without its publisher's name. */
-export function findEdition(name: string): Edition {
-  const wanted = squeeze(name);
-  const found = editions.find((edition) =>
-    [edition.id, edition.title, ...edition.aliases].some((known) => squeeze(known) === wanted),
-  );
-  return (
-    found ??
-    unknown(
-      "edition",
-      name,
-      editions.map((edition) => edition.id),
-    )
-  );
-}
-
-/** The room kind of this name, or of a common other word for it. */
-export function findRoom(name: string): RoomKind {
-  return lookUp(name, roomWords) ?? unknown("room kind", name, roomKinds);
-}
-
-/** The duty of this name, or of a common other word for it. */
-export function findDuty(name: string): Duty {
-  return lookUp(name, dutyWords) ?? unknown("duty", name, duties);
-}
+export const findEdition = finder<Edition>(
+  "edition",
+  editions.map((edition) => [edition, [edition.id, edition.title, ...edition.aliases]]),
+  ({ id }) => id,
+);
 
 const roomWords: Record<RoomKind, readonly string[]> = {
   bathroom: ["bath", "full bath", "shower room", "wet room", "ensuite", "en suite"],
@@ -48,35 +29,50 @@ const dutyWords: Record<Duty, readonly string[]> = {
   continuous: ["cont", "always on"],
 };
 
-function lookUp<T extends string>(
-  name: string,
-  words: Record<T, readonly string[]>,
-): T | undefined {
-  const wanted = squeeze(name);
-  return (Object.keys(words) as T[]).find((kind) =>
-    [kind, ...words[kind]].some((word) => squeeze(word) === wanted),
-  );
+/** The room kind of this name, or of a common other word for it. */
+export const findRoom = finder<RoomKind>(
+  "room kind",
+  entriesOf(roomKinds, roomWords),
+  (kind) => kind,
+);
+
+/** The duty of this name, or of a common other word for it. */
+export const findDuty = finder<Duty>("duty", entriesOf(duties, dutyWords), (duty) => duty);
+
+function entriesOf<T extends string>(kinds: readonly T[], words: Record<T, readonly string[]>) {
+  return kinds.map((kind): Entry<T> => [kind, [kind, ...words[kind]]]);
 }
 
-const squeezed = new Map<string, string>();
+type Entry<T> = readonly [found: T, names: readonly string[]];
 
-/** A name without case, spaces and publisher; kept, since a sheet repeats the same few names. */
+/** Spellings kept at most: a sheet repeats the same few, but nobody knows what else it holds. */
+const mostKept = 10_000;
+
+/** A search by name that throws an UnknownNameError for a name that is none of the known ones. */
+function finder<T>(what: string, entries: readonly Entry<T>[], label: (found: T) => string) {
+  const bySqueezed = new Map<string, T>();
+  for (const [found, names] of entries)
+    for (const name of names)
+      if (!bySqueezed.has(squeeze(name))) bySqueezed.set(squeeze(name), found);
+  /** By the name as it was written. */
+  const byName = new Map<string, T>();
+  return (name: string): T => {
+    const known = byName.get(name);
+    if (known !== undefined) return known;
+    const found = bySqueezed.get(squeeze(name));
+    if (found === undefined) {
+      const labels = entries.map(([each]) => label(each)).join(", ");
+      throw new UnknownNameError(`unknown ${what} "${name}": use one of ${labels}`);
+    }
+    if (byName.size < mostKept) byName.set(name, found);
+    return found;
+  };
+}
+
+/** A name without case, spaces and publisher. */
 function squeeze(name: string): string {
-  let text = squeezed.get(name);
-  if (text === undefined) {
-    text = plain(name);
-    if (squeezed.size < 10_000) squeezed.set(name, text);
-  }
-  return text;
-}
-
-function plain(name: string): string {
   return name
     .toLowerCase()
     .replace(/^\s*(ansi\/)?ashrae\s+(standard\s+)?/, "")
     .replace(/[\s\-_]+/g, "");
-}
-
-function unknown(what: string, name: string, known: readonly string[]): never {
-  throw new UnknownNameError(`unknown ${what} "${name}": use one of ${known.join(", ")}`);
 }

@@ -9,6 +9,8 @@ export type WorkbookView = Pick<Workbook, "sheets" | "sheet" | "names" | "tables
 export class Book {
   readonly clock: Clock = { revision: 1 };
   private readonly grids = new Map<string, Grid>();
+  /** The sheet asked for last, as the next question is most often about it too. */
+  private latest: Grid | undefined;
 
   constructor(
     readonly workbook: WorkbookView,
@@ -17,6 +19,12 @@ export class Book {
 
   /** By name, whatever the case; undefined where the workbook has no such sheet. */
   grid(name: string): Grid | undefined {
+    if (this.latest?.name === name) return this.latest;
+    this.latest = this.find(name);
+    return this.latest;
+  }
+
+  private find(name: string): Grid | undefined {
     const key = name.toLowerCase();
     const known = this.grids.get(key);
     if (known) return known;
@@ -58,6 +66,7 @@ export class Book {
   /** Forgets what was read, after the workbook was changed past the model. */
   forget(): void {
     this.grids.clear();
+    this.latest = undefined;
     this.clock.revision++;
   }
 }

@@ -12,8 +12,7 @@ export class FormulaCell {
   ranges: readonly RangeNode[] = noRanges;
   /** The cells a blocked spill waits for. */
   blocked: Extent | null = null;
-  /** Marks of the ordering walk. */
-  readonly mark = new Mark();
+  private marks: Mark | undefined;
 
   constructor(
     readonly grid: Grid,
@@ -23,6 +22,12 @@ export class FormulaCell {
     /** The cells an array or spilled formula fills; null for a plain formula. */
     public extent: Extent | null,
   ) {}
+
+  /** Marks of the ordering walk, made when it first comes by. */
+  get mark(): Mark {
+    this.marks ??= new Mark();
+    return this.marks;
+  }
 }
 
 /** A range that formulas read, shared by all that read it. */
@@ -65,14 +70,14 @@ export class Grid implements Cells {
     this.rowCount = sheet.rowCount;
     this.colCount = sheet.colCount;
     const anchors: FormulaCell[] = [];
-    for (const cell of sheet.cells()) {
-      if (cell.value !== null) this.put(cell.row, cell.col, cell.value);
-      if (cell.formula === null) continue;
-      const extent = cell.arrayRef === null ? null : parseRange(cell.arrayRef);
-      const made = new FormulaCell(this, cell.row, cell.col, cell.formula, extent);
-      this.setMaker(cell.row, cell.col, made);
+    sheet.visit((row, col, value, formula, arrayRef) => {
+      if (value !== null) this.put(row, col, value);
+      if (formula === null) return;
+      const extent = arrayRef === null ? null : parseRange(arrayRef);
+      const made = new FormulaCell(this, row, col, formula, extent);
+      this.setMaker(row, col, made);
       if (extent) anchors.push(made);
-    }
+    });
     for (const anchor of anchors) this.claim(anchor);
   }
 

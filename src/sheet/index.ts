@@ -8,6 +8,7 @@ export {
   type ModelOptions,
   type ModelValue,
   type Ref,
+  type SheetCells,
   SheetModel,
   type UnsupportedCell,
 } from "./model";

@@ -20,6 +20,12 @@ export interface Ref {
   readonly right: number;
 }
 
+/** The values of one sheet, and the formulas as stored: without "=", null where there is none. */
+export interface SheetCells {
+  value(row: number, col: number): ModelValue;
+  formula(row: number, col: number): string | null;
+}
+
 /** A formula cell that keeps its stored value, and what in it is not evaluated. */
 export interface UnsupportedCell {
   readonly sheet: string;
@@ -56,6 +62,15 @@ export class SheetModel {
 
   value(sheet: string, row: number, col: number): ModelValue {
     return this.grid(sheet).get(row, col);
+  }
+
+  /** A sheet as it stands now, for reading many cells of it. */
+  cells(sheet: string): SheetCells {
+    const grid = this.grid(sheet);
+    return {
+      value: (row, col) => grid.get(row, col),
+      formula: (row, col) => grid.formulaText(row, col) ?? null,
+    };
   }
 
   /**

@@ -20,12 +20,25 @@ for (const sign of "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz01234567
 let end = 0;
 let isFixed = false;
 
+/** Where relative row numbers stand, three numbers each: start, end, and what to add to the own row. */
+let places: number[] = [];
+
+/**
+ * Where the relative row numbers of a formula stand, for a look at whether another is the same one
+ * copied down: start, end and 0-based row less the own row, for each in turn.
+ */
+export function rowPlaces(formula: string, row: number, col: number): readonly number[] {
+  rowPattern(formula, row, col);
+  return places;
+}
+
 /**
  * The formula with each reference written relative to its cell, such as `RC[-1]*R2C5`: equal for
  * formulas copied down or across. Rows and columns are 0-based; text in quotes stays as it is.
  */
 export function rowPattern(formula: string, row: number, col: number): string {
   const length = formula.length;
+  places = [];
   let out = "";
   let copied = 0;
   let i = 0;
@@ -53,10 +66,11 @@ function reference(text: string, at: number, row: number, col: number): string |
     const fixed = isFixed;
     const afterColumn = end;
     const line = readRow(text, end);
-    if (line >= 0)
-      return atEnd(text, end)
-        ? `R${part(line, isFixed, row)}C${part(column, fixed, col)}`
-        : undefined;
+    if (line >= 0) {
+      if (!atEnd(text, end)) return undefined;
+      notePlace(afterColumn, line, row);
+      return `R${part(line, isFixed, row)}C${part(column, fixed, col)}`;
+    }
     if (text.charCodeAt(afterColumn) !== colon) return undefined;
     const last = readColumn(text, afterColumn + 1);
     if (last < 0 || !atEnd(text, end)) return undefined;
@@ -65,9 +79,16 @@ function reference(text: string, at: number, row: number, col: number): string |
   const first = readRow(text, at);
   if (first < 0 || text.charCodeAt(end) !== colon) return undefined;
   const fixed = isFixed;
+  const afterFirst = end;
   const last = readRow(text, end + 1);
   if (last < 0 || !atEnd(text, end)) return undefined;
+  if (!fixed) places.push(at, afterFirst, first - row);
+  notePlace(afterFirst + 1, last, row);
   return `R${part(first, fixed, row)}:R${part(last, isFixed, row)}`;
+}
+
+function notePlace(start: number, index: number, row: number): void {
+  if (!isFixed) places.push(start, end, index - row);
 }
 
 function part(index: number, fixed: boolean, own: number): string | number {

@@ -1,6 +1,7 @@
 import type { WorksheetFunction } from "../../functions";
 import type { Book } from "./book";
 import { compileFormula, type Library } from "./compile/compile";
+import { CopiedDown } from "./copied-down";
 import type { FormulaCell, Grid } from "./grid";
 import { nativeFunctions } from "./native";
 import { rowPattern } from "./pattern";
@@ -10,6 +11,8 @@ import type { Program } from "./program";
 export class Programs {
   readonly library: Library;
   private known = new Map<Grid, Map<string, Program>>();
+  /** The formula met last in each column. */
+  private latest = new Map<Grid, CopiedDown[]>();
 
   constructor(
     private readonly book: Book,
@@ -28,6 +31,27 @@ export class Programs {
   }
 
   find(grid: Grid, row: number, col: number, formula: string, isArray: boolean): Program {
+    // Tables depend on where the formula stands, array formulas are rare.
+    if (isArray || formula.includes("[")) return this.byPattern(grid, row, col, formula, isArray);
+    let columns = this.latest.get(grid);
+    if (!columns) {
+      columns = [];
+      this.latest.set(grid, columns);
+    }
+    const latest = columns[col];
+    if (latest?.matches(formula, row)) return latest.program;
+    const program = this.byPattern(grid, row, col, formula, false);
+    columns[col] = new CopiedDown(formula, row, col, program);
+    return program;
+  }
+
+  private byPattern(
+    grid: Grid,
+    row: number,
+    col: number,
+    formula: string,
+    isArray: boolean,
+  ): Program {
     let programs = this.known.get(grid);
     if (!programs) {
       programs = new Map();
@@ -47,5 +71,6 @@ export class Programs {
 
   forget(): void {
     this.known = new Map();
+    this.latest = new Map();
   }
 }

@@ -13,13 +13,17 @@ export const defaultLimits: Limits = {
 /** Counts down what is left of a limit and refuses the file when nothing is. */
 export class Budget {
   constructor(
-    private left: number,
+    private remaining: number,
     private readonly refusal: string,
   ) {}
 
+  get left(): number {
+    return this.remaining;
+  }
+
   take(amount: number): void {
-    this.left -= amount;
-    if (this.left < 0) throw new WorkbookError("too-large", this.refusal);
+    this.remaining -= amount;
+    if (this.remaining < 0) throw new WorkbookError("too-large", this.refusal);
   }
 }
 

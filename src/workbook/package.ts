@@ -1,5 +1,5 @@
 import { Budget, defaultLimits, megabytes } from "./limits";
-import type { HostInflate, Limits } from "./types";
+import type { HostZip, Limits } from "./types";
 import { fixedTime, type ZipEntry } from "./zip/entry";
 import { unpackEntry } from "./zip/inflate";
 import { readZip } from "./zip/read";
@@ -33,7 +33,7 @@ export class Package {
     return new Package(null, defaultLimits.depth);
   }
 
-  static read(bytes: Uint8Array, limits: Limits, inflate?: HostInflate): Package {
+  static read(bytes: Uint8Array, limits: Limits, host?: HostZip): Package {
     const opened = new Package(bytes, limits.depth);
     const budget = new Budget(
       limits.expandedBytes,
@@ -42,7 +42,7 @@ export class Package {
     for (const entry of readZip(bytes, limits)) {
       const part = {
         name: entry.name,
-        bytes: unpackEntry(entry, budget, inflate),
+        bytes: unpackEntry(entry, budget, host),
         stored: entry,
         time: entry.time,
       };

@@ -31,20 +31,21 @@ export function toRef(row: number, col: number): string {
 }
 
 /**
- * The place a plain reference such as "B2" names, as row * MAX_COLS + col, or -1 when it is none.
+ * The place a plain reference such as "B2" names, as row * MAX_COLS + col, or -1 when it is none;
+ * the reference may be part of a longer text.
  * One number and no object, because a sheet has hundreds of thousands of them.
  */
-export function packedRef(ref: string): number {
-  let at = 0;
+export function packedRef(ref: string, from = 0, to = ref.length): number {
+  let at = from;
   let col = 0;
-  for (; at < ref.length; at++) {
+  for (; at < to; at++) {
     const letter = ref.charCodeAt(at) & ~32;
     if (letter < 65 || letter > 90) break;
     col = col * 26 + letter - 64;
   }
-  if (at === 0 || at > 3 || col > MAX_COLS || at === ref.length) return -1;
+  if (at === from || at - from > 3 || col > MAX_COLS || at === to) return -1;
   let row = 0;
-  for (; at < ref.length; at++) {
+  for (; at < to; at++) {
     const digit = ref.charCodeAt(at) - 48;
     if (digit < 0 || digit > 9 || row > MAX_ROWS) return -1;
     row = row * 10 + digit;

@@ -7,12 +7,15 @@ export type StoredFormula = string | SharedFormula | null;
 
 /** The cells of one row in columns of arrays, ordered by column. */
 export class Row {
-  readonly cols: number[] = [];
-  readonly values: CellValue[] = [];
-  readonly formulas: StoredFormula[] = [];
-  readonly styles: number[] = [];
   /** Format for new cells of the row; null when the row states none. */
   style: number | null = null;
+
+  constructor(
+    readonly cols: number[] = [],
+    readonly values: CellValue[] = [],
+    readonly formulas: StoredFormula[] = [],
+    readonly styles: number[] = [],
+  ) {}
 
   /** Place of a column in the arrays; when it is not there, ~place where it belongs. */
   find(col: number): number {
@@ -71,15 +74,30 @@ export class SheetData {
     return row * MAX_COLS + col;
   }
 
+  /** The range of the array formula that a cell anchors. */
+  arrayRef(row: number, col: number): string | null {
+    if (this.arrayRefs.size === 0) return null;
+    return this.arrayRefs.get(SheetData.key(row, col)) ?? null;
+  }
+
   /** The row's cells, made when missing. */
   row(index: number): Row {
-    let row = this.rows.get(index);
-    if (row === undefined) {
-      row = new Row();
-      this.rows.set(index, row);
-      this.#order = undefined;
-    }
+    const row = this.rows.get(index);
+    return row ?? this.add(index, new Row());
+  }
+
+  /** Adds a row that was not there. */
+  add(index: number, row: Row): Row {
+    this.rows.set(index, row);
+    this.#order = undefined;
     return row;
+  }
+
+  /** Takes up what the attributes of a row element say beside its number. */
+  describeRow(index: number, row: Row, attributes: Readonly<Record<string, string>>): void {
+    const { s, customFormat, hidden } = attributes;
+    if (s !== undefined && customFormat !== undefined) row.style = Number(s);
+    if (hidden === "1" || hidden === "true") this.hiddenRows.add(index);
   }
 
   /** Row numbers in ascending order. */

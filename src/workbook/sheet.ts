@@ -2,14 +2,18 @@ import { checkContent } from "./cell-xml";
 import { addEdit, type SheetEdits } from "./edit";
 import { MAX_COLS, MAX_ROWS, parseRange, toRef } from "./refs";
 import { SharedFormula } from "./shared-formula";
-import { type Row, SheetData } from "./sheet-data";
-import type { Cell, CellValue, Sheet, SheetState, TableInfo } from "./types";
+import { type Row, SheetData, type StoredFormula } from "./sheet-data";
+import type { Cell, CellValue, CellVisitor, Sheet, SheetState, TableInfo } from "./types";
 
 function sameValue(a: CellValue, b: CellValue): boolean {
   if (typeof a === "object" && a !== null && typeof b === "object" && b !== null) {
     return a.error === b.error;
   }
   return a === b;
+}
+
+function formulaText(stored: StoredFormula, row: number, col: number): string | null {
+  return stored instanceof SharedFormula ? stored.at(row, col) : stored;
 }
 
 function checkPlace(row: number, col: number): void {
@@ -96,6 +100,21 @@ export class PackageSheet implements Sheet {
     }
   }
 
+  visit(see: CellVisitor): void {
+    const { data } = this;
+    for (const row of data.order) {
+      const cells = data.rows.get(row) as Row;
+      const { cols, values, formulas } = cells;
+      for (let place = 0; place < cols.length; place++) {
+        const value = values[place] as CellValue;
+        const stored = formulas[place] as StoredFormula;
+        if (value === null && stored === null) continue;
+        const col = cols[place] as number;
+        see(row, col, value, formulaText(stored, row, col), data.arrayRef(row, col));
+      }
+    }
+  }
+
   setValue(row: number, col: number, value: CellValue): void {
     this.#edit(row, col, null, value, null);
   }
@@ -134,14 +153,12 @@ export class PackageSheet implements Sheet {
 
   #cellAt(row: number, cells: Row, place: number): Cell {
     const col = cells.cols[place] as number;
-    const stored = cells.formulas[place] ?? null;
-    const { arrayRefs } = this.data;
     return {
       row,
       col,
       value: cells.values[place] as CellValue,
-      formula: stored instanceof SharedFormula ? stored.at(row, col) : stored,
-      arrayRef: arrayRefs.size === 0 ? null : (arrayRefs.get(SheetData.key(row, col)) ?? null),
+      formula: formulaText(cells.formulas[place] ?? null, row, col),
+      arrayRef: this.data.arrayRef(row, col),
       style: cells.styles[place] as number,
     };
   }

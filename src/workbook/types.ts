@@ -24,6 +24,15 @@ export interface Cell {
   readonly style: number;
 }
 
+/** What a cell holds, as `Cell` has it. */
+export type CellVisitor = (
+  row: number,
+  col: number,
+  value: CellValue,
+  formula: string | null,
+  arrayRef: string | null,
+) => void;
+
 export type SheetState = "visible" | "hidden" | "veryHidden";
 
 export interface Sheet {
@@ -37,6 +46,8 @@ export interface Sheet {
   cell(row: number, col: number): Cell | undefined;
   /** Row by row, left to right. */
   cells(): Iterable<Cell>;
+  /** Calls `see` for every cell with a value or formula, in the order of `cells`, without an object for each. */
+  visit(see: CellVisitor): void;
   readonly hiddenRows: ReadonlySet<number>;
   readonly hiddenCols: ReadonlySet<number>;
   readonly merges: readonly string[];
@@ -146,8 +157,10 @@ export type WorkbookErrorReason =
   | "too-large"
   | "no-sheets";
 
-/**
- * A faster inflate of the host's own, for raw deflate data. It gives at most `size` bytes and
- * throws where there would be more.
- */
-export type HostInflate = (packed: Uint8Array, size: number) => Uint8Array;
+/** Faster code of the host's own for what opening a package costs most. */
+export interface HostZip {
+  /** Inflates raw deflate data; gives at most `size` bytes and throws where there would be more. */
+  inflate(packed: Uint8Array, size: number): Uint8Array;
+  /** The CRC-32 checksum of zip entries, as an unsigned number. */
+  crc32(bytes: Uint8Array): number;
+}

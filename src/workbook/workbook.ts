@@ -19,15 +19,7 @@ import { spliceSheet } from "./sheet-splice";
 import { sheetXml } from "./sheet-write";
 import { Styles } from "./styles";
 import { readTables } from "./tables";
-import type {
-  DefinedName,
-  HostInflate,
-  Limits,
-  Sheet,
-  SheetSpec,
-  StyleSpec,
-  TableInfo,
-} from "./types";
+import type { DefinedName, HostZip, Limits, Sheet, SheetSpec, StyleSpec, TableInfo } from "./types";
 import { refuseOtherFiles } from "./zip/sniff";
 
 /**
@@ -67,10 +59,10 @@ export class Workbook {
    * Opens the bytes of a file. Throws a WorkbookError that says what is wrong with them.
    * The bytes must not be changed while the workbook is in use.
    */
-  static open(bytes: Uint8Array, limits: Partial<Limits> = {}, inflate?: HostInflate): Workbook {
+  static open(bytes: Uint8Array, limits: Partial<Limits> = {}, host?: HostZip): Workbook {
     const bounds = { ...defaultLimits, ...limits };
     refuseOtherFiles(bytes, bounds);
-    const workbook = new Workbook(Package.read(bytes, bounds, inflate), bounds);
+    const workbook = new Workbook(Package.read(bytes, bounds, host), bounds);
     if (workbook.sheets.length === 0) throw noSheets("The workbook holds no sheet with cells.");
     return workbook;
   }

@@ -62,7 +62,17 @@ function parse(part: string, parser: SaxesParser, pieces: Iterable<string>): voi
 
 /** Reads a part from its bytes, piece by piece. */
 export function readXml(part: string, bytes: Uint8Array, maxDepth: number, handlers: XmlHandlers) {
-  parse(part, makeParser(maxDepth, handlers), decodePieces(part, bytes));
+  readXmlText(part, decodePieces(part, bytes), maxDepth, handlers);
+}
+
+/** Reads a part from pieces of its text. */
+export function readXmlText(
+  part: string,
+  pieces: Iterable<string>,
+  maxDepth: number,
+  handlers: XmlHandlers,
+) {
+  parse(part, makeParser(maxDepth, handlers), pieces);
 }
 
 /** Reads a part that is already text and tells where each tag stands in it. */

@@ -8,10 +8,8 @@ import { asScalar, type Expr, type Mode, type Scope, spread, values } from "./ex
 
 type Type = FunctionParameter["type"];
 
-/** An argument as the function gets it, or the error that keeps it from being called. */
-type Given = { readonly value: unknown } | ErrorValue;
-
-const leftOut: Given = { value: null };
+/** The error that keeps a function from being called; set by the givers below, reused to spare allocations. */
+let refusal: ErrorValue | undefined;
 
 export function ownCall(
   own: WorksheetFunction,
@@ -31,28 +29,36 @@ export function ownCall(
     const expr = scope.compile(node, mode);
     return typed[i]!.dimensionality === "matrix" ? expr : asScalar(expr, mode, scope);
   });
+  const count = args.length;
+  const getters = args.map((arg) => arg?.one ?? arg?.run);
   const scalars = args.flatMap((arg, i) =>
     arg && !arg.one && typed[i]!.dimensionality === "scalar" ? [i] : [],
   );
 
-  const call = (read: readonly (Value | undefined)[]): Value => {
-    const given: unknown[] = [];
-    const rest: unknown[] = [];
-    for (let i = 0; i < read.length; i++) {
-      const argument = give(read[i], typed[i]!);
-      if ("error" in argument) return argument;
-      (i < single.length ? given : rest).push(argument.value);
+  // Excel adds the invocation as the last argument of every call.
+  const invocation = Object.freeze({ functionName: own.id, isInValuePreview: false });
+
+  /** Turns what was read into what the function gets, and calls it. */
+  const call = (read: unknown[]): Value => {
+    for (let i = 0; i < count; i++) {
+      read[i] = give(read[i] as Value | undefined, typed[i]!);
+      if (refusal !== undefined) {
+        const error = refusal;
+        refusal = undefined;
+        return error;
+      }
     }
-    while (given.length < single.length) given.push(null);
-    if (repeating) given.push(rest);
-    // Excel adds the invocation as the last argument of every call.
-    given.push({ functionName: own.id, isInValuePreview: false });
-    return invoke(own, given);
+    const rest = repeating ? read.splice(single.length) : undefined;
+    while (read.length < single.length) read.push(null);
+    if (rest) read.push(rest);
+    read.push(invocation);
+    return invoke(own, read);
   };
 
   const run = (row: number, col: number): Value => {
-    const read = args.map((arg) => (arg?.one ?? arg?.run)?.(row, col));
-    if (!scalars.some((i) => read[i] instanceof Matrix)) return call(read);
+    const read: (Value | undefined)[] = new Array(count);
+    for (let i = 0; i < count; i++) read[i] = getters[i]?.(row, col);
+    if (scalars.length === 0 || !scalars.some((i) => read[i] instanceof Matrix)) return call(read);
     return spread(
       scalars.map((i) => read[i] as Scalar | Matrix),
       (cell) => {
@@ -68,48 +74,52 @@ export function ownCall(
   return { run };
 }
 
-function give(value: Value | undefined, parameter: FunctionParameter): Given {
-  if (value === undefined) return leftOut;
+/** An argument as the function gets it; sets `refusal` where it cannot be given. */
+function give(value: Value | undefined, parameter: FunctionParameter): unknown {
+  // An argument that is left out.
+  if (value === undefined) return null;
   if (parameter.dimensionality === "scalar") return giveScalar(value as Scalar, parameter.type);
-  if (value instanceof Areas) return errors.value;
-  if (value instanceof Area) {
-    const memo = parameter.type === "any" ? value.fresh() : undefined;
-    if (memo?.nested) return { value: memo.nested };
-    const rows = giveMatrix(value.matrix(), parameter.type);
-    if (memo && "value" in rows) memo.nested = rows.value as unknown[][];
-    return rows;
-  }
+  if (value instanceof Area) return giveArea(value, parameter.type);
   if (value instanceof Matrix) return giveMatrix(value, parameter.type);
-  const cell = giveCell(value, parameter.type);
-  return "error" in cell ? cell : { value: [[cell.value]] };
+  if (value instanceof Areas) {
+    refusal = errors.value;
+    return null;
+  }
+  return [[giveCell(value, parameter.type)]];
 }
 
-function giveMatrix(matrix: Matrix, type: Type): Given {
+function giveArea(area: Area, type: Type): unknown {
+  const memo = type === "any" ? area.fresh() : undefined;
+  if (memo?.nested) return memo.nested;
+  const rows = giveMatrix(area.matrix(), type);
+  if (memo && refusal === undefined) memo.nested = rows;
+  return rows;
+}
+
+function giveMatrix(matrix: Matrix, type: Type): unknown[][] {
   const rows: unknown[][] = [];
   for (let r = 0; r < matrix.rows; r++) {
     const line: unknown[] = [];
     for (let c = 0; c < matrix.cols; c++) {
-      const cell = giveCell(matrix.at(r, c), type);
-      if ("error" in cell) return cell;
-      line.push(cell.value);
+      line.push(giveCell(matrix.at(r, c), type));
+      if (refusal !== undefined) return rows;
     }
     rows.push(line);
   }
-  return { value: rows };
+  return rows;
 }
 
 /** A cell of a range: blanks are "" and errors objects where any value is taken. */
-function giveCell(value: Scalar, type: Type): Given {
-  if (type !== "any") return giveScalar(value, type);
-  if (typeof value === "number" || typeof value === "string") return { value };
-  return { value: value === null ? "" : isError(value) ? outward(value) : value };
+function giveCell(value: Scalar, type: Type): unknown {
+  return type === "any" && value === null ? "" : giveScalar(value, type);
 }
 
-function giveScalar(value: Scalar, type: Type): Given {
-  if (type === "any") return { value: isError(value) ? outward(value) : value };
+function giveScalar(value: Scalar, type: Type): unknown {
+  if (type === "any") return isError(value) ? outward(value) : value;
   const read =
     type === "number" ? toNumber(value) : type === "string" ? toText(value) : toBoolean(value);
-  return typeof read === "object" ? read : { value: read };
+  if (typeof read === "object") refusal = read;
+  return read;
 }
 
 /** An error as functions know it. */
@@ -137,9 +147,9 @@ function inward(result: unknown): Value {
   if (result instanceof Promise) throw new Unsupported("a function that answers later");
   if (!Array.isArray(result)) return cellOf(result);
   const rows: unknown[][] = Array.isArray(result[0]) ? (result as unknown[][]) : [result];
+  if (rows.length === 1 && rows[0]!.length === 1) return cellOf(rows[0]![0]);
   const cols = rows.reduce((most, line) => Math.max(most, line.length), 0);
   if (cols === 0) return errors.calc;
-  if (rows.length === 1 && cols === 1) return cellOf(rows[0]![0]);
   return Matrix.of(rows.length, cols, (r, c) => {
     const line = rows[r]!;
     return c < line.length ? cellOf(line[c]) : errors.na;

@@ -1,7 +1,7 @@
 import { Inflate } from "fflate";
 import { WorkbookError } from "../error";
 import type { Budget } from "../limits";
-import type { HostInflate } from "../types";
+import type { HostZip } from "../types";
 import { crc32 } from "./crc32";
 import type { ZipEntry } from "./entry";
 
@@ -40,11 +40,11 @@ function inflate(entry: ZipEntry, budget: Budget): Uint8Array {
 }
 
 /** Inflates with the host's own code, which stops at the stated size. */
-function inflateByHost(entry: ZipEntry, budget: Budget, host: HostInflate): Uint8Array {
+function inflateByHost(entry: ZipEntry, budget: Budget, host: HostZip): Uint8Array {
   budget.take(entry.size);
   let bytes: Uint8Array;
   try {
-    bytes = host(entry.data, entry.size);
+    bytes = host.inflate(entry.data, entry.size);
   } catch {
     throw damagedEntry(entry.name, "cannot be unpacked to the size it states");
   }
@@ -57,7 +57,7 @@ function inflateByHost(entry: ZipEntry, budget: Budget, host: HostInflate): Uint
 }
 
 /** The entry's bytes, counted while they inflate and checked against size and checksum. */
-export function unpackEntry(entry: ZipEntry, budget: Budget, host?: HostInflate): Uint8Array {
+export function unpackEntry(entry: ZipEntry, budget: Budget, host?: HostZip): Uint8Array {
   let bytes = entry.data;
   if (entry.method === 0) {
     budget.take(bytes.length);
@@ -65,6 +65,7 @@ export function unpackEntry(entry: ZipEntry, budget: Budget, host?: HostInflate)
   } else {
     bytes = host ? inflateByHost(entry, budget, host) : inflate(entry, budget);
   }
-  if (crc32(bytes) !== entry.crc) throw damagedEntry(entry.name, "fails its checksum");
+  const sum = host ? host.crc32(bytes) : crc32(bytes);
+  if (sum !== entry.crc) throw damagedEntry(entry.name, "fails its checksum");
   return bytes;
 }

@@ -1,0 +1,114 @@
+import { serialOfIsoDate } from "./dates";
+import { damaged } from "./error";
+import type { Budget } from "./limits";
+import { toRef } from "./refs";
+import { RowCursor } from "./row-cursor";
+import { SharedFormula } from "./shared-formula";
+import { type Row, SheetData, type StoredFormula } from "./sheet-data";
+import { decodeXString } from "./text";
+import type { CellValue } from "./types";
+
+export interface ReadContext {
+  readonly depth: number;
+  readonly cells: Budget;
+  readonly date1904: boolean;
+  /** The shared strings, read when the first cell needs them. */
+  strings(): readonly string[];
+}
+
+/** The attributes of a formula element that say what kind it is. */
+export interface FormulaAttributes {
+  readonly t?: string;
+  readonly si?: string;
+  readonly ref?: string;
+}
+
+/** What the cells of one sheet part mean, whichever way their elements are read. */
+export class SheetContent {
+  readonly data = new SheetData();
+  /** Where the cell being read stands. */
+  readonly cursor: RowCursor;
+  readonly #shared = new Map<string, SharedFormula>();
+  /** Cells that name a shared formula before its master was met: rare, filled in when it is. */
+  readonly #waiting = new Map<string, { row: Row; col: number }[]>();
+  #strings: readonly string[] | undefined;
+
+  constructor(
+    private readonly part: string,
+    private readonly context: ReadContext,
+  ) {
+    this.cursor = new RowCursor(part);
+  }
+
+  /** A stored value from its text; null where there is none. Inline strings are not read here. */
+  value(type: string, text: string, isThere: boolean): CellValue {
+    if (type === "str") return isThere ? decodeXString(text) : null;
+    if (text === "") return null;
+    switch (type) {
+      case "":
+      case "n":
+        return this.#number(text);
+      case "s":
+        return this.string(Number(text));
+      case "b":
+        return text === "1" || text === "true";
+      case "e":
+        return { error: decodeXString(text) };
+      case "d":
+        return serialOfIsoDate(text, this.context.date1904) ?? this.#number(text);
+      default:
+        throw this.#flawed(`is of unknown type "${type}"`);
+    }
+  }
+
+  string(index: number): string {
+    this.#strings ??= this.context.strings();
+    const text = this.#strings[index];
+    if (text === undefined) throw this.#flawed("names a string that is missing");
+    return text;
+  }
+
+  /** Whether the master of a shared formula was met. */
+  hasShared(si: string): boolean {
+    return this.#shared.has(si);
+  }
+
+  formula(text: string, { t, si, ref }: FormulaAttributes, row: Row | undefined): StoredFormula {
+    const { cursor, data } = this;
+    if (t === "array" && ref !== undefined) {
+      data.arrayRefs.set(SheetData.key(cursor.row, cursor.col), ref);
+    }
+    // A what-if table has no formula of its own; its cells keep the values stored.
+    if (t === "dataTable") return null;
+    if (t !== "shared" || si === undefined) return text === "" ? null : text;
+    const known = this.#shared.get(si);
+    if (text === "") {
+      if (known === undefined && row !== undefined) {
+        const others = this.#waiting.get(si) ?? [];
+        others.push({ row, col: cursor.col });
+        this.#waiting.set(si, others);
+      }
+      return known ?? null;
+    }
+    // A second text under the same number stands for itself unless it opens a new range.
+    if (known !== undefined && ref === undefined) return text;
+    const master = new SharedFormula(cursor.row, cursor.col, text);
+    this.#shared.set(si, master);
+    for (const { row: into, col } of this.#waiting.get(si) ?? [])
+      into.formulas[into.find(col)] = master;
+    this.#waiting.delete(si);
+    return master;
+  }
+
+  #number(text: string): number {
+    const parsed = Number(text);
+    if (!Number.isFinite(parsed) || text.trim() === "") {
+      throw this.#flawed(`holds "${text}" for a number`);
+    }
+    return parsed;
+  }
+
+  #flawed(what: string) {
+    return damaged(this.part, `cell ${toRef(this.cursor.row, this.cursor.col)} ${what}`);
+  }
+}

@@ -1,0 +1,221 @@
+import type { SheetContent } from "./cell-content";
+import { plainNumber, plainWhole } from "./plain-number";
+import { PlainText } from "./plain-text";
+import { MAX_COLS, packedRef } from "./refs";
+import { Row, type StoredFormula } from "./sheet-data";
+import { decodeXString } from "./text";
+import type { CellValue } from "./types";
+
+const letterF = 102;
+const letterI = 105;
+const letterR = 114;
+const letterS = 115;
+const letterT = 116;
+const letterV = 118;
+const slash = 47;
+const less = 60;
+const greater = 62;
+
+/**
+ * Reads cells in the plain form that spreadsheet programs write: rows, cells, values, formulas and
+ * unformatted inline strings, without comments or prefixes, each row once and its cells in order.
+ * Anything else throws NotPlain.
+ */
+export class PlainCells {
+  readonly #xml: PlainText;
+  /** Cells read. */
+  count = 0;
+
+  // The current row, copied in one piece when it is done.
+  #cols: number[] = [];
+  #values: CellValue[] = [];
+  #formulas: StoredFormula[] = [];
+  #styles: number[] = [];
+
+  // The current cell.
+  #type = "";
+  #style = 0;
+
+  constructor(
+    text: string,
+    private readonly content: SheetContent,
+    private readonly mostCells: number,
+  ) {
+    this.#xml = new PlainText(text, 0);
+  }
+
+  /** Reads from the first row to the end tag of the cell data; returns where that stands. */
+  read(from: number): number {
+    const xml = this.#xml;
+    xml.at = from;
+    for (;;) {
+      xml.skipSpace();
+      const start = xml.at;
+      if (xml.skip("</sheetData>")) return start;
+      xml.expect("<row");
+      this.#row();
+    }
+  }
+
+  #row(): void {
+    const xml = this.#xml;
+    const { cursor, data } = this.content;
+    const attributes = xml.attributes();
+    const index = cursor.nextRow(attributes.r);
+    if (data.rows.has(index)) xml.fail();
+    let count = 0;
+    if (!xml.skip("/>")) {
+      xml.expect(">");
+      for (; ; count++) {
+        xml.skipSpace();
+        if (!xml.skip("<c")) break;
+        this.#cell(count);
+      }
+      xml.expect("</row>");
+    }
+    const row = new Row(
+      this.#cols.slice(0, count),
+      this.#values.slice(0, count),
+      this.#formulas.slice(0, count),
+      this.#styles.slice(0, count),
+    );
+    data.add(index, row);
+    data.describeRow(index, row, attributes);
+  }
+
+  #cell(place: number): void {
+    const xml = this.#xml;
+    const { cursor } = this.content;
+    const last = place === 0 ? -1 : cursor.col;
+    if (++this.count > this.mostCells) xml.fail();
+    this.#openCell();
+    if (cursor.col <= last) xml.fail();
+    this.#cols[place] = cursor.col;
+    this.#styles[place] = this.#style;
+    this.#values[place] = null;
+    this.#formulas[place] = null;
+    if (xml.skip("/>")) return;
+    xml.expect(">");
+    this.#cellContent(place);
+  }
+
+  /** The attributes of a cell. */
+  #openCell(): void {
+    const xml = this.#xml;
+    const { text } = xml;
+    const { cursor } = this.content;
+    let packed = cursor.row * MAX_COLS + cursor.col + 1;
+    let seen = 0;
+    let others: string[] | undefined;
+    this.#type = "";
+    this.#style = 0;
+    while (xml.nextAttribute()) {
+      const { nameStart, nameEnd, valueStart, valueEnd } = xml;
+      const letter = nameEnd - nameStart === 1 ? text.charCodeAt(nameStart) : 0;
+      let bit = 0;
+      if (letter === letterR) {
+        bit = 1;
+        packed = packedRef(text, valueStart, valueEnd);
+      } else if (letter === letterS) {
+        bit = 2;
+        this.#style = plainWhole(text, valueStart, valueEnd);
+        if (Number.isNaN(this.#style)) xml.fail();
+      } else if (letter === letterT) {
+        bit = 4;
+        this.#type = xml.pool.slice(text, valueStart, valueEnd);
+      } else {
+        const name = text.slice(nameStart, nameEnd);
+        if (others?.includes(name)) xml.fail();
+        others ??= [];
+        others.push(name);
+      }
+      if ((seen & bit) !== 0) xml.fail();
+      seen |= bit;
+    }
+    cursor.col = packed - cursor.row * MAX_COLS;
+    if (packed < 0 || cursor.col < 0 || cursor.col >= MAX_COLS) xml.fail();
+  }
+
+  #cellContent(place: number): void {
+    const xml = this.#xml;
+    const { text } = xml;
+    let value: CellValue | undefined;
+    let inline: string | undefined;
+    let hasFormula = false;
+    for (;;) {
+      xml.skipSpace();
+      if (text.charCodeAt(xml.at) !== less) xml.fail();
+      const next = text.charCodeAt(xml.at + 1);
+      if (next === slash) break;
+      xml.at += 2;
+      if (next === letterF && !hasFormula) {
+        hasFormula = true;
+        this.#formulas[place] = this.#formula();
+      } else if (next === letterV && value === undefined) value = this.#value();
+      else if (next === letterI && inline === undefined) inline = this.#inlineString();
+      else xml.fail();
+    }
+    xml.expect("</c>");
+    if (inline !== undefined) {
+      if (this.#type !== "inlineStr") xml.fail();
+      this.#values[place] = inline;
+    } else if (value !== undefined) this.#values[place] = value;
+    // A formula may give an empty text, for which some programs store no value at all.
+    else if (this.#type === "str" && hasFormula) this.#values[place] = "";
+  }
+
+  #formula(): StoredFormula {
+    const xml = this.#xml;
+    if (xml.text.charCodeAt(xml.at) === greater) {
+      const formula = this.#inner("</f>");
+      return formula === "" ? null : formula;
+    }
+    const attributes = xml.attributes();
+    const formula = this.#inner("</f>");
+    const { t, si } = attributes;
+    if (t === "shared" && si !== undefined && formula === "" && !this.content.hasShared(si))
+      xml.fail();
+    return this.content.formula(formula, attributes, undefined);
+  }
+
+  #value(): CellValue {
+    const xml = this.#xml;
+    const { text } = xml;
+    const type = this.#type;
+    if (type === "" || type === "n" || type === "s") {
+      if (text.charCodeAt(xml.at) === greater) {
+        const number = plainNumber(text, xml.at + 1);
+        if (!Number.isNaN(number)) {
+          xml.at = text.indexOf("<", xml.at);
+          xml.expect("</v>");
+          return type === "s" ? this.content.string(number) : number;
+        }
+      }
+    }
+    if (text.charCodeAt(xml.at) !== greater) xml.attributes();
+    const written = this.#inner("</v>");
+    return type === "inlineStr" ? null : this.content.value(type, written, true);
+  }
+
+  #inlineString(): string {
+    const xml = this.#xml;
+    xml.expect("s>");
+    xml.skipSpace();
+    xml.expect("<t");
+    if (xml.text.charCodeAt(xml.at) !== greater) xml.attributes();
+    const written = this.#inner("</t>");
+    xml.skipSpace();
+    xml.expect("</is>");
+    return decodeXString(written);
+  }
+
+  /** The text of an element whose attributes were read, up to and past its end tag. */
+  #inner(end: string): string {
+    const xml = this.#xml;
+    if (xml.skip("/>")) return "";
+    xml.expect(">");
+    const text = xml.content();
+    xml.expect(end);
+    return text;
+  }
+}

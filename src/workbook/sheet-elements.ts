@@ -1,0 +1,129 @@
+import type { ReadContext, SheetContent } from "./cell-content";
+import { damaged } from "./error";
+import { toRef } from "./refs";
+import { StringItem } from "./shared-strings";
+import type { Row } from "./sheet-data";
+import { readSheetSetting } from "./sheet-settings";
+import { prefixOf, type Tag, type XmlHandlers } from "./xml";
+
+/** Takes up the elements of a sheet part, any that the format allows. */
+export class SheetElements implements XmlHandlers {
+  /** The element with the cells was met. */
+  sawCells = false;
+  #root = "";
+  #names = namesWith("");
+  #item = new StringItem("", "");
+  #inSheetData = false;
+  /** Depth inside the current cell: 0 outside, 1 in c, 2 in its v, f or is. */
+  #cellDepth = 0;
+  #row: Row | undefined;
+
+  // The current cell.
+  #type = "";
+  #style = 0;
+  #value = "";
+  #hasValue = false;
+  #hasInline = false;
+  #formula = "";
+  #formulaTag: Tag | undefined;
+  /** Which text is being collected. */
+  #collecting: "" | "v" | "f" | "is" = "";
+
+  constructor(
+    private readonly part: string,
+    private readonly content: SheetContent,
+    private readonly context: ReadContext,
+  ) {}
+
+  open(tag: Tag): void {
+    if (this.#root === "") {
+      this.#root = tag.name;
+      const prefix = prefixOf(tag.name);
+      this.#names = namesWith(prefix);
+      this.#item = new StringItem(`${prefix}t`, `${prefix}rPh`);
+    } else if (this.#cellDepth > 0) this.#openInCell(tag);
+    else if (this.#inSheetData) this.#openInData(tag);
+    else if (tag.name === this.#names.sheetData) this.#inSheetData = this.sawCells = true;
+    else readSheetSetting(this.content.data, tag, prefixOf(this.#root), !this.sawCells);
+  }
+
+  close({ name }: Tag): void {
+    if (this.#cellDepth > 0) {
+      if (this.#collecting === "is") this.#item.close(name);
+      if (--this.#cellDepth === 1) this.#collecting = "";
+      else if (this.#cellDepth === 0) this.#endCell();
+    } else if (name === this.#names.row) this.#row = undefined;
+    else if (name === this.#names.sheetData) this.#inSheetData = false;
+  }
+
+  text(text: string): void {
+    if (this.#collecting === "v") this.#value += text;
+    else if (this.#collecting === "f") this.#formula += text;
+    else if (this.#collecting === "is") this.#item.text(text);
+  }
+
+  #openInData({ name, attributes }: Tag): void {
+    const { cursor, data } = this.content;
+    if (name === this.#names.c) {
+      if (this.#row === undefined) throw damaged(this.part, "a cell stands outside a row");
+      this.context.cells.take(1);
+      cursor.nextCol(attributes.r);
+      this.#type = attributes.t ?? "";
+      this.#style = attributes.s === undefined ? 0 : Number(attributes.s);
+      this.#value = "";
+      this.#formula = "";
+      this.#hasValue = false;
+      this.#hasInline = false;
+      this.#formulaTag = undefined;
+      this.#cellDepth = 1;
+    } else if (name === this.#names.row) {
+      this.#row = data.row(cursor.nextRow(attributes.r));
+      data.describeRow(cursor.row, this.#row, attributes);
+    }
+  }
+
+  #openInCell(tag: Tag): void {
+    this.#cellDepth++;
+    if (this.#collecting === "is") this.#item.open(tag.name);
+    if (this.#cellDepth !== 2) return;
+    if (tag.name === this.#names.v) {
+      this.#hasValue = true;
+      this.#collecting = "v";
+    } else if (tag.name === this.#names.f) {
+      this.#formulaTag = tag;
+      this.#collecting = "f";
+    } else if (tag.name === this.#names.is) {
+      this.#hasInline = true;
+      this.#collecting = "is";
+    }
+  }
+
+  #endCell(): void {
+    const { content } = this;
+    const { col } = content.cursor;
+    const into = this.#row as Row;
+    const tag = this.#formulaTag;
+    const formula = tag === undefined ? null : content.formula(this.#formula, tag.attributes, into);
+    const value = this.#readValue();
+    const last = into.cols.length - 1;
+    let place = last + 1;
+    if (last >= 0 && col <= (into.cols[last] as number)) {
+      place = into.find(col);
+      if (place >= 0)
+        throw damaged(this.part, `it holds the cell ${toRef(content.cursor.row, col)} twice`);
+      place = ~place;
+    }
+    into.insert(place, col, value, formula, this.#style);
+  }
+
+  #readValue() {
+    if (this.#type === "inlineStr") return this.#hasInline ? this.#item.take() : null;
+    const isThere = this.#hasValue || this.#formulaTag !== undefined;
+    return this.content.value(this.#type, this.#value, isThere);
+  }
+}
+
+function namesWith(prefix: string) {
+  const [sheetData, row, c] = [`${prefix}sheetData`, `${prefix}row`, `${prefix}c`];
+  return { sheetData, row, c, v: `${prefix}v`, f: `${prefix}f`, is: `${prefix}is` };
+}
