@@ -36,7 +36,7 @@ export const checkOpeningsInUse: Check = (job, report) => {
       report.at("opening-unknown", table, "openings", i, fans.label(i), {
         what: error.message,
         effect: "The open area, and with it the flow, is unknown.",
-        mend: `Type the labels that were open, joined by +. Box ${box} has ${listed(openings.map((opening) => opening.label))}.`,
+        mend: `Type the labels that were open, joined by +. ${box} has ${listed(openings.map((opening) => opening.label))}.`,
       });
     }
   }
