@@ -1,0 +1,90 @@
+import { beforeEach, describe, expect, it } from "vitest";
+import type { WorkbookHost } from "../../src/desk/host";
+import { excelHost } from "../../src/pane/session/excel-host";
+import { Session } from "../../src/pane/session/session";
+import { settled } from "../desk-host/desk";
+import { answerKey } from "../excel/demo";
+import { demoHost, typedAt } from "../excel/hosts";
+import { HandClock } from "./fake-host";
+
+// The pane's own session over the real client library and the host: what the browser tests click.
+let host: WorkbookHost;
+let clock: HandClock;
+let session: Session;
+
+const places = () =>
+  (session.state.check?.findings ?? []).map(({ sheet, cell }) => `${sheet}!${cell}`).sort();
+const at = (place: string) => {
+  const found = session.state.check?.findings.find(
+    ({ sheet, cell }) => `${sheet}!${cell}` === place,
+  );
+  if (!found) throw new Error(`nothing was found at ${place}`);
+  return found;
+};
+
+/** Lets events arrive, the pause after an edit pass, and the work that follows end. */
+async function settle(): Promise<void> {
+  await settled();
+  clock.turn();
+  await session.select("Fans", "A1");
+}
+
+beforeEach(async () => {
+  host = demoHost();
+  clock = new HandClock();
+  session = new Session(excelHost, clock);
+  await session.open();
+  await session.check();
+});
+
+describe("the pane's session over the real client library", () => {
+  it("finds every planted fault and nothing else", () => {
+    expect(session.state.problem).toBe("");
+    expect(places()).toEqual(
+      answerKey()
+        .map(({ sheet, cell }) => `${sheet}!${cell}`)
+        .sort(),
+    );
+  });
+
+  it("applies a mend, sees the row turn sound, and takes it back", async () => {
+    await session.apply(at("Fans!K9"));
+    await settle();
+    expect(typedAt(host, "Fans", "K9")).toBe("4.1");
+    expect(places()).not.toContain("Fans!K9");
+    await session.undo();
+    await settle();
+    expect(typedAt(host, "Fans", "K9")).toBe("-4.1");
+    expect(places()).toContain("Fans!K9");
+  });
+
+  it("restores a formula that was typed over", async () => {
+    await session.apply(at("Fans!R70"));
+    await settle();
+    expect(typedAt(host, "Fans", "R70")).toMatch(/^=FANROW\.ROOM_RATE\(/);
+    expect(places()).not.toContain("Fans!R70");
+  });
+
+  it("checks a reading again as a user types it", async () => {
+    for (const col of [10, 11, 12]) host.userEnters("Fans", 1, col, "9.4");
+    await settle();
+    expect(at("Fans!K2").kind).toBe("pressure-above");
+  });
+
+  it("writes the findings and keeps a fit in the workbook", async () => {
+    await session.writeFindings();
+    await session.saveFit([{ sheet: "Fans", heading: "Note", field: "" }]);
+    expect(session.state.problem).toBe("");
+    expect(host.sheets.map(({ name }) => name)).toEqual(
+      expect.arrayContaining(["Findings", "Fit"]),
+    );
+    expect(session.state.check?.job.fit.sheets.fans?.columns.has("note")).toBe(false);
+  });
+
+  it("says in plain words what the host refuses", async () => {
+    host.beginEdit();
+    await session.apply(at("Fans!K9"));
+    expect(session.state.problem).toMatch(/editing/);
+    host.endEdit();
+  });
+});
