@@ -16,24 +16,8 @@ export function textNumber(text: string): number | undefined {
   if (plain === "") return undefined;
   // Plain digits are the common case and need no format reader.
   if (/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain)) return Number(plain);
-  return formattedNumber(plain);
-}
-
-/** Texts looked at lately, since lookups ask for the same few again and again. */
-const lately = new Map<string, number | undefined>();
-let since = 0;
-
-/** A number with a format, such as a date. One without a year means the current one, so none is kept for long. */
-function formattedNumber(text: string): number | undefined {
-  if (lately.has(text) && Date.now() - since < 1000) return lately.get(text);
-  const read = parseValue(text)?.value;
-  const number = typeof read === "number" ? read : undefined;
-  if (lately.size >= 100 || Date.now() - since >= 1000) {
-    lately.clear();
-    since = Date.now();
-  }
-  lately.set(text, number);
-  return number;
+  const read = parseValue(plain)?.value;
+  return typeof read === "number" ? read : undefined;
 }
 
 export function toText(value: Scalar): string | ErrorValue {

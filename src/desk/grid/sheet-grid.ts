@@ -112,7 +112,9 @@ export class SheetGrid {
     const { row, col } = this.desk.head;
     const place = this.lines.placeOf(row);
     if (place && place.pinned === null) this.api.ensureIndexVisible(place.index);
-    if (this.api.getColumn(String(col))) this.api.ensureColumnVisible(String(col));
+    // The next column first: the scroll bar hides the edge of the last one in view.
+    for (const near of [col + 1, col])
+      if (this.api.getColumn(String(near))) this.api.ensureColumnVisible(String(near));
   }
 
   private showEdit(): void {

@@ -1,0 +1,70 @@
+import type { ReadContext } from "../../src/workbook/cell-content";
+import { WorkbookError } from "../../src/workbook/error";
+import { Budget, defaultLimits } from "../../src/workbook/limits";
+import { SharedFormula } from "../../src/workbook/shared-formula";
+import type { SheetData, StoredFormula } from "../../src/workbook/sheet-data";
+import { readAnySheet, readPlainSheet, readSheet } from "../../src/workbook/sheet-read";
+
+export interface Given {
+  readonly strings?: readonly string[];
+  readonly date1904?: boolean;
+  readonly depth?: number;
+  readonly cells?: number;
+}
+
+const part = "xl/worksheets/sheet1.xml";
+
+function contextOf({ strings = [], date1904 = false, depth, cells }: Given): ReadContext {
+  return {
+    depth: depth ?? defaultLimits.depth,
+    cells: new Budget(cells ?? defaultLimits.cells, "too many cells"),
+    date1904,
+    strings: () => strings,
+  };
+}
+
+function formulaOf(stored: StoredFormula) {
+  if (!(stored instanceof SharedFormula)) return stored;
+  return { row: stored.row, col: stored.col, formula: stored.formula };
+}
+
+/** All that a reading found, in a form that can be compared. */
+function told(data: SheetData) {
+  return {
+    rows: data.order.map((index) => {
+      const row = data.rows.get(index);
+      return { index, ...row, formulas: row?.formulas.map(formulaOf) };
+    }),
+    fileOrder: [...data.rows.keys()],
+    extent: data.extent,
+    arrayRefs: [...data.arrayRefs],
+    hiddenRows: [...data.hiddenRows],
+    hiddenCols: [...data.hiddenCols],
+    columnWidths: [...data.columnWidths],
+    columnStyles: [...data.columnStyles],
+    merges: data.merges,
+    frozen: [data.frozenRows, data.frozenCols],
+    flags: [data.isProtected, data.isFiltered],
+  };
+}
+
+function outcome(read: typeof readPlainSheet, bytes: Uint8Array, given: Given) {
+  const context = contextOf(given);
+  try {
+    const data = read(part, bytes, context);
+    return data && { ...told(data), cellsLeft: context.cells.left };
+  } catch (error) {
+    if (!(error instanceof WorkbookError)) throw error;
+    return { reason: error.reason, message: error.message };
+  }
+}
+
+/** What the plain reading, the full one and both together make of a sheet part. */
+export function bothWays(sheet: string | Uint8Array, given: Given = {}) {
+  const bytes = typeof sheet === "string" ? new TextEncoder().encode(sheet) : sheet;
+  return {
+    plain: outcome(readPlainSheet, bytes, given),
+    full: outcome(readAnySheet, bytes, given),
+    together: outcome(readSheet, bytes, given),
+  };
+}
