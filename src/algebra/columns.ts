@@ -3,6 +3,7 @@ import type { Expression, FunctionName, Operator } from "./expression";
 import { oneValueOf } from "./one-value";
 import { operate } from "./operate";
 import { type Program, programOf } from "./program";
+import { isComparison, select } from "./select";
 
 /** One input of a formula over many rows: a value a row, or one value for all. */
 export type Column = Float64Array | number;
@@ -89,7 +90,7 @@ function kernel(tree: Expression, known: ReadonlyMap<string, Kernel>): Kernel {
     case "binary":
       return binary(tree.operator, kernel(tree.left, known), kernel(tree.right, known));
     case "choice":
-      return choice(kernel(tree.when, known), kernel(tree.yes, known), kernel(tree.no, known));
+      return choice(tree, known);
   }
 }
 
@@ -122,22 +123,23 @@ function squareRoot(of: Kernel): Kernel {
   };
 }
 
-function choice(when: Kernel, then: Kernel, otherwise: Kernel): Kernel {
+function choice(tree: Expression & { kind: "choice" }, known: ReadonlyMap<string, Kernel>): Kernel {
+  const { when } = tree;
+  if (when.kind !== "binary" || !isComparison(when.operator))
+    throw new Error("a choice in a formula text is made by one comparison");
+  const { operator } = when;
+  const left = kernel(when.left, known);
+  const right = kernel(when.right, known);
+  const then = kernel(tree.yes, known);
+  const otherwise = kernel(tree.no, known);
   const out = new Float64Array(block);
-  const yesFill = filler();
-  const noFill = filler();
+  const fills = [filler(), filler(), filler(), filler()] as const;
   return (at, count) => {
-    const test = when(at, count);
-    if (typeof test === "number") {
-      if (Number.isNaN(test)) return test;
-      return test ? then(at, count) : otherwise(at, count);
-    }
-    const yes = yesFill(then(at, count));
-    const no = noFill(otherwise(at, count));
-    for (let i = 0; i < count; i++) {
-      const t = test[i] as number;
-      out[i] = (t ? yes[i] : t === 0 ? no[i] : t) as number;
-    }
+    const a = fills[0](left(at, count));
+    const b = fills[1](right(at, count));
+    const yes = fills[2](then(at, count));
+    const no = fills[3](otherwise(at, count));
+    select(operator, a, b, yes, no, out, count);
     return out;
   };
 }

@@ -38,7 +38,10 @@ export async function readPieces(
     const types = suspects.map((piece) => ({ piece, range: loaded(piece, "valueTypes") }));
     const spent = suspects.reduce((sum, piece) => sum + rowsOf(piece) * typeBytes, 0);
     const { now, later } = cut(queue, tripBytes - spent);
-    const blocks = now.map((piece) => ({ piece, range: loaded(piece, "values,formulas") }));
+    // The last cells bring their types along where there is room, and need no further trip.
+    const withTypes = later.length === 0 && spent + sizeOf(now) <= tripBytes;
+    const leaves = withTypes ? "values,formulas,valueTypes" : "values,formulas";
+    const blocks = now.map((piece) => ({ piece, range: loaded(piece, leaves) }));
     try {
       await book.sync();
     } catch (thrown) {
@@ -49,9 +52,12 @@ export async function readPieces(
       continue;
     }
     for (const { piece, range } of types) takeTypes(piece, range.valueTypes);
-    suspects = blocks.flatMap(({ piece, range: { values, formulas } }) => {
+    suspects = blocks.flatMap(({ piece, range }) => {
+      const { values, formulas } = range;
       take(piece, { values, formulas });
-      return suspectsIn(piece, values);
+      if (!withTypes) return suspectsIn(piece, values);
+      takeTypes(piece, range.valueTypes);
+      return [];
     });
     queue = later;
     onLeft(queue.reduce((sum, piece) => sum + rowsOf(piece), 0));
@@ -81,6 +87,15 @@ function cut(queue: readonly Piece[], budget: number): { now: Piece[]; later: Pi
     left -= rows * piece.plan.rowBytes;
   }
   return { now, later };
+}
+
+/** What pieces take on the wire together with their value types. */
+function sizeOf(pieces: readonly Piece[]): number {
+  return pieces.reduce(
+    (sum, piece) =>
+      sum + rowsOf(piece) * (piece.plan.rowBytes + (piece.right - piece.left + 1) * typeBytes),
+    0,
+  );
 }
 
 function rowsOf({ top, bottom }: Block): number {
