@@ -25,12 +25,12 @@ export function verdictOf(flow: any[][], required: any[][], status: any[][]): an
 
 function readStatuses(rows: Rows): (RangeStatus | undefined)[] {
   const statusOf = rows.texts("status");
-  return Array.from({ length: rows.length }, (_, i) => {
+  const statuses = new Array<RangeStatus | undefined>(rows.length);
+  for (let i = 0; i < rows.length; i++)
     try {
-      return readStatus(statusOf(i));
+      statuses[i] = readStatus(statusOf(i));
     } catch (error) {
       rows.refuse(i, fromError(error));
-      return undefined;
     }
-  });
+  return statuses;
 }
