@@ -17,10 +17,11 @@ export const checkStaleValues: Check = (job, report) => {
     for (let row = 0; row < grid.rowCount; row++) {
       for (let col = 0; col < grid.colCount; col++) {
         const formula = grid.formula(row, col);
-        if (formula === null || volatile.test(formula)) continue;
+        if (formula === null) continue;
         const again = fresh(grid.name, row, col);
         const stored = grid.value(row, col);
         if ("unsupported" in again || same(stored, again.value)) continue;
+        if (volatile.test(formula)) continue;
         report.add("value-stale", grid.name, cellName(row, col), row, names?.get(row) ?? "", {
           what: `${text(stored)} is stored where the formula gives ${text(again.value)}`,
           effect: "Anyone who opens the file without recalculating reads the stored value.",
