@@ -5,6 +5,7 @@ import { Area, Areas, type Value } from "../area";
 import { toBoolean, toNumber, toText } from "../coerce";
 import { type ErrorValue, errors, isError, Matrix, type Scalar, Unsupported } from "../values";
 import { asScalar, type Expr, type Mode, type Scope, spread, values } from "./expr";
+import { Remembered } from "./remembered";
 
 type Type = FunctionParameter["type"];
 
@@ -55,10 +56,19 @@ export function ownCall(
     return invoke(own, read);
   };
 
+  const remembered = new Remembered();
   const run = (row: number, col: number): Value => {
     const read: (Value | undefined)[] = new Array(count);
     for (let i = 0; i < count; i++) read[i] = getters[i]?.(row, col);
-    if (scalars.length === 0 || !scalars.some((i) => read[i] instanceof Matrix)) return call(read);
+    if (scalars.length === 0 || !scalars.some((i) => read[i] instanceof Matrix)) {
+      const key = remembered.keyOf(read);
+      if (key === undefined) return call(read);
+      const known = remembered.get(key);
+      if (known !== undefined) return known;
+      const result = call(read);
+      remembered.keep(key, result);
+      return result;
+    }
     return spread(
       scalars.map((i) => read[i] as Scalar | Matrix),
       (cell) => {

@@ -1,0 +1,27 @@
+import { expect, it } from "vitest";
+import { worksheetFunctions } from "../../functions";
+import { SheetModel } from "../../src/sheet";
+import { Workbook } from "../../src/workbook";
+
+it("a remembered call forgets when a cell of its fixed range changes, and tells rows apart", () => {
+  const workbook = Workbook.create();
+  const area = (row: number) => ({
+    formula: `_xldudf_FANROW_OPEN_AREA(A${row},$D$1:$D$2,$E$1:$E$2)`,
+  });
+  workbook.addSheet("S", {
+    rows: [
+      [{ value: "A" }, area(1), null, { value: "A" }, { value: 12 }],
+      [{ value: "B" }, area(2), null, { value: "B" }, { value: 24 }],
+      [{ value: "A" }, area(3)],
+      [{ value: "A+B" }, area(4)],
+    ],
+  });
+  const model = new SheetModel(workbook, worksheetFunctions);
+  model.recalculateAll();
+  const areas = () => [0, 1, 2, 3].map((row) => model.value("S", row, 1));
+  expect(areas()).toEqual([12, 24, 12, 36]);
+  model.set("S", 0, 4, 10);
+  expect(areas()).toEqual([10, 24, 10, 34]);
+  model.set("S", 0, 0, "B");
+  expect(areas()).toEqual([24, 24, 10, 34]);
+});
