@@ -25,3 +25,20 @@ it("a remembered call forgets when a cell of its fixed range changes, and tells 
   model.set("S", 0, 0, "B");
   expect(areas()).toEqual([24, 24, 10, 34]);
 });
+
+it("a call copied across looks at the range of its own column", () => {
+  const workbook = Workbook.create();
+  const across = (column: string) => ({
+    formula: `_xldudf_FANROW_OPEN_AREA("A+B",$A$1:$A$2,${column}$1:${column}$2)`,
+  });
+  workbook.addSheet("S", {
+    rows: [
+      [{ value: "A" }, { value: 1 }, { value: 10 }],
+      [{ value: "B" }, { value: 2 }, { value: 20 }],
+      [null, across("B"), across("C")],
+    ],
+  });
+  const model = new SheetModel(workbook, worksheetFunctions);
+  model.recalculateAll();
+  expect([model.value("S", 2, 1), model.value("S", 2, 2)]).toEqual([3, 30]);
+});

@@ -20,6 +20,8 @@ export class Remembered {
       if (value instanceof Area) {
         if (value.fresh() === undefined) return undefined;
         this.follow(value.grid.clock.revision);
+        // Copied across, a formula may fix the rows of a range and not its columns.
+        key += `${value.left}:${value.cols}\u0000`;
       } else if (typeof value === "object" && value !== null) return undefined;
       else key += typeof value === "string" ? `"${value}\u0000` : `${value}\u0000`;
     }
