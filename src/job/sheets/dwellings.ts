@@ -1,4 +1,5 @@
 import type { SheetLayout } from "./field";
+import { dwellingField, noteField } from "./shared-fields";
 
 /** A row a dwelling. */
 export const dwellingsLayout: SheetLayout = {
@@ -6,23 +7,7 @@ export const dwellingsLayout: SheetLayout = {
   title: "Dwellings",
   words: ["dwellings", "units", "lots", "homes", "houses", "plots", "apartments"],
   fields: [
-    {
-      key: "dwelling",
-      title: "Dwelling",
-      words: [
-        "unit",
-        "lot",
-        "home",
-        "house",
-        "address",
-        "site",
-        "apartment",
-        "plot",
-        "dwelling id",
-      ],
-      holds: "text",
-      needed: true,
-    },
+    dwellingField,
     { key: "plan", title: "Plan", words: ["plan type", "model", "house type"], holds: "text" },
     {
       key: "floor",
@@ -61,11 +46,6 @@ export const dwellingsLayout: SheetLayout = {
       holds: "text",
       computed: true,
     },
-    {
-      key: "note",
-      title: "Note",
-      words: ["notes", "comment", "comments", "remarks"],
-      holds: "text",
-    },
+    noteField,
   ],
 };

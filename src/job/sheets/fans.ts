@@ -1,4 +1,5 @@
 import type { SheetLayout } from "./field";
+import { dwellingField, noteField } from "./shared-fields";
 
 /** A row a fan. */
 export const fansLayout: SheetLayout = {
@@ -6,23 +7,7 @@ export const fansLayout: SheetLayout = {
   title: "Fans",
   words: ["fans", "fan tests", "fan readings", "exhaust fans", "readings", "flow tests", "tests"],
   fields: [
-    {
-      key: "dwelling",
-      title: "Dwelling",
-      words: [
-        "unit",
-        "lot",
-        "home",
-        "house",
-        "address",
-        "site",
-        "apartment",
-        "plot",
-        "dwelling id",
-      ],
-      holds: "text",
-      needed: true,
-    },
+    dwellingField,
     {
       key: "tag",
       title: "Fan",
@@ -154,12 +139,7 @@ export const fansLayout: SheetLayout = {
       holds: "text",
     },
     { key: "date", title: "Date", words: ["test date", "tested on", "date tested"], holds: "date" },
-    {
-      key: "note",
-      title: "Note",
-      words: ["notes", "comment", "comments", "remarks"],
-      holds: "text",
-    },
+    noteField,
   ],
 };
 
