@@ -1,5 +1,6 @@
 import { findDuty, findEdition, findRoom } from "../src/editions";
 import { dwellingRate, roomRate } from "../src/job";
+import { known } from "./by-edition";
 import { fromError, missing } from "./problem";
 import { pick, Rows } from "./rows";
 import { aboveZero, readUnits } from "./units";
@@ -56,8 +57,9 @@ export function roomRateOf(
  * @param {any[][]} edition Edition, such as 62.2-2016 or IRC-2021: one cell or a range.
  * @param {any[][]} floorArea Floor area, above 0, ft² (m² for "si"): one cell or a range.
  * @param {any[][]} bedrooms Number of bedrooms, 0 or more: one cell or a range.
- * @param {any[][]} [method] "equation", "table" or "larger"; the edition's usual one where left out.
+ * @param {any[][]} [method] "equation", "table", "larger" or "bounded"; the edition's usual one where left out.
  * @param {any} [units] "ip" or "si"; "ip" where left out.
+ * @param {any[][]} [occupants] People known to live there, where they are more than bedrooms plus one.
  * @returns {any[][]} Required rate, cfm (L/s for "si").
  */
 export function dwellingRateOf(
@@ -66,19 +68,22 @@ export function dwellingRateOf(
   bedrooms: any[][],
   method: any[][],
   units: any,
+  occupants: any[][],
 ): any[][] {
   const system = readUnits(units);
-  const rows = new Rows({ edition, floorArea, bedrooms, method });
+  const rows = new Rows({ edition, floorArea, bedrooms, method, occupants });
   const editionOf = rows.texts("edition");
   const methodOf = rows.texts("method");
   const area = rows.numbers("floorArea", { blank: "nothing yet", refuse: aboveZero });
   const count = rows.numbers("bedrooms");
+  const people = rows.numbers("occupants", { blank: "allowed", otherwise: Number.NaN });
   return rows.result((i) => {
     const [named, way] = [editionOf(i), methodOf(i)];
     if (rows.isSpoiled(i)) return missing("the edition or the method holds an error");
     if (named === "") return missing("the edition is blank: name one, such as 62.2-2016");
     try {
-      return dwellingRate(findEdition(named), pick(area, i), pick(count, i), system, way).rate;
+      const [floor, rooms, living] = [pick(area, i), pick(count, i), known(pick(people, i))];
+      return dwellingRate(findEdition(named), floor, rooms, system, way, living).rate;
     } catch (error) {
       return fromError(error);
     }

@@ -5,7 +5,23 @@ import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
 const folder = join(import.meta.dirname, "..");
 
 /** The files that hold worksheet functions. */
-export const functionFiles = ["openings.ts", "flow.ts", "range.ts", "required.ts", "judging.ts"];
+export const functionFiles = [
+  "openings.ts",
+  "flow.ts",
+  "range.ts",
+  "required.ts",
+  "judging.ts",
+  "spread.ts",
+  "pairs.ts",
+  "working.ts",
+  "air.ts",
+  "instruments.ts",
+  "pan.ts",
+  "estimate.ts",
+  "reading-along.ts",
+  "dwelling.ts",
+  "equipment.ts",
+];
 
 /** The committed metadata that Excel loads. */
 export const metadataFile = join(folder, "functions.json");

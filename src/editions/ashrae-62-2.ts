@@ -1,4 +1,5 @@
 import type { Mark, Source } from "../formulas";
+import { creditOf, cycleOf, deficitsOf, furtherPerson, infiltrationOf } from "./ashrae-credits";
 import type { Edition, EquationRule, RoomRule, TableRule } from "./edition";
 
 const source = (edition: string, clause: string, mark: Mark): Source => ({
@@ -50,6 +51,7 @@ const equation2010: EquationRule = {
   areaRate: { ip: 0.01, si: 0.05 },
   personRate: { ip: 7.5, si: 3.5 },
   leastBedrooms: 1,
+  furtherPerson: furtherPerson("2010"),
   source: source("2010", "4.1, eq. 4.1a (IP: two sources; SI: from memory)", "from memory"),
 };
 
@@ -69,18 +71,23 @@ export const ashrae2010: Edition = {
     },
   ],
   dwelling: [equation2010],
+  infiltration: infiltrationOf("2010"),
+  credit: creditOf("2010"),
+  cycle: cycleOf("2010"),
+  deficits: deficitsOf("2010"),
   notes: [
     "The default infiltration of 2 cfm for each 100 ft² is already inside the rate.",
     "A toilet room without a bath or shower has no local rate.",
   ],
 };
 
-function later(year: string, aliases: string[]): Edition {
+function later(year: "2013" | "2016" | "2019" | "2022"): Edition {
   const equation: EquationRule = {
     method: "equation",
     areaRate: { ip: 0.03, si: 0.15 },
     personRate: { ip: 7.5, si: 3.5 },
     leastBedrooms: 1,
+    furtherPerson: furtherPerson(year),
     source: source(year, "4.1.1, eq. 4.1a (IP: read; SI eq. 4.1b: from memory)", "from memory"),
   };
   const table: TableRule = {
@@ -119,7 +126,7 @@ function later(year: string, aliases: string[]): Edition {
   return {
     id: `62.2-${year}`,
     title: `ASHRAE 62.2-${year}`,
-    aliases,
+    aliases: [`62.2 ${year}`],
     systems: ["ip", "si"],
     rooms: [
       ...rooms(year, { demand: "table 5.1", continuous: "table 5.2" }),
@@ -133,6 +140,10 @@ function later(year: string, aliases: string[]): Edition {
       },
     ],
     dwelling: [equation, table, metricTable],
+    infiltration: infiltrationOf(year),
+    credit: creditOf(year),
+    cycle: cycleOf(year),
+    deficits: deficitsOf(year),
     notes: [
       "The rate before any infiltration credit.",
       "Equation and table both count; the equation at the true area is never more than the table.",
@@ -141,5 +152,7 @@ function later(year: string, aliases: string[]): Edition {
   };
 }
 
-export const ashrae2016 = later("2016", ["62.2 2016"]);
-export const ashrae2019 = later("2019", ["62.2 2019"]);
+export const ashrae2013 = later("2013");
+export const ashrae2016 = later("2016");
+export const ashrae2019 = later("2019");
+export const ashrae2022 = later("2022");

@@ -1,7 +1,7 @@
 import type { Source } from "../formulas";
-
-/** "ip": cfm, ft², ft³. "si": L/s, m², m³. Each has its own numbers; none is converted. */
-export type System = "ip" | "si";
+import type { CreditRule, InfiltrationRule } from "./infiltration";
+import type { Rate, System } from "./rate";
+import type { CycleRule, RunTimeRule } from "./run-time";
 
 export const roomKinds = ["bathroom", "toilet", "kitchen hood", "kitchen", "utility"] as const;
 /** "kitchen hood" is a hood that exhausts outdoors; "kitchen" any other kitchen exhaust. */
@@ -9,9 +9,6 @@ export type RoomKind = (typeof roomKinds)[number];
 
 export const duties = ["on demand", "continuous"] as const;
 export type Duty = (typeof duties)[number];
-
-/** A number for each system that the edition itself states. */
-export type Rate = Readonly<Partial<Record<System, number>>>;
 
 /** What one edition asks of one kind of room at one duty. */
 export interface RoomRule {
@@ -31,6 +28,8 @@ export interface EquationRule {
   readonly areaRate: Rate;
   readonly personRate: Rate;
   readonly leastBedrooms: number;
+  /** What each person above bedrooms + 1 adds. */
+  readonly furtherPerson?: { readonly each: Rate; readonly source: Source };
   readonly source: Source;
 }
 
@@ -52,20 +51,34 @@ export interface LargerRule {
   readonly method: "larger";
   readonly system: System;
   readonly areaRate: number;
-  /** Rates for 0, 1, 2 … bedrooms. */
+  readonly leastBedrooms: number;
+  /** Rates for the least number of bedrooms, one more, two more … */
   readonly byBedrooms: readonly number[];
   readonly eachFurther: number;
   readonly source: Source;
   readonly areaSource: Source;
 }
 
-export type DwellingRule = EquationRule | TableRule | LargerRule;
+/** An area rate between a least and a most, whatever the number of bedrooms. */
+export interface BoundedRule {
+  readonly method: "bounded";
+  readonly system: System;
+  readonly areaRate: number;
+  readonly least: number;
+  readonly most: number;
+  readonly source: Source;
+}
+
+export type DwellingRule = EquationRule | TableRule | LargerRule | BoundedRule;
 export type Method = DwellingRule["method"];
 
-/** Run-time factors: share of each segment that the fan runs, and what to multiply the rate by. */
-export interface RunTimeRule {
-  readonly segmentHours: number;
-  readonly rows: readonly (readonly [share: number, factor: number])[];
+/** Existing buildings: weak room fans may stay if the dwelling rate rises by a share of the deficits. */
+export interface DeficitRule {
+  readonly rooms: readonly { readonly room: RoomKind; readonly rate: Rate }[];
+  /** What an openable window in the room counts for. */
+  readonly window: Rate;
+  /** The part of the deficits' sum that is added to the dwelling rate. */
+  readonly share: number;
   readonly source: Source;
 }
 
@@ -80,6 +93,10 @@ export interface Edition {
   readonly rooms: readonly RoomRule[];
   /** The first is what applies when no method is named. */
   readonly dwelling: readonly DwellingRule[];
+  readonly infiltration?: InfiltrationRule;
+  readonly credit?: CreditRule;
   readonly runTime?: RunTimeRule;
+  readonly cycle?: CycleRule;
+  readonly deficits?: DeficitRule;
   readonly notes: readonly string[];
 }

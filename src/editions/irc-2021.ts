@@ -64,6 +64,6 @@ export const irc2021: Edition = {
   },
   notes: [
     "The column above 7 bedrooms is the equation at 9 bedrooms, not at 8.",
-    "A 30 % reduction for balanced, distributed systems exists (from memory) and is not applied here.",
+    "A 30 % reduction for balanced, distributed systems exists (from memory); the rate here is the one before it.",
   ],
 };

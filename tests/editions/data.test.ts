@@ -14,9 +14,13 @@ describe("the editions", () => {
   it("keep the ids that job workbooks hold", () => {
     expect(editions.map(({ id }) => id)).toEqual([
       "62.2-2010",
+      "62.2-2013",
       "62.2-2016",
       "62.2-2019",
+      "62.2-2022",
       "IRC-2021",
+      "HUD-3280",
+      "ADF-2010",
       "ADF-2021",
     ]);
   });
@@ -82,5 +86,40 @@ describe.each(editions.map((edition) => [edition.id, edition] as const))("%s", (
       expect(factor).toBeLessThan(rows[i - 1]?.[1] ?? Number.POSITIVE_INFINITY);
     });
     if (edition.runTime) expect(rows.at(-1)).toEqual([1, 1]);
+  });
+
+  it("states the numbers of credits, cycles and deficits in each of its units, and traced", () => {
+    const { infiltration, credit, cycle, deficits } = edition;
+    const whole = (rate: object) =>
+      expect(Object.keys(rate).sort()).toEqual([...edition.systems].sort());
+    if (infiltration) {
+      expectTraced(infiltration.source);
+      whole(infiltration.factor);
+      whole(infiltration.referenceHeight);
+    }
+    // A leakage is of no use without a credit, nor a credit without an infiltration.
+    expect(credit === undefined).toBe(infiltration === undefined);
+    for (const part of [credit, credit?.newWork, credit?.excess, credit?.exposure])
+      if (part) expectTraced(part.source);
+    if (credit?.unbalanced) expectTraced(credit.unbalanced.source);
+    if (credit?.excess) whole(credit.excess.byDefault);
+    if (deficits) {
+      expectTraced(deficits.source);
+      whole(deficits.window);
+      for (const { rate } of deficits.rooms) whole(rate);
+    }
+    if (cycle) {
+      expectTraced(cycle.source);
+      expectTraced(cycle.longer.source);
+    }
+  });
+
+  it("has an effectiveness, if any, for every share of the time, that never falls with it", () => {
+    const rows = edition.cycle?.longer.rows ?? [];
+    rows.forEach(({ upTo, effectiveness }, i) => {
+      expect(upTo).toBeGreaterThan(rows[i - 1]?.upTo ?? 0);
+      expect(effectiveness).toBeGreaterThan(rows[i - 1]?.effectiveness ?? 0);
+    });
+    if (edition.cycle) expect(rows.at(-1)).toEqual({ upTo: 1, edge: "inside", effectiveness: 1 });
   });
 });

@@ -25,7 +25,7 @@ describe("finding an edition", () => {
     (name) => {
       expect(() => findEdition(name)).toThrow(UnknownNameError);
       expect(() => findEdition(name)).toThrow(
-        `unknown edition "${name}": use one of 62.2-2010, 62.2-2016, 62.2-2019, IRC-2021, ADF-2021`,
+        `unknown edition "${name}": use one of 62.2-2010, 62.2-2013, 62.2-2016, 62.2-2019, 62.2-2022, IRC-2021, HUD-3280, ADF-2010, ADF-2021`,
       );
     },
   );

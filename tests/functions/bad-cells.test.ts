@@ -30,7 +30,8 @@ describe("a blank cell", () => {
     },
   );
 
-  it.each(contracts.map((contract) => [contract.id, contract] as const))(
+  const filledIn = contracts.filter(({ table }) => !table);
+  it.each(filledIn.map((contract) => [contract.id, contract] as const))(
     "in every argument of %s gives a blank row: a row not yet filled in",
     (id, contract) => {
       const nothing = contract.arguments.map((argument) =>

@@ -6,7 +6,10 @@ export type Matrix = unknown[][];
 export function call(id: string, ...args: readonly unknown[]): Matrix {
   const found = worksheetFunctions.find((entry) => entry.id === id);
   if (!found) throw new Error(`no worksheet function ${id}`);
-  return found.call(...found.parameters.map((_, i) => args[i] ?? null)) as Matrix;
+  const passed = found.parameters.map(({ repeating }, i) =>
+    repeating ? args.slice(i) : (args[i] ?? null),
+  );
+  return found.call(...passed) as Matrix;
 }
 
 /** The one cell that a function gives for single arguments. */

@@ -1,17 +1,18 @@
 import { describe, expect, it } from "vitest";
 import { call, column, failureOf, type Matrix } from "./call";
-import { contracts, soundArguments } from "./contract";
+import { byRow, contracts, soundArguments } from "./contract";
 
 const asColumn = (_: unknown, cells: unknown[]): Matrix => cells.map((cell) => [cell]);
 
-describe.each(contracts.map((contract) => [contract.id, contract] as const))(
+describe.each(byRow.map((contract) => [contract.id, contract] as const))(
   "%s and the shape of its arguments",
   (id, contract) => {
     const isList = (i: number) => contract.arguments[i]?.role === "list";
-    const isRow = (i: number) => !isList(i) && contract.arguments[i]?.role !== "units";
+    const isRow = (i: number) =>
+      !isList(i) && !["units", "word"].includes(contract.arguments[i]?.role ?? "");
     const columns = soundArguments(contract, asColumn);
     const whole = call(id, ...columns);
-    const width = id === "REACH" ? 2 : 1;
+    const width = contract.cells ?? 1;
     const rowAlone = (r: number) =>
       call(id, ...columns.map((cells, i) => (isRow(i) ? [(cells as Matrix)[r]] : cells)));
 
@@ -30,12 +31,21 @@ describe.each(contracts.map((contract) => [contract.id, contract] as const))(
     });
 
     it("takes rows for columns, in arguments and in lists", () => {
-      const turned = columns.map((cells) =>
-        Array.isArray(cells) ? [(cells as Matrix).map(([cell]) => cell)] : cells,
+      const turned = columns.map((cells, i) =>
+        Array.isArray(cells) && !contract.arguments[i]?.repeats
+          ? [(cells as Matrix).map(([cell]) => cell)]
+          : cells,
       );
+      // Repeats of one row lie side by side: beside rows of the others, one cell has to do.
+      const repeats = contract.arguments.findIndex((argument) => argument.repeats);
+      if (repeats >= 0) turned[repeats] = [(columns[repeats] as Matrix)[0]];
+      const expected =
+        repeats < 0
+          ? whole
+          : call(id, ...columns.map((cells, i) => (i === repeats ? turned[i] : cells)));
       const flat = call(id, ...turned);
-      // REACH puts two cells side by side for each area, whichever way the areas lie.
-      expect(id === "REACH" ? flat : flat[0]).toEqual(id === "REACH" ? whole : whole.flat());
+      // Several cells stand side by side for each row, whichever way the rows lie.
+      expect(width > 1 ? flat : flat[0]).toEqual(width > 1 ? expected : expected.flat());
     });
 
     const rowIndexes = contract.arguments.map((_, i) => i).filter(isRow);
@@ -111,6 +121,22 @@ describe("shapes of two dimensions", () => {
     const failure = failureOf("ROUND_AREA", [new Array(1_048_577).fill(1)]);
     expect(failure.message).toContain("1048577 cells in one call");
   });
+
+  const paired = contracts.filter((contract) => !byRow.includes(contract) && !contract.table);
+
+  it.each(paired.map((contract) => [contract.id, contract] as const))(
+    "%s makes one row of whole ranges, lying or standing, and refuses two lengths",
+    (id, contract) => {
+      const ranges = soundArguments(contract, asColumn) as Matrix[];
+      const result = call(id, ...ranges);
+      expect(result).toHaveLength(1);
+      expect(result[0]).toHaveLength(contract.cells as number);
+      expect(call(id, ...ranges.map((cells) => [cells.flat()]))).toEqual(result);
+      const failure = failureOf(id, ranges[0], ...ranges.slice(1).map((cells) => cells.slice(1)));
+      expect(failure.code).toBe("#VALUE!");
+      expect(failure.message).toMatch(/^\d+ \w+, .*: give ranges of one length$/);
+    },
+  );
 
   it("take a whole column of a sheet", () => {
     const areas = call("ROUND_AREA", [new Array(1_048_576).fill(2)]);

@@ -100,4 +100,87 @@ describe("what the worksheet functions give", () => {
     );
     expect(verdicts).toEqual(column("meets", "short", "retest", "not measured", "", "retest"));
   });
+
+  it("INFILTRATION and FAN_RATE: by each row's own edition", () => {
+    const leaks = call(
+      "INFILTRATION",
+      column("62.2-2016", "62.2-2019", "62.2-2016"),
+      column(1500, 1500, ""),
+      1800,
+      16,
+      0.6,
+    );
+    expect(leaks).toEqual([[expect.closeTo(61.475, 3)], [expect.closeTo(61.146, 3)], [""]]);
+    const fans = call(
+      "FAN_RATE",
+      column("62.2-2016", "62.2-2019"),
+      84,
+      61.146,
+      null,
+      null,
+      column("Existing", "existing"),
+    );
+    expect(fans).toEqual([[close(22.854)], [close(84 - 61.146 ** 2 / 84)]]);
+  });
+
+  it("ON_RATE: a plain average, an effectiveness or a factor", () => {
+    expect(
+      call("ON_RATE", column("62.2-2016", "62.2-2016", "IRC-2021"), 72, 0.5, column("", 12, "")),
+    ).toEqual([[close(144)], [close(288)], [close(144)]]);
+  });
+
+  it("DEFICIT: none is no fan, a blank is not measured yet", () => {
+    expect(
+      call(
+        "DEFICIT",
+        "62.2-2016",
+        "bath",
+        column("none", " None ", 0, "", 60),
+        column("yes", "no", "", "", ""),
+      ),
+    ).toEqual(column(30, 50, 50, "", 0));
+  });
+
+  it("DEFICIT_RATE: a quarter of the sum on top, and blank until a deficit is entered", () => {
+    expect(call("DEFICIT_RATE", "62.2-2016", column(84, 60), column(80, "", 50))).toEqual([
+      [close(116.5)],
+      [close(92.5)],
+    ]);
+    expect(cellOf("DEFICIT_RATE", "62.2-2016", 84, column("", null))).toBe("");
+    expect(cellOf("DEFICIT_RATE", "62.2-2016", 84, 0)).toBe(84);
+    const bad = { code: "#DIV/0!" };
+    expect(cellOf("DEFICIT_RATE", "62.2-2016", 84, column(30, bad))).toBe(bad);
+    expect(cellOf("DEFICIT_RATE", "62.2-2016", 84, column(30, -5))).toMatchObject({
+      message: 'deficits hold "-5": give numbers of 0 or more',
+    });
+  });
+
+  it("BALANCED_RATE: less only where it is both", () => {
+    expect(call("BALANCED_RATE", "IRC-2021", 60, column("yes", "no", true))).toEqual([
+      [close(42)],
+      [60],
+      [close(42)],
+    ]);
+  });
+
+  it("MIN_EFFICACY, MAX_SONE and DUCT_LIMIT: what the code's tables say", () => {
+    expect(call("MIN_EFFICACY", "IECC-2021", column("bath", "in-line"), column(80, ""))).toEqual(
+      column(2.8, 3.8),
+    );
+    expect(call("MAX_SONE", "62.2-2016", column("continuous", "intermittent"))).toEqual(
+      column(1, 3),
+    );
+    expect(
+      call("DUCT_LIMIT", "IRC-2021", column("flex", "smooth", "flex"), column(4, 6, 3), 50, 1),
+    ).toEqual(column(41, "no limit", "not allowed"));
+  });
+
+  it("MAKEUP_AIR and DESIGN_MATCH: a word", () => {
+    expect(call("MAKEUP_AIR", column("IRC-2015", "IRC-2021"), 600, column("", "no"))).toEqual(
+      column("needed", "not needed"),
+    );
+    expect(call("DESIGN_MATCH", "ENERGY-STAR-3.1", 80, column(60, 70, 100, ""))).toEqual(
+      column("low", "matches", "high", ""),
+    );
+  });
 });

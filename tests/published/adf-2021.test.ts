@@ -33,3 +33,35 @@ describe("Approved Document F 2021, L/s (from memory)", () => {
     expect(cellOf("DWELLING_RATE", "ADF-2021", 100, 3, null, "si")).toBe(31);
   });
 });
+
+// From memory: the 2010 table, and that room rates did not change between the two.
+describe("Approved Document F 2010, L/s (from memory)", () => {
+  it.each([
+    [1, 13],
+    [2, 17],
+    [3, 21],
+    [4, 25],
+    [5, 29],
+    [6, 33],
+  ])("a small dwelling of %d bedrooms has %d", (bedrooms, expected) => {
+    expect(cellOf("DWELLING_RATE", "ADF-2010", 30, bedrooms, null, "si")).toBe(expected);
+  });
+
+  it("takes the larger of the two rates, as 2021 does", () => {
+    expect(cellOf("DWELLING_RATE", "ADF-2010", 100, 3, null, "si") as number).toBeCloseTo(30, 10);
+    expect(cellOf("DWELLING_RATE", "ADF-2010", 60, 3, null, "si")).toBe(21);
+  });
+
+  it("rose by about 45 % to 2021, with the same room rates", () => {
+    for (const bedrooms of [1, 2, 3, 4, 5]) {
+      const rate = (year: number) =>
+        cellOf("DWELLING_RATE", `ADF-${year}`, 30, bedrooms, null, "si") as number;
+      expect(rate(2021) / rate(2010)).toBeCloseTo(1.47, 1);
+    }
+    for (const room of ["kitchen hood", "kitchen", "utility", "bathroom", "toilet"])
+      for (const duty of ["on demand", "continuous"])
+        expect(cellOf("ROOM_RATE", "ADF-2010", room, duty, null, "si")).toBe(
+          cellOf("ROOM_RATE", "ADF-2021", room, duty, null, "si"),
+        );
+  });
+});

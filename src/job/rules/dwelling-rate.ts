@@ -1,5 +1,7 @@
 import { oneValue, typeset } from "../../algebra";
 import {
+  type BoundedRule,
+  type DwellingRule,
   type Edition,
   type EquationRule,
   type LargerRule,
@@ -8,14 +10,21 @@ import {
   type TableRule,
   UnknownNameError,
 } from "../../editions";
-import { dwellingRateEquation, dwellingRateLarger } from "../../formulas";
+import {
+  dwellingRateBounded,
+  dwellingRateEquation,
+  dwellingRateLarger,
+  rateForPersons,
+} from "../../formulas";
 import { flowUnit, type RequiredRate, requireSystem } from "./room-rate";
+import { noRule, statedIn, worked } from "./ruling";
 
 /**
  * The least rate of a whole dwelling under an edition, cfm (ip) or L/s (si), before any credit.
  *
  * `floorArea` in ft² (ip) or m² (si), above 0; `bedrooms` a whole number from 0. `method` picks
- * where an edition has both an equation and a table; left out, the edition's usual one.
+ * where an edition has both an equation and a table; left out, the edition's usual one. `occupants`
+ * where more people are known to live there than bedrooms plus one.
  */
 export function dwellingRate(
   edition: Edition,
@@ -23,6 +32,7 @@ export function dwellingRate(
   bedrooms: number,
   system: System,
   method?: string,
+  occupants?: number,
 ): RequiredRate {
   requireSystem(edition, system);
   if (!(floorArea > 0)) throw new RangeError(`floor area ${floorArea}: give an area above 0`);
@@ -37,14 +47,54 @@ export function dwellingRate(
       `unknown method "${method}" in ${edition.id}: use one of ${known.join(", ")}`,
     );
   }
+  const before = byRule(rule, floorArea, bedrooms, system);
+  return occupants === undefined
+    ? before
+    : forPersons(edition, before, occupants, bedrooms, system);
+}
+
+function byRule(rule: DwellingRule, area: number, bedrooms: number, system: System): RequiredRate {
   switch (rule.method) {
     case "equation":
-      return byEquation(rule, floorArea, bedrooms, system);
+      return byEquation(rule, area, bedrooms, system);
     case "table":
-      return byTable(rule, floorArea, bedrooms);
+      return byTable(rule, area, bedrooms);
     case "larger":
-      return byLarger(rule, floorArea, bedrooms);
+      return byLarger(rule, area, bedrooms);
+    case "bounded":
+      return byBounds(rule, area);
   }
+}
+
+/** The rate with what each person above bedrooms + 1 adds, by equation and by table alike. */
+function forPersons(
+  edition: Edition,
+  before: RequiredRate,
+  n: number,
+  bedrooms: number,
+  system: System,
+): RequiredRate {
+  if (!Number.isInteger(n) || n < 0)
+    throw new RangeError(`${n} occupants: give a whole number, 0 or more`);
+  const further = personsOf(edition);
+  if (!further?.furtherPerson)
+    throw noRule(edition, "rate by persons", (each) => personsOf(each) !== undefined);
+  const { each, source } = further.furtherPerson;
+  const N = Math.max(bedrooms, further.leastBedrooms);
+  const given = { R: before.rate, b: statedIn(each, system, edition.id), n, N };
+  const rate = oneValue(rateForPersons, given);
+  if (rate === before.rate) return before;
+  return {
+    rate,
+    source,
+    working: `${before.working}; ${worked(rateForPersons, given, system)}`,
+  };
+}
+
+function personsOf(edition: Edition): EquationRule | undefined {
+  return edition.dwelling.find(
+    (rule): rule is EquationRule => rule.method === "equation" && rule.furtherPerson !== undefined,
+  );
 }
 
 function byEquation(rule: EquationRule, A: number, bedrooms: number, system: System): RequiredRate {
@@ -78,13 +128,23 @@ function byTable(rule: TableRule, area: number, bedrooms: number): RequiredRate 
 
 function byLarger(rule: LargerRule, A: number, bedrooms: number): RequiredRate {
   const last = rule.byBedrooms.length - 1;
-  const listed = rule.byBedrooms[Math.min(bedrooms, last)] ?? 0;
-  const B = listed + Math.max(0, bedrooms - last) * rule.eachFurther;
+  const at = Math.max(0, bedrooms - rule.leastBedrooms);
+  const listed = rule.byBedrooms[Math.min(at, last)] ?? 0;
+  const B = listed + Math.max(0, at - last) * rule.eachFurther;
   const given = { a: rule.areaRate, A, B };
   const rate = oneValue(dwellingRateLarger, given);
   return {
     rate,
     source: rate > B ? rule.areaSource : rule.source,
     working: typeset(dwellingRateLarger, "si", given).numbers.join("; "),
+  };
+}
+
+function byBounds(rule: BoundedRule, A: number): RequiredRate {
+  const given = { a: rule.areaRate, A, lo: rule.least, hi: rule.most };
+  return {
+    rate: oneValue(dwellingRateBounded, given),
+    source: rule.source,
+    working: worked(dwellingRateBounded, given, rule.system),
   };
 }

@@ -1,0 +1,8 @@
+/** "yes" and "no" as people write them; undefined for a blank. */
+export function readYesNo(name: string, text: string): boolean | undefined {
+  const word = text.toLowerCase();
+  if (word === "") return undefined;
+  if (word === "yes" || word === "y" || word === "true") return true;
+  if (word === "no" || word === "n" || word === "false") return false;
+  throw new RangeError(`${name} "${text}": say "yes" or "no"`);
+}

@@ -1,0 +1,21 @@
+import { oneValue } from "../algebra";
+import { acceptanceLimit } from "../formulas";
+import { normalChance, normalQuantile } from "./normal";
+
+/**
+ * The chance that the true flow is at least the required one, given the measured flow and its
+ * standard spread u: Φ((flow − required)/u) (JCGM 106:2012, 7.3.1). With u = 0 it is 1 or 0.
+ */
+export function chanceMet(flow: number, u: number, required: number): number {
+  if (u === 0) return Number.isNaN(flow - required) ? Number.NaN : flow >= required ? 1 : 0;
+  return normalChance((flow - required) / u);
+}
+
+/**
+ * The acceptance limit of guarded acceptance: the least measured value at which the chance that
+ * the requirement is truly met reaches `chance`, 0 < chance < 1 (JCGM 106:2012, 8.3.2). At a
+ * chance of 0.5 it is the requirement itself: simple acceptance.
+ */
+export function acceptFrom(required: number, u: number, chance: number): number {
+  return oneValue(acceptanceLimit, { R: required, z: normalQuantile(chance), u });
+}

@@ -1,0 +1,47 @@
+import { oneValue } from "../algebra";
+import {
+  fullWidthSpread,
+  halfWidthSpread,
+  meanSpread,
+  normalSpread,
+  triangularSpread,
+} from "../formulas";
+
+/** A limit ±a, every value within equally likely: a/√3 (GUM 4.3.7). */
+export const halfWidth = (a: number): number => oneValue(halfWidthSpread, { a });
+
+/** A resolution, the full width of what rounds to one reading: width/√12 (GUM F.2.2.1). */
+export const fullWidth = (w: number): number => oneValue(fullWidthSpread, { w });
+
+/** A limit ±a, values near the middle likelier in a straight slope: a/√6 (GUM 4.3.9). */
+export const triangular = (a: number): number => oneValue(triangularSpread, { a });
+
+/** A stated expanded uncertainty U with its coverage factor k: U/k (GUM 4.3.3). */
+export const normalWith = (U: number, k: number): number => oneValue(normalSpread, { U, k });
+
+/** What repeated readings say of their mean. */
+export interface Repeats {
+  readonly n: number;
+  readonly mean: number;
+  /** Experimental standard deviation of one reading; NaN of fewer than two. */
+  readonly s: number;
+  /** Standard uncertainty of the mean, s/√n; NaN of fewer than two. */
+  readonly u: number;
+  /** n − 1. */
+  readonly dof: number;
+}
+
+/** The type A evaluation of readings of one quantity in one unit (GUM 4.2.1 to 4.2.3). */
+export function repeats(readings: ArrayLike<number>): Repeats {
+  const n = readings.length;
+  const mean = sum(readings, (x) => x) / n;
+  const s = Math.sqrt(sum(readings, (x) => (x - mean) ** 2) / (n - 1));
+  const known = n > 1 ? s : Number.NaN;
+  return { n, mean, s: known, u: oneValue(meanSpread, { s: known, n }), dof: n - 1 };
+}
+
+export function sum(values: ArrayLike<number>, of: (value: number, i: number) => number): number {
+  let total = 0;
+  for (let i = 0; i < values.length; i++) total += of(values[i] as number, i);
+  return total;
+}

@@ -1,0 +1,23 @@
+/**
+ * Spread: measurement uncertainty after JCGM 100:2008 (GUM) and JCGM 106:2012, over the slopes of
+ * a formula text. `propagate` turns inputs with their spreads into a budget; `evaluate` has the
+ * evaluations of type A and B; beside them the normal and Student distributions, the chance that a
+ * requirement is met, and what pairs of readings say: regression and agreement.
+ *
+ * It knows nothing of fans: the trade's own budgets are rules of `src/job`.
+ */
+export { type Agreement, agreement, agreementFactor, percentDifferences } from "./agreement";
+export type { Budget, Correlation, Input, Line, Spread } from "./budget";
+export { acceptFrom, chanceMet } from "./conformity";
+export {
+  fullWidth,
+  halfWidth,
+  normalWith,
+  type Repeats,
+  repeats,
+  triangular,
+} from "./evaluate";
+export { normalChance, normalQuantile } from "./normal";
+export { propagate, propagateTogether, type Together } from "./propagate";
+export { type LineFit, type OriginFit, straightLine, throughOrigin } from "./regression";
+export { coverage, studentChance, studentQuantile, usualChance } from "./student";
