@@ -72,7 +72,9 @@ function breakable(name: string): (string | Html)[] {
 
 /** The call with the names of its arguments; those that may be left out in square brackets. */
 function signature({ id, parameters }: WorksheetFunction): string {
-  const names = parameters.map(({ name, optional }) => (optional ? `[${name}]` : name));
+  const names = parameters.map(({ name, optional, repeating }) =>
+    optional ? `[${name}]` : repeating ? `${name}, …` : name,
+  );
   return `=${namespace}.${id}(${names.join(", ")})`;
 }
 
@@ -88,10 +90,14 @@ function resultText({ id, args, unit }: Example): string {
   const outcome = run(id, args);
   if ("failure" in outcome)
     throw new Error(`the example of ${id} fails: ${outcome.failure.message}`);
-  const cells = outcome.cells.flat().map((cell) => {
-    if (typeof cell === "number") return String(Number(cell.toPrecision(6)));
-    if (typeof cell === "string") return cell;
-    throw new Error(`the example of ${id} gives an error`);
-  });
-  return `${cells.join(" and ")}${unit === "" ? "" : ` ${unit}`}`;
+  const rows = outcome.cells.map((row) =>
+    row.map((cell) => {
+      if (typeof cell === "number") return String(Number(cell.toPrecision(6)));
+      if (typeof cell === "string") return cell;
+      throw new Error(`the example of ${id} gives an error`);
+    }),
+  );
+  const [first, ...further] = rows;
+  if (first && further.length > 0) return rows.map((row) => row.join(" | ")).join("; ");
+  return `${first?.join(" and ")}${unit === "" ? "" : ` ${unit}`}`;
 }

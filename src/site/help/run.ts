@@ -15,11 +15,10 @@ export interface Problem {
 export function run(id: string, args: readonly ExampleArgument[]): Outcome {
   const found = worksheetFunctions.find((entry) => entry.id === id);
   if (!found) throw new Error(`the help tells of ${id}, which is no worksheet function`);
-  const passed = found.parameters.map(({ dimensionality }, i) => {
-    const argument = args[i] ?? null;
-    if (argument === null) return null;
-    if (isColumn(argument)) return argument.map((cell) => [cell]);
-    return dimensionality === "matrix" ? [[argument]] : argument;
+  const passed = found.parameters.map(({ dimensionality, repeating }, i) => {
+    const give = (argument: ExampleArgument) => given(argument, dimensionality);
+    // All that follow arrive as one list.
+    return repeating ? args.slice(i).map(give) : give(args[i] ?? null);
   });
   try {
     return { cells: found.call(...passed) as unknown[][] };
@@ -27,6 +26,12 @@ export function run(id: string, args: readonly ExampleArgument[]): Outcome {
     if (isProblem(error)) return { failure: error };
     throw error;
   }
+}
+
+function given(argument: ExampleArgument, dimensionality: "scalar" | "matrix"): unknown {
+  if (argument === null) return null;
+  if (isColumn(argument)) return argument.map((cell) => [cell]);
+  return dimensionality === "matrix" ? [[argument]] : argument;
 }
 
 /** The first error of a call. Throws where it goes well: then the help would say what is not so. */
