@@ -27,7 +27,7 @@ export function plantFaults(rows: JobRows): Planted[] {
     return layout;
   };
   const plant = (
-    sheet: SheetKind,
+    sheet: "fans" | "boxes" | "dwellings",
     i: number,
     field: string,
     kind: FindingKind,
@@ -205,7 +205,12 @@ export function staleFlow(rows: JobRows, key: Planted[]): { row: number; factor:
 
 /** The rows that the lookups of a job cover. */
 export function sizeOf(rows: JobRows): JobSize {
-  return { fans: rows.fans.length, boxes: rows.boxes.length };
+  const lengths = layouts.map(({ kind }) => [kind, rows[kind]?.length ?? 0] as const);
+  return {
+    ...Object.fromEntries(lengths),
+    fans: rows.fans.length,
+    boxes: rows.boxes.length,
+  };
 }
 
 function rowOf(cell: string): number {

@@ -1,12 +1,19 @@
 import Papa from "papaparse";
 import { columnIndex, fansLayout } from "../src/job";
+import { estimateRows } from "./estimate-rows";
+import { existingRows } from "./existing-rows";
 import { plantFaults, staleFlow } from "./faults";
 import { blankRows, demoRows } from "./job-rows";
 import { jobWorkbook } from "./job-workbook";
+import { proofRows } from "./proof-rows";
 
 export const demoName = "alder-terrace.xlsx";
 export const answersName = "alder-terrace-answers.csv";
 export const blankName = "blank-job.xlsx";
+/** A proof of a box, an existing building and an estimate: sound but for what each is to show. */
+export const proofName = "quarry-yard.xlsx";
+export const existingName = "mill-lane.xlsx";
+export const estimateName = "heron-field.xlsx";
 
 /** The workbooks and the answer key, by file name. */
 export function files(): Record<string, Uint8Array | string> {
@@ -22,5 +29,8 @@ export function files(): Record<string, Uint8Array | string> {
     [demoName]: demo.save(),
     [answersName]: `${Papa.unparse([...key], { newline: "\n" })}\n`,
     [blankName]: jobWorkbook(blankRows()).save(),
+    [proofName]: jobWorkbook(proofRows()).save(),
+    [existingName]: jobWorkbook(existingRows()).save(),
+    [estimateName]: jobWorkbook(estimateRows()).save(),
   };
 }

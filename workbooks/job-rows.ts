@@ -1,11 +1,21 @@
-import { nextOpening, type Opening } from "../src/job";
+import {
+  type FeatureKey,
+  nextOpening,
+  type Opening,
+  type SheetKind,
+  usualFeatures,
+  usualSettings,
+} from "../src/job";
+import { dice } from "./dice";
 import { lots, openings, plans, testers } from "./scenario";
 
 /** A row's typed values and formulas by field key; what is left out gets the row's own formula. */
 export type Row = Record<string, number | string | null | { formula: string }>;
 
-export interface JobRows {
-  readonly settings: Record<string, number | string>;
+export interface JobRows extends Partial<Readonly<Record<SheetKind, Row[]>>> {
+  readonly settings: Readonly<Record<string, number | string>>;
+  /** What the job has beyond readings and verdicts. */
+  readonly features?: readonly FeatureKey[];
   readonly dwellings: Row[];
   readonly boxes: Row[];
   readonly fans: Row[];
@@ -51,13 +61,9 @@ export function demoRows(): JobRows {
   }
   return {
     settings: {
+      ...usualSettings("ip"),
       name: "Alder Terrace, final fan tests",
       edition: "IRC-2021",
-      units: "ip",
-      low: 1,
-      high: 8,
-      constant,
-      interval: 365,
     },
     dwellings,
     boxes: openings.map(({ checked, size2, ...opening }) => ({
@@ -75,10 +81,13 @@ export function demoRows(): JobRows {
 export function blankRows(): JobRows {
   const rows = (count: number) => Array.from({ length: count }, (): Row => ({}));
   return {
-    settings: { edition: "62.2-2016", units: "ip", low: 1, high: 8, constant, interval: 365 },
+    settings: usualSettings("ip"),
+    features: usualFeatures,
     dwellings: rows(20),
     boxes: rows(12),
     fans: rows(60),
+    instruments: rows(6),
+    pairs: rows(30),
   };
 }
 
@@ -99,15 +108,4 @@ function openingFor(flow: number, box: string): { label: string; pressure: numbe
 /** A day as a spreadsheet's serial number. */
 export function serial(isoDate: string): number {
   return Date.parse(`${isoDate}T00:00:00Z`) / 86_400_000 + 25569;
-}
-
-/** The same numbers between 0 and 1 for the same seed, on any machine (mulberry32). */
-function dice(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
 }

@@ -1,18 +1,14 @@
 import { worksheetFunctions } from "../functions";
 import {
-  boxesLayout,
   cellName,
-  dwellingFormulas,
-  dwellingsLayout,
   type Field,
-  fanFormulas,
-  fansLayout,
   fieldChoices,
   firstRow,
+  formulasOf,
   headingOf,
+  jobPlan,
   jobSettings,
   jobTitle,
-  openingFormulas,
   type RowFormulas,
   type SheetLayout,
   settingChoices,
@@ -28,12 +24,12 @@ export function jobWorkbook(rows: JobRows): Workbook {
   const workbook = Workbook.create();
   const styles = stylesOf(workbook);
   const size = sizeOf(rows);
-  const add = (layout: SheetLayout, own: readonly Row[], formulas: (row: number) => RowFormulas) =>
-    addTable(workbook, styles, layout, own, formulas);
+  const plan = jobPlan(rows.features ?? []);
   addSettings(workbook, styles, rows.settings);
-  add(dwellingsLayout, rows.dwellings, (row) => dwellingFormulas(row, size));
-  add(boxesLayout, rows.boxes, openingFormulas);
-  add(fansLayout, rows.fans, (row) => fanFormulas(row, size));
+  for (const layout of Object.values(plan))
+    addTable(workbook, styles, layout, rows[layout.kind] ?? [], rows.settings, (row) =>
+      formulasOf(layout.kind, row, size, plan),
+    );
   storeValues(workbook);
   return workbook;
 }
@@ -90,12 +86,17 @@ function addTable(
   styles: Styles,
   layout: SheetLayout,
   rows: readonly Row[],
-  formulasOf: (row: number) => RowFormulas,
+  settings: JobRows["settings"],
+  ownFormulas: (row: number) => RowFormulas,
 ): void {
   const { fields } = layout;
-  const heading = fields.map((field) => ({ value: headingOf(field, "ip"), style: styles.heading }));
+  const system = settings.units === "si" ? "si" : "ip";
+  const heading = fields.map((field) => ({
+    value: headingOf(field, system),
+    style: styles.heading,
+  }));
   const body = rows.map((row, i) => {
-    const formulas = formulasOf(firstRow + i);
+    const formulas = ownFormulas(firstRow + i);
     return fields.map((field) => toCell(field, row[field.key], formulas[field.key], styles));
   });
   const last = firstRow + rows.length - 1;

@@ -1,3 +1,4 @@
+import { type Acceptance, applyAcceptances } from "./accepting";
 import { checks } from "./checks";
 import {
   type Finding,
@@ -6,6 +7,7 @@ import {
   type Severity,
   severities,
 } from "./findings";
+import type { JobFit } from "./fit";
 import type { JobFile } from "./grid";
 import { type Job, readJob } from "./read";
 import { Report } from "./report";
@@ -13,34 +15,59 @@ import { Report } from "./report";
 /** What a check of a workbook came to. */
 export interface JobCheck {
   readonly job: Job;
+  /** All that was found, accepted or not. */
   readonly findings: readonly Finding[];
   readonly summary: Summary;
+  /** Acceptances whose finding is gone. */
+  readonly settled: readonly Acceptance[];
 }
+
+/**
+ * A look of another room at the workbook, after the checks: given the findings so far and where
+ * the job's sheets are, it returns what it found besides.
+ */
+export type FurtherCheck = (
+  file: JobFile,
+  findings: readonly Finding[],
+  fit: JobFit,
+) => readonly Finding[];
 
 export interface Summary {
   readonly fans: number;
   readonly measured: number;
   readonly dwellings: number;
   readonly openings: number;
+  /** Open findings; accepted ones are counted apart. */
   readonly bySeverity: Readonly<Record<Severity, number>>;
-  /** Kinds met, in the catalogue's order. */
+  readonly accepted: number;
+  /** Kinds of open findings, in the catalogue's order. */
   readonly byKind: readonly { readonly kind: FindingKind; readonly count: number }[];
 }
 
-/** Reads a job workbook and runs every check. `today` is a serial number of the workbook. */
-export function checkJob(file: JobFile, today: number): JobCheck {
+/**
+ * Reads a job workbook and runs every check, then a further one where it is given. `today` is a
+ * serial number of the workbook.
+ */
+export function checkJob(file: JobFile, today: number, further?: FurtherCheck): JobCheck {
   const job = readJob(file);
   const report = new Report();
   for (const check of checks) check(job, report, { today });
-  const findings = report.findings();
-  return { job, findings, summary: summarise(job, findings) };
+  if (further) report.include(further(file, report.findings(), job.fit));
+  const { findings, settled } = applyAcceptances(file, report.findings());
+  return { job, findings, summary: summarise(job, findings), settled };
 }
 
-function summarise(job: Job, findings: readonly Finding[]): Summary {
+/** A finding that nobody has accepted, or not as the row is now. */
+export function isOpen(finding: Finding): boolean {
+  return finding.accepted === undefined;
+}
+
+function summarise(job: Job, all: readonly Finding[]): Summary {
+  const findings = all.filter(isOpen);
   const count = (kind: FindingKind) => findings.filter((finding) => finding.kind === kind).length;
   return {
     fans: job.fans?.length ?? 0,
-    measured: job.fans?.pressure.filter((value) => !Number.isNaN(value)).length ?? 0,
+    measured: measured(job),
     dwellings: job.tables.dwellings?.length ?? 0,
     openings: job.tables.boxes?.length ?? 0,
     bySeverity: Object.fromEntries(
@@ -49,10 +76,17 @@ function summarise(job: Job, findings: readonly Finding[]): Summary {
         findings.filter((finding) => finding.severity === severity).length,
       ]),
     ) as Record<Severity, number>,
+    accepted: all.length - findings.length,
     byKind: (Object.keys(findingKinds) as FindingKind[])
       .map((kind) => ({ kind, count: count(kind) }))
       .filter((entry) => entry.count > 0),
   };
+}
+
+function measured({ fans }: Job): number {
+  let count = 0;
+  for (let i = 0; i < (fans?.length ?? 0); i++) if (fans?.isMeasured(i)) count++;
+  return count;
 }
 
 /** A day as a serial number of workbooks that count from 1900. */

@@ -92,6 +92,11 @@ export const findingKinds = {
   "date-wrong": { title: "test date unusable", severity: "wrong" },
   "tester-missing": { title: "tester missing", severity: "missing" },
   "flow-short": { title: "flow short of the required rate", severity: "wrong", yields: true },
+  "deficit-carried": {
+    title: "room deficit carried to the dwelling",
+    severity: "doubtful",
+    yields: true,
+  },
   "flow-is-rating": {
     title: "flow copied from the rating",
     severity: "wrong",
@@ -115,6 +120,49 @@ export const findingKinds = {
     explains: ["value-differs", "cell-error"],
   },
   "value-differs": { title: "value does not follow from its row", severity: "wrong" },
+  "formula-other-row": { title: "formula points at another row", severity: "wrong" },
+  "formula-fixed-reference": {
+    title: "reference fixed where the others move, or the reverse",
+    severity: "wrong",
+  },
+  "formula-other-constant": { title: "another constant in the formula", severity: "wrong" },
+  "formula-short-range": { title: "range that misses rows", severity: "wrong" },
+  "formula-other-function": {
+    title: "another function than the rows beside it",
+    severity: "wrong",
+  },
+  "formula-unknown-function": { title: "function that does not exist", severity: "wrong" },
+  "formula-other-workbook": { title: "formula reads another workbook", severity: "doubtful" },
+  "formula-differs": { title: "formula unlike the rows beside it", severity: "doubtful" },
+  "formula-missing": { title: "formula missing from a row", severity: "doubtful" },
+  "number-stored-as-text": { title: "number stored as text", severity: "wrong" },
+  "cell-formatted-as-text": { title: "cell formatted as text", severity: "doubtful" },
+  "row-hidden": { title: "hidden rows hold data", severity: "doubtful" },
+  "column-hidden": { title: "hidden columns hold data", severity: "doubtful" },
+  "acceptance-incomplete": { title: "acceptance incomplete", severity: "missing" },
+  "proof-incomplete": { title: "box without a finished proof", severity: "missing" },
+  "proof-failed": { title: "box not proved", severity: "wrong" },
+  "proof-expired": { title: "proof of the box too old", severity: "doubtful" },
+  "instrument-unknown": { title: "instrument not listed", severity: "wrong", spoilsRow: true },
+  "instrument-outside": { title: "reading outside the instrument", severity: "wrong" },
+  "instrument-limit": { title: "instrument without a limit", severity: "missing" },
+  "instrument-overdue": { title: "calibration overdue", severity: "doubtful" },
+  "second-reading-odd": { title: "second opening does not fit the first", severity: "wrong" },
+  "box-holds-back": { title: "the box holds the fan back", severity: "doubtful" },
+  "flow-close": { title: "too close to call", severity: "doubtful", yields: true },
+  "efficacy-short": { title: "fan uses too much power", severity: "doubtful" },
+  "sound-over": { title: "fan too loud", severity: "doubtful" },
+  "duct-over": { title: "duct longer than the table allows", severity: "wrong" },
+  "design-differs": { title: "flow does not match the design", severity: "wrong", yields: true },
+  "makeup-air": { title: "makeup air needed", severity: "doubtful" },
+
+  "schedule-fan": { title: "no fan on offer is large enough", severity: "wrong" },
+  "schedule-duct": { title: "planned duct will not do", severity: "wrong" },
+  "schedule-opening": { title: "no opening for the planned fan", severity: "doubtful" },
+  "register-blank": { title: "register not read", severity: "missing" },
+  "register-house": { title: "house pressure off", severity: "doubtful" },
+  "register-repeat": { title: "pan readings apart", severity: "doubtful" },
+  "register-leaks": { title: "register leaks", severity: "wrong" },
   "setting-wrong": { title: "setting unusable", severity: "wrong" },
   "sheet-missing": { title: "sheet or column not found", severity: "missing" },
 } as const satisfies Record<string, KindEntry>;
@@ -137,6 +185,14 @@ export type Write =
   /** Copies the formula of another cell of the same column, moved to this row. */
   | { readonly cell: string; readonly formulaOf: string };
 
+/** Who took a finding as it is, and why. */
+export interface Accepted {
+  readonly reason: string;
+  readonly initials: string;
+  /** As typed on the Accepted sheet: a serial number, or text; null where it is left blank. */
+  readonly date: number | string | null;
+}
+
 /** One thing found: where, what, what it does to the result and how to mend it. */
 export interface Finding {
   readonly kind: FindingKind;
@@ -153,4 +209,8 @@ export interface Finding {
   readonly mend: string;
   /** There where the mend is certain; all cells are on the finding's own sheet. */
   readonly apply?: Mend;
+  /** There where the finding was accepted and its row has not changed since. */
+  readonly accepted?: Accepted;
+  /** There where it was accepted once but its row has changed since: it is open again. */
+  readonly lapsed?: Accepted;
 }

@@ -1,6 +1,23 @@
 /** The job as data: the rules for a reading, the sheets of a job workbook and the checks on them. */
-export { checkJob, type JobCheck, type Summary, serialOf } from "./check-job";
 export {
+  type Acceptance,
+  acceptanceHeadings,
+  acceptedSheetTitle,
+  fingerprintOf,
+  readAcceptances,
+} from "./accepting";
+export {
+  checkJob,
+  type FurtherCheck,
+  isOpen,
+  type JobCheck,
+  type Summary,
+  serialOf,
+} from "./check-job";
+export { continuousFlows } from "./checks/rates";
+export { type Change, type ChangeKind, type ComparingOptions, compareJobs } from "./comparing";
+export {
+  type Accepted,
   type Finding,
   type FindingKind,
   findingKinds,
@@ -10,7 +27,15 @@ export {
   severities,
   type Write,
 } from "./findings";
-export { type FitChoice, fitSheetTitle, type JobFit, readHeading, type SheetFit } from "./fit";
+export {
+  type FitChoice,
+  fitJob,
+  fitSheetTitle,
+  type JobFit,
+  plainName,
+  readHeading,
+  type SheetFit,
+} from "./fit";
 export {
   type CellError,
   type CellValue,
@@ -19,7 +44,21 @@ export {
   type Grid,
   type JobFile,
 } from "./grid";
-export { type Job, readJob, type Settings } from "./read";
+export { type Provenance, provenanceLine, provenanceOf, type Standing } from "./provenance";
+export {
+  type BoxProof,
+  boxProofs,
+  type DwellingAccount,
+  dwellingAccount,
+  FanRows,
+  fanBudget,
+  fanDeficit,
+  type Job,
+  readJob,
+  type Settings,
+  Table,
+} from "./read";
 export * from "./rules";
 export * from "./sheets";
-export { shown } from "./words";
+export { listed, shown } from "./words";
+export * from "./working";

@@ -25,6 +25,11 @@ export class Report {
     this.found.push(apply ? { ...finding, apply } : finding);
   }
 
+  /** Takes up findings that were made elsewhere. */
+  include(findings: readonly Finding[]): void {
+    this.found.push(...findings);
+  }
+
   /** What stands, by sheet in the order first met, then by row and cell. */
   findings(): Finding[] {
     const byCell = new Map<string, FindingKind[]>();

@@ -4,10 +4,25 @@ import Papa from "papaparse";
 import { beforeAll, describe, expect, it } from "vitest";
 import { worksheetFunctions } from "../../functions";
 import { toJobFile } from "../../src/command";
-import { checkJob, type Finding } from "../../src/job";
+import {
+  checkJob,
+  columnIndex,
+  type Finding,
+  jobPlan,
+  type SheetLayout,
+  usualFeatures,
+} from "../../src/job";
 import { SheetModel } from "../../src/sheet";
 import { Workbook } from "../../src/workbook";
-import { answersName, blankName, demoName, files } from "../../workbooks/files";
+import {
+  answersName,
+  blankName,
+  demoName,
+  estimateName,
+  existingName,
+  files,
+  proofName,
+} from "../../workbooks/files";
 
 const folder = join(import.meta.dirname, "../../workbooks");
 const read = (name: string) => new Uint8Array(readFileSync(join(folder, name)));
@@ -17,7 +32,9 @@ const today = 46351;
 describe("the committed workbooks", () => {
   const built = files();
 
-  it.each([demoName, blankName])("%s is what the script builds, byte for byte", (name) => {
+  const names = [demoName, blankName, proofName, existingName, estimateName];
+
+  it.each(names)("%s is what the script builds, byte for byte", (name) => {
     expect(Buffer.from(built[name] as Uint8Array).equals(Buffer.from(read(name)))).toBe(true);
   });
 
@@ -25,7 +42,7 @@ describe("the committed workbooks", () => {
     expect(built[answersName]).toBe(readFileSync(join(folder, answersName), "utf8"));
   });
 
-  it.each([demoName, blankName])("%s stores in every cell what its formula gives", (name) => {
+  it.each(names)("%s stores in every cell what its formula gives", (name) => {
     const workbook = Workbook.open(read(name));
     const model = new SheetModel(workbook, worksheetFunctions);
     const wrong: string[] = [];
@@ -87,6 +104,32 @@ describe("the demo job", () => {
   });
 });
 
+describe("the other jobs", () => {
+  const kinds = (name: string) => {
+    const { findings } = checkJob(toJobFile(Workbook.open(read(name))), today);
+    return [...new Set(findings.map(({ kind }) => kind))].sort();
+  };
+
+  it("show a proved box, one whose proof was never finished, and a close call", () => {
+    expect(kinds(proofName)).toEqual(["flow-close", "proof-incomplete"]);
+  });
+
+  it("show an existing building: deficits, credit, registers, power, close calls", () => {
+    expect(kinds(existingName)).toEqual([
+      "deficit-carried",
+      "dwelling-short",
+      "efficacy-short",
+      "flow-close",
+      "register-leaks",
+      "register-repeat",
+    ]);
+  });
+
+  it("show an estimate with ducts that will not do", () => {
+    expect(kinds(estimateName)).toEqual(["schedule-duct"]);
+  });
+});
+
 describe("the blank job", () => {
   it("has nothing to find", () => {
     expect(checkJob(toJobFile(Workbook.open(read(blankName))), today).findings).toEqual([]);
@@ -98,11 +141,21 @@ describe("the blank job", () => {
     const enter = (sheet: string, row: number, cells: Record<number, string>) => {
       for (const [col, text] of Object.entries(cells)) model.enter(sheet, row, Number(col), text);
     };
-    enter("Boxes", 1, { 0: "One", 1: "A", 2: "round", 3: "4.25", 5: "1", 7: "1.07" });
-    enter("Fans", 1, { 0: "Lot 1", 3: "bathroom", 4: "on demand", 7: "One", 8: "A", 10: "7" });
+    const { fans } = jobPlan(usualFeatures);
+    const at = (key: string) => columnIndex(fans as SheetLayout, key);
+    const value = (key: string) => model.value("Fans", 1, at(key));
+    enter("Boxes", 1, { 0: "One", 1: "A", 2: "round", 3: "4.25", 5: "1", 9: "1.07" });
+    enter("Fans", 1, {
+      [at("dwelling")]: "Lot 1",
+      [at("roomKind")]: "bathroom",
+      [at("duty")]: "on demand",
+      [at("box")]: "One",
+      [at("openings")]: "A",
+      [at("reading1")]: "7",
+    });
     // A 4¼ in round opening at about 7 Pa reads about 41 cfm (common practice, one reading).
-    expect(Math.abs((model.value("Fans", 1, 15) as number) / 41 - 1)).toBeLessThan(0.04);
-    expect([16, 17, 18, 19].map((col) => model.value("Fans", 1, col))).toEqual([
+    expect(Math.abs((value("flow") as number) / 41 - 1)).toBeLessThan(0.04);
+    expect(["status", "required", "verdict", "next"].map(value)).toEqual([
       "in range",
       50,
       "short",

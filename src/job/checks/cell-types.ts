@@ -60,11 +60,9 @@ function ownUnit(table: Table, field: Field): string[] {
 
 /** The row's own name: its first text fields. */
 export function aboutRow(table: Table): (i: number) => string {
-  const keys = ["dwelling", "box", "tag", "opening"].filter((key) => table.has(key));
-  const own = table.layout.kind === "boxes" ? ["box", "opening"] : ["dwelling", "tag"];
+  const keys = table.layout.names.filter((key) => table.has(key));
   return (i) =>
     keys
-      .filter((key) => own.includes(key))
       .map((key) => table.text(key, i))
       .filter((text) => text !== "")
       .join(", ");

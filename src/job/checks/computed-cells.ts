@@ -21,7 +21,7 @@ export const checkComputedCells: Check = (job, report) => {
       for (let i = 0; i < table.length; i++) {
         const value = table.raw(key, i);
         if (isBlankCell(value) || isCellError(value)) continue;
-        const typed = table.formula(key, i) === null;
+        const typed = !table.hasFormula(key, i);
         const wanted = expected(i);
         if (typed && byFormula)
           report.at("formula-typed-over", table, key, i, about(i), {
@@ -52,7 +52,7 @@ function isFormulaColumn(table: Table, key: string): boolean {
   let filled = 0;
   let formulas = 0;
   for (let i = 0; i < table.length; i++) {
-    if (table.formula(key, i) !== null) formulas++;
+    if (table.hasFormula(key, i)) formulas++;
     else if (isBlankCell(table.raw(key, i))) continue;
     filled++;
   }

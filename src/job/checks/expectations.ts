@@ -1,33 +1,38 @@
 import { columns } from "../../algebra";
 import { flowFromPressure } from "../../formulas";
 import { plainName } from "../fit";
-import type { FanRows, Job, Table } from "../read";
-import { type Verdict, verdictColumn } from "../rules";
+import {
+  dwellingAccount,
+  type FanRows,
+  fanBudget,
+  fanDeficit,
+  type Job,
+  type Table,
+} from "../read";
+import { verdicts as allVerdicts, type Guard, type Verdict, verdictColumn } from "../rules";
+import type { Expectation } from "./expectation";
+import { ofFurtherSheets } from "./further-expectations";
 import { areaFromSizes } from "./opening-sizes";
-import { continuousFlows, requiredOfDwelling } from "./rates";
-
-/** What a computed column should hold in a row; undefined where it cannot be told. */
-export interface Expectation {
-  readonly key: string;
-  readonly expected: (i: number) => number | string | undefined;
-}
+import { continuousFlows } from "./rates";
 
 /** The computed columns of a table, each worked out from the other cells of its row. */
 export function expectations(job: Job, table: Table): Expectation[] {
   switch (table.layout.kind) {
     case "fans":
-      return job.fans ? ofFans(job.fans) : [];
+      return job.fans ? ofFans(job, job.fans) : [];
     case "dwellings":
       return ofDwellings(job, table);
     case "boxes":
       return ofBoxes(job, table);
+    default:
+      return ofFurtherSheets(job, table);
   }
 }
 
 const known = (value: number | undefined) =>
   value === undefined || Number.isNaN(value) ? undefined : value;
 
-function ofFans(fans: FanRows): Expectation[] {
+function ofFans(job: Job, fans: FanRows): Expectation[] {
   const { table } = fans;
   const mean = (i: number) => {
     const readings = fans.readings(i);
@@ -39,7 +44,18 @@ function ofFans(fans: FanRows): Expectation[] {
     const stored = table.number("required", i);
     return Number.isNaN(stored) ? fans.requiredNumber(i) : stored;
   });
-  const verdicts = verdictColumn(storedFlow, required, fans.length, fans.status);
+  const judged = table.has("judged") ? table.numbers("judged") : storedFlow;
+  const guard = guardOf(fans);
+  const verdicts = verdictColumn(judged, required, fans.length, fans.status, guard);
+  const deficit = (i: number) => {
+    const found = fanDeficit(job, i);
+    return found && valueIn(found);
+  };
+  const budgets = new Map<number, ReturnType<typeof fanBudget>>();
+  const budget = (i: number) => {
+    if (!budgets.has(i)) budgets.set(i, fanBudget(fans, i));
+    return budgets.get(i);
+  };
   return [
     { key: "area", expected: (i) => valueIn(fans.areaFromBoxes(i)) },
     { key: "pressure", expected: mean },
@@ -50,12 +66,21 @@ function ofFans(fans: FanRows): Expectation[] {
       key: "verdict",
       expected: (i) => (Number.isNaN(required[i]) ? undefined : ownWord(table, i, verdicts[i])),
     },
+    { key: "deficit", expected: (i) => deficit(i)?.rate },
+    { key: "spread", expected: (i) => budget(i)?.u },
+    { key: "expanded", expected: (i) => budget(i)?.expanded },
   ];
+}
+
+/** Guarded judging takes each row's spread as it is stored. */
+function guardOf({ table, settings }: FanRows): Guard | undefined {
+  if (settings.judging !== "guarded" || !table.has("spread")) return undefined;
+  return { spread: table.numbers("spread"), chance: settings.chance };
 }
 
 /** A firm's own words for a verdict are left alone; ours must be the right one. */
 function ownWord(table: Table, i: number, verdict: Verdict | undefined): string | undefined {
-  const ours = ["meets", "short", "retest", "not measured"];
+  const ours: readonly string[] = allVerdicts;
   return ours.includes(table.text("verdict", i).toLowerCase()) ? verdict : undefined;
 }
 
@@ -66,8 +91,15 @@ function valueIn<T>(maybe: { value: T } | { problem: unknown }): T | undefined {
 function ofDwellings(job: Job, table: Table): Expectation[] {
   const sums = continuousFlows(job);
   const sum = (i: number) => sums.get(plainName(table.text("dwelling", i)));
+  const account = (i: number) => dwellingAccount(job, i);
+  const rate = (maybe: ReturnType<typeof account>["raised"]) => maybe && valueIn(maybe)?.rate;
   return [
-    { key: "required", expected: (i) => requiredOfDwelling(job, i)?.rate },
+    { key: "required", expected: (i) => rate(account(i).required) },
+    {
+      key: "deficits",
+      expected: (i) => (account(i).deficits?.unsure ? undefined : account(i).deficits?.sum),
+    },
+    { key: "infiltration", expected: (i) => rate(account(i).infiltration) },
     {
       key: "provided",
       expected: (i) => (sum(i)?.unsure === false ? sum(i)?.flow : undefined),

@@ -34,7 +34,7 @@ export const checkIdentity: Check = (job, report) => {
       });
     const key = `${plainName(dwelling)}\u0000${plainName(tag)}`;
     const first = seen.get(key);
-    if (tag !== "" && first !== undefined)
+    if (tag !== "" && tag.toLowerCase() !== "none" && first !== undefined)
       report.at("fan-repeated", fans.table, "tag", i, fans.label(i), {
         what: `this fan is already listed in row ${(fans.table.rows[first] as number) + 1}`,
         effect: "Its flow is counted twice.",
@@ -42,6 +42,7 @@ export const checkIdentity: Check = (job, report) => {
       });
     else seen.set(key, i);
   }
+  for (const name of job.tables.schedule?.texts("dwelling") ?? []) withFans.add(plainName(name));
   dwellings?.texts("dwelling").forEach((name, i) => {
     if (name === "" || withFans.has(plainName(name))) return;
     report.at("dwelling-empty", dwellings, "dwelling", i, name, {

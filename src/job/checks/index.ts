@@ -5,19 +5,25 @@ import type { Check } from "./check";
 import { checkComputedCells } from "./computed-cells";
 import { checkConstants } from "./constants";
 import { checkDwellingSize } from "./dwelling-size";
+import { checkEquipment } from "./equipment";
 import { checkIdentity } from "./identity";
+import { checkInstruments } from "./instruments";
 import { checkOpeningSizes } from "./opening-sizes";
 import { checkOpeningsInUse } from "./openings-in-use";
 import { checkPressureBlank } from "./pressure-blank";
 import { checkPressureRepeated } from "./pressure-repeated";
 import { checkPressureUnit } from "./pressure-unit";
 import { checkPressureWindow } from "./pressure-window";
+import { checkProofs } from "./proof-of-box";
 import { checkRates } from "./rates";
 import { checkRating } from "./rating";
 import { checkReadingsApart } from "./readings-apart";
+import { checkRegisters } from "./registers";
 import { checkRooms } from "./rooms";
+import { checkSchedule } from "./schedule";
 import { checkSettings } from "./settings";
 import { checkStaleValues } from "./stale-values";
+import { checkTwoOpenings } from "./two-openings";
 import { checkWhoAndWhen } from "./who-and-when";
 
 export type { Check, CheckContext } from "./check";
@@ -30,16 +36,22 @@ export const checks: readonly Check[] = [
   checkOpeningSizes,
   checkOpeningsInUse,
   checkBoxDates,
+  checkProofs,
+  checkInstruments,
   checkConstants,
   checkPressureBlank,
   checkPressureWindow,
   checkPressureUnit,
   checkReadingsApart,
+  checkTwoOpenings,
   checkPressureRepeated,
   checkCellTypes,
   checkRates,
   checkRating,
+  checkEquipment,
+  checkSchedule,
   checkComputedCells,
   checkStaleValues,
+  checkRegisters,
   checkWhoAndWhen,
 ];

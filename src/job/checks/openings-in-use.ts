@@ -18,7 +18,8 @@ export const checkOpeningsInUse: Check = (job, report) => {
     const box = table.text("box", i);
     const label = table.text("openings", i);
     const measured = !Number.isNaN(fans.pressure[i]);
-    if (box === "" && label === "" && !measured) continue;
+    if (fans.isByInstrument(i)) continue;
+    if (box === "" && label === "" && (!measured || fans.isAbsent(i))) continue;
     const openings = boxes.openings(box);
     if (!openings) {
       report.at("box-unknown", table, "box", i, fans.label(i), {

@@ -5,6 +5,16 @@ export const checkPressureBlank: Check = (job, report) => {
   const { fans } = job;
   if (!fans) return;
   for (let i = 0; i < fans.length; i++) {
+    if (fans.isAbsent(i)) continue;
+    if (fans.isByInstrument(i)) {
+      if (fans.deviceReadings(i).length === 0 && fans.deviceKeys[0])
+        report.at("pressure-blank", fans.table, fans.deviceKeys[0], i, fans.label(i), {
+          what: "an instrument is named but has no reading",
+          effect: "The fan has no flow and no verdict. A blank is not a flow of 0.",
+          mend: "Type the instrument's reading, or clear its name where the box was used.",
+        });
+      continue;
+    }
     const keys = fans.readingKeys.length > 0 ? [...fans.readingKeys, "pressure"] : ["pressure"];
     const gaps = keys.map((key) => fans.table.gap(key, i));
     const allBlank = gaps.every((gap) => gap === "blank" || gap === "absent");

@@ -12,7 +12,7 @@ export const checkPressureRepeated: Check = (job, report) => {
   const keys = [...fans.readingKeys, "pressure"].filter((key) => table.has(key));
   const signature = (i: number) =>
     keys
-      .map((key) => (table.formula(key, i) === null ? table.number(key, i) : Number.NaN))
+      .map((key) => (!table.hasFormula(key, i) ? table.number(key, i) : Number.NaN))
       .filter((value) => !Number.isNaN(value))
       .join(" ");
   for (let start = 0; start < fans.length; ) {

@@ -1,6 +1,6 @@
+import { chanceMet } from "../../spread";
 import { plainName } from "../fit";
-import type { Job } from "../read";
-import { dwellingRate, type RequiredRate } from "../rules";
+import { dwellingAccount, fanDeficit, type Job } from "../read";
 import { unitOf } from "../sheets";
 import { shown } from "../words";
 import type { Check } from "./check";
@@ -13,7 +13,27 @@ export const checkRates: Check = (job, report) => {
   for (let i = 0; i < fans.length; i++) {
     const flow = fans.flow[i] as number;
     const required = fans.requiredNumber(i);
-    if (!(flow < required)) continue;
+    const close = closeCall(job, i, required);
+    if (close !== undefined)
+      report.at("flow-close", fans.table, "flow", i, fans.label(i), {
+        what: `${shown(flow)} ${unit} against ${shown(required)} ${unit}: the chance of truly meeting it is ${shown(100 * close)} %`,
+        effect: `The job asks for ${shown(100 * settings.chance)} %: neither "meets" nor "short" can be said.`,
+        mend: "Measure with a smaller spread (a pressure of 3 to 6 Pa, more readings, a proved constant), or raise the flow.",
+      });
+    if (!(flow < required) || close !== undefined) continue;
+    const deficit = fans.table.has("deficit") ? fanDeficit(job, i) : undefined;
+    if (deficit && "value" in deficit) {
+      const { rate } = deficit.value;
+      report.at("deficit-carried", fans.table, "flow", i, fans.label(i), {
+        what: `${shown(flow)} ${unit} is short of ${shown(required)} ${unit}; the room's deficit is ${shown(rate)}`,
+        effect:
+          rate > 0
+            ? `The alternative for existing buildings lets it stay: a part of it is added to the dwelling's rate (${deficit.value.source.work}, ${deficit.value.source.clause}).`
+            : "The openable window makes up for it under the alternative for existing buildings.",
+        mend: "Mend or replace the fan, or see that the dwelling's continuous flow carries the deficit.",
+      });
+      continue;
+    }
     report.at("flow-short", fans.table, "flow", i, fans.label(i), {
       what: `${shown(flow)} ${unit} is short of the required ${shown(required)} ${unit} by ${shown(required - flow)}`,
       effect: "The room does not get the rate that the edition asks for.",
@@ -26,9 +46,11 @@ export const checkRates: Check = (job, report) => {
   for (let i = 0; i < dwellings.length; i++) {
     const name = dwellings.text("dwelling", i);
     const sum = sums.get(plainName(name));
-    const rate = requiredOfDwelling(job, i);
+    const account = dwellingAccount(job, i);
+    const rate = "value" in account.needed ? account.needed.value : undefined;
     // Without a continuous fan the dwelling is ventilated by something that is not on this sheet.
-    if (!sum || !rate || sum.unsure || sum.fans === 0 || !(sum.flow < rate.rate)) continue;
+    if (!sum || !rate || sum.unsure || sum.fans === 0 || account.deficits?.unsure) continue;
+    if (!(sum.flow < rate.rate)) continue;
     const key = dwellings.has("provided") ? "provided" : "dwelling";
     report.at("dwelling-short", dwellings, key, i, name, {
       what: `its continuous fans move ${shown(sum.flow)} ${unit} where ${shown(rate.rate)} ${unit} are required`,
@@ -37,6 +59,16 @@ export const checkRates: Check = (job, report) => {
     });
   }
 };
+
+/** The chance that a flow truly meets its rate, where guarded judging can decide neither way. */
+function closeCall(job: Job, i: number, required: number): number | undefined {
+  const { fans, settings } = job;
+  if (!fans?.table.has("spread") || settings.judging !== "guarded") return undefined;
+  const [flow, u] = [fans.flow[i] as number, fans.table.number("spread", i)];
+  if (!(u > 0) || !(flow > 0) || !(required > 0) || !isUsable(fans, i)) return undefined;
+  const chance = chanceMet(flow, u, required);
+  return chance < settings.chance && chance > 1 - settings.chance ? chance : undefined;
+}
 
 /** The continuous fans of a dwelling: how many, what they move together, whether that is sure. */
 interface Continuous {
@@ -70,24 +102,14 @@ function sumContinuous(job: Job): Map<string, Continuous> {
     else if (duty.value === "continuous") {
       sum.fans++;
       const flow = fans?.flow[i] ?? Number.NaN;
-      if (Number.isNaN(flow) || fans?.status[i] !== "in range") sum.unsure = true;
+      if (Number.isNaN(flow) || !isUsable(fans, i)) sum.unsure = true;
       else sum.flow += flow;
     }
   }
   return sums;
 }
 
-/** The edition's rate for a dwelling row, or undefined where it cannot be told. */
-export function requiredOfDwelling(job: Job, i: number): RequiredRate | undefined {
-  const { dwellings } = job.tables;
-  const { edition, system, method } = job.settings;
-  if (!dwellings || !edition) return undefined;
-  const [floor, bedrooms] = [dwellings.number("floor", i), dwellings.number("bedrooms", i)];
-  if (!(floor > 0) || !(bedrooms >= 0)) return undefined;
-  try {
-    return dwellingRate(edition, floor, bedrooms, system, method);
-  } catch {
-    // What is wrong with the size or the method has a finding of its own.
-    return undefined;
-  }
+/** Whether a flow may carry a sum or a verdict: read inside the window, or with another instrument. */
+function isUsable(fans: Job["fans"], i: number): boolean {
+  return fans?.status[i] === "in range" || fans?.isByInstrument(i) === true;
 }

@@ -1,4 +1,4 @@
-import { type CellValue, cellName, isBlankCell, isCellError } from "../grid";
+import { type CellValue, cellName, hasFormula, isBlankCell, isCellError } from "../grid";
 import type { Table } from "../read";
 import { shown } from "../words";
 import { aboutRow } from "./cell-types";
@@ -13,16 +13,16 @@ export const checkStaleValues: Check = (job, report) => {
   if (!fresh) return;
   for (const grid of job.file.sheets) {
     const table = Object.values(job.tables).find((entry) => entry.name === grid.name);
-    const names = table && rowNames(table);
+    let names: Map<number, string> | undefined;
     for (let row = 0; row < grid.rowCount; row++) {
       for (let col = 0; col < grid.colCount; col++) {
-        const formula = grid.formula(row, col);
-        if (formula === null) continue;
+        if (!hasFormula(grid, row, col)) continue;
         const again = fresh(grid.name, row, col);
         const stored = grid.value(row, col);
         if ("unsupported" in again || same(stored, again.value)) continue;
-        if (volatile.test(formula)) continue;
-        report.add("value-stale", grid.name, cellName(row, col), row, names?.get(row) ?? "", {
+        if (volatile.test(grid.formula(row, col) ?? "")) continue;
+        names ??= table ? rowNames(table) : new Map();
+        report.add("value-stale", grid.name, cellName(row, col), row, names.get(row) ?? "", {
           what: `${text(stored)} is stored where the formula gives ${text(again.value)}`,
           effect: "Anyone who opens the file without recalculating reads the stored value.",
           mend: isCellError(stored)

@@ -10,7 +10,7 @@ export const checkWhoAndWhen: Check = (job, report, { today }) => {
   const { table } = fans;
   const offset = job.file.dateOffset ?? 0;
   for (let i = 0; i < fans.length; i++) {
-    if (Number.isNaN(fans.pressure[i])) continue;
+    if (!fans.isMeasured(i)) continue;
     if (table.has("tester") && table.text("tester", i) === "")
       report.at("tester-missing", table, "tester", i, fans.label(i), {
         what: "a reading stands here without a tester",

@@ -39,30 +39,55 @@ export function fitSheet(
   choices: readonly FitChoice[] = [],
 ): SheetFit | undefined {
   const own = choices.filter((choice) => choice.sheet.toLowerCase() === grid.name.toLowerCase());
+  const read = headingReader(layout, own);
   let best: SheetFit | undefined;
   for (let row = 0; row < Math.min(searchedRows, grid.rowCount); row++) {
-    const fit = fitRow(grid, row, layout, own);
+    const fit = fitRow(grid, row, layout, read);
     if (fit.score > (best?.score ?? 0)) best = fit;
   }
   const needed = layout.fields.filter((field) => field.needed);
   return best && needed.every((field) => best.columns.has(field.key)) ? best : undefined;
 }
 
+/** A heading, and the fields of a layout that it names more or less well. */
+interface Named {
+  readonly heading: Heading;
+  readonly fields: readonly { readonly field: Field; readonly score: number }[];
+}
+
+/** Reads headings, each once: the rows searched are mostly data, which repeat their words. */
+function headingReader(
+  layout: SheetLayout,
+  choices: readonly FitChoice[],
+): (text: string) => Named {
+  const read = new Map<string, Named>();
+  return (text) => {
+    let named = read.get(text);
+    if (!named) {
+      const heading = readHeading(text);
+      const fields = layout.fields
+        .map((field) => ({ field, score: match(heading, field, choices) }))
+        .filter(({ score }) => score > 0);
+      named = { heading, fields };
+      read.set(text, named);
+    }
+    return named;
+  };
+}
+
 function fitRow(
   grid: Grid,
   row: number,
   layout: SheetLayout,
-  choices: readonly FitChoice[],
+  read: (text: string) => Named,
 ): SheetFit {
-  const headings: { col: number; heading: Heading }[] = [];
+  const headings: (Named & { col: number })[] = [];
   for (let col = 0; col < grid.colCount; col++) {
     const value = grid.value(row, col);
-    if (isHeading(value)) headings.push({ col, heading: readHeading(value) });
+    if (isHeading(value)) headings.push({ col, ...read(value) });
   }
-  const pairs = headings.flatMap(({ col, heading }) =>
-    layout.fields
-      .map((field) => ({ col, heading, field, score: match(heading, field, choices) }))
-      .filter((pair) => pair.score > 0),
+  const pairs = headings.flatMap(({ col, heading, fields }) =>
+    fields.map(({ field, score }) => ({ col, heading, field, score })),
   );
   pairs.sort((a, b) => b.score - a.score || a.col - b.col);
   const columns = new Map<string, FittedColumn>();
@@ -91,9 +116,23 @@ const dimensions: Record<Measure, string> = {
   flow: "flow",
   opening: "area",
   length: "length",
+  distance: "length",
   floor: "area",
   volume: "volume",
+  temperature: "temperature",
 };
+
+const known = new WeakMap<Field, readonly string[]>();
+
+/** A field's title and words as headings are compared: made once, for every heading meets every field. */
+function plainNames(field: Field): readonly string[] {
+  let names = known.get(field);
+  if (!names) {
+    names = [field.title, ...field.words].map(plainName);
+    known.set(field, names);
+  }
+  return names;
+}
 
 /** How well a heading names a field: 0 not at all, 1000 by the user's own choice. */
 function match(heading: Heading, field: Field, choices: readonly FitChoice[]): number {
@@ -103,14 +142,13 @@ function match(heading: Heading, field: Field, choices: readonly FitChoice[]): n
   if (chosen) return chosen.field === field.key ? 1000 : 0;
   const dimension = field.measure && dimensions[field.measure];
   if (heading.unit && heading.unit.dimension !== dimension) return 0;
-  if (heading.name === plainName(field.title)) return 100;
-  if (heading.name !== "" && field.words.some((word) => plainName(word) === heading.name))
-    return 90;
+  const place = plainNames(field).indexOf(heading.name);
+  if (place === 0) return 100;
+  if (heading.name !== "" && place > 0) return 90;
   // "Pa" or "cfm" alone names the one thing that a tester would write under it.
   if (heading.name === "" && heading.unit)
     return field.key === "pressure" || field.key === "flow" ? 50 : 0;
-  const phrase = [field.title, ...field.words]
-    .map(plainName)
+  const phrase = plainNames(field)
     .filter((word) => word.length > 2 && ` ${heading.name} `.includes(` ${word} `))
     .sort((a, b) => b.length - a.length)[0];
   return phrase ? 20 + (40 * phrase.length) / heading.name.length : 0;

@@ -1,8 +1,9 @@
-import { columns } from "../../algebra";
+import { columns, oneValue } from "../../algebra";
 import { type Duty, findDuty, findRoom, type RoomKind } from "../../editions";
-import { flowFromPressure } from "../../formulas";
+import { deviceFlow, flowFromPressure } from "../../formulas";
 import { areaOf, openingsNamed, type RequiredRate, rangeStatusColumn, roomRate } from "../rules";
 import type { BoxList } from "./box-list";
+import type { InstrumentList } from "./instrument-list";
 import type { Settings } from "./settings";
 import type { Table } from "./table";
 
@@ -19,6 +20,8 @@ export class FanRows {
   readonly flow: Float64Array;
   readonly status: readonly ReturnType<typeof rangeStatusColumn>[number][];
   readonly readingKeys: readonly string[];
+  /** Readings of another instrument than the box. */
+  readonly deviceKeys: readonly string[];
   private readonly rowRates: Maybe<RequiredRate>[] = [];
   private readonly rates = new Map<string, Maybe<RequiredRate>>();
   private readonly areas = new Map<string, Maybe<number>>();
@@ -27,9 +30,11 @@ export class FanRows {
     readonly table: Table,
     readonly settings: Settings,
     readonly boxes: BoxList | undefined,
+    readonly instruments?: InstrumentList,
   ) {
     const { length } = table;
     this.readingKeys = ["reading1", "reading2", "reading3"].filter((key) => table.has(key));
+    this.deviceKeys = ["device1", "device2", "device3"].filter((key) => table.has(key));
     this.area = Float64Array.from({ length }, (_, i) => this.areaInUse(i));
     this.constant = Float64Array.from({ length }, (_, i) => this.constantInUse(i));
     this.pressure = Float64Array.from({ length }, (_, i) => this.pressureInUse(i));
@@ -38,6 +43,9 @@ export class FanRows {
       { K: this.constant, A: this.area, P: this.pressure },
       length,
     );
+    if (table.has("instrument"))
+      for (let i = 0; i < length; i++)
+        if (this.isByInstrument(i)) this.flow[i] = this.flowByInstrument(i);
     this.status = rangeStatusColumn(this.pressure, settings.low, settings.high, length);
   }
 
@@ -57,6 +65,42 @@ export class FanRows {
     return this.readingKeys
       .map((key) => this.table.number(key, i))
       .filter((value) => !Number.isNaN(value));
+  }
+
+  /** The numbers typed as readings of another instrument. */
+  deviceReadings(i: number): number[] {
+    return this.deviceKeys
+      .map((key) => this.table.number(key, i))
+      .filter((value) => !Number.isNaN(value));
+  }
+
+  /** Whether the row was measured with another instrument than the box. */
+  isByInstrument(i: number): boolean {
+    return this.table.has("instrument") && this.table.text("instrument", i) !== "";
+  }
+
+  /** Whether the row says that the room has no fan, so that nothing is to be measured. */
+  isAbsent(i: number): boolean {
+    return this.table.text("tag", i).toLowerCase() === "none";
+  }
+
+  /** Whether anything was measured in the row. */
+  isMeasured(i: number): boolean {
+    return this.isByInstrument(i)
+      ? this.deviceReadings(i).length > 0
+      : !Number.isNaN(this.pressure[i]);
+  }
+
+  private flowByInstrument(i: number): number {
+    const instrument = this.instruments?.find(this.table.text("instrument", i));
+    const readings = this.deviceReadings(i);
+    if (!instrument || readings.length === 0) return Number.NaN;
+    const reading = readings.reduce((sum, value) => sum + value, 0) / readings.length;
+    return oneValue(deviceFlow, {
+      K: instrument.constant,
+      r: reading,
+      n: instrument.exponent,
+    });
   }
 
   /** The field a person types the pressure into: the first reading, or the pressure itself. */

@@ -3,6 +3,7 @@ import type { JobFile } from "../grid";
 import { layouts, type SheetKind } from "../sheets";
 import { BoxList } from "./box-list";
 import { FanRows } from "./fan-rows";
+import { InstrumentList } from "./instrument-list";
 import { readSettings, type Settings } from "./settings";
 import { Table } from "./table";
 
@@ -13,6 +14,7 @@ export interface Job {
   readonly settings: Settings;
   readonly tables: Readonly<Partial<Record<SheetKind, Table>>>;
   readonly boxes: BoxList | undefined;
+  readonly instruments: InstrumentList | undefined;
   readonly fans: FanRows | undefined;
 }
 
@@ -26,6 +28,7 @@ export function readJob(file: JobFile): Job {
     if (sheetFit && grid) tables[layout.kind] = new Table(grid, sheetFit, layout, settings.system);
   }
   const boxes = tables.boxes && new BoxList(tables.boxes);
-  const fans = tables.fans && new FanRows(tables.fans, settings, boxes);
-  return { file, fit, settings, tables, boxes, fans };
+  const instruments = tables.instruments && new InstrumentList(tables.instruments);
+  const fans = tables.fans && new FanRows(tables.fans, settings, boxes, instruments);
+  return { file, fit, settings, tables, boxes, instruments, fans };
 }

@@ -11,6 +11,28 @@ export interface SettingProblem {
   readonly mend: string;
 }
 
+/** What a manometer may be off: the larger of a percentage and a floor in Pa. */
+export interface MeterLimits {
+  readonly percent: number;
+  readonly floor: number;
+  readonly resolution: number;
+  readonly zero: number;
+}
+
+export const judgings = ["simple", "guarded"] as const;
+export type Judging = (typeof judgings)[number];
+
+export const judgedFlows = ["measured", "actual", "standard", "without box"] as const;
+export type JudgeBy = (typeof judgedFlows)[number];
+
+/** Air of the job, in the job's units; undefined where the Job sheet says nothing. */
+export interface AirSettings {
+  readonly temperature: number | undefined;
+  readonly humidity: number | undefined;
+  readonly barometer: number | undefined;
+  readonly elevation: number | undefined;
+}
+
 /** The job's settings, with the trade's usual values where the Job sheet says nothing. */
 export interface Settings {
   readonly name: string;
@@ -21,10 +43,31 @@ export interface Settings {
   readonly high: number;
   readonly constant: number;
   readonly interval: number;
+  readonly meter: MeterLimits;
+  /** Standard spread of the constant, percent. */
+  readonly constantSpread: number;
+  readonly judging: Judging;
+  /** Chance of truly meeting a rate that guarded judging wants. */
+  readonly chance: number;
+  readonly judgeBy: JudgeBy;
+  readonly air: AirSettings;
+  /** Written accuracy that a box must prove, percent. */
+  readonly proofLimit: number;
+  readonly work: string;
+  readonly weather: number | undefined;
+  readonly equipment: string;
+  readonly ducts: string;
+  readonly programme: string;
+  readonly margin: number;
+  readonly panLimit: number;
+  readonly panSpan: number;
   readonly problems: readonly SettingProblem[];
 }
 
 const usualInterval = 365;
+const usualChance = 0.95;
+/** A field manometer after ANSI/RESNET/ICC 380, from memory; verify against your copy. */
+const usualMeter: MeterLimits = { percent: 1, floor: 0.25, resolution: 0.1, zero: 0 };
 
 export function readSettings(file: JobFile, fit: JobFit): Settings {
   const problems: SettingProblem[] = [];
@@ -42,12 +85,27 @@ export function readSettings(file: JobFile, fit: JobFit): Settings {
     const cell = value(key);
     return isBlankCell(cell) || typeof cell === "object" ? "" : String(cell).trim();
   };
-  const number = (key: string, usual: number): number => {
+  const number = (key: string, usual: number, zeroAllowed = false): number => {
     const cell = value(key);
     if (isBlankCell(cell)) return usual;
-    if (typeof cell === "number" && cell > 0) return cell;
-    complain(key, `"${text(key)}" is not a number above 0`, `Type a number; ${usual} is usual.`);
+    if (typeof cell === "number" && (cell > 0 || (zeroAllowed && cell === 0))) return cell;
+    const least = zeroAllowed ? "of 0 or more" : "above 0";
+    complain(key, `"${text(key)}" is not a number ${least}`, `Type a number; ${usual} is usual.`);
     return usual;
+  };
+  const optional = (key: string): number | undefined => {
+    const cell = value(key);
+    if (isBlankCell(cell) || typeof cell === "number")
+      return isBlankCell(cell) ? undefined : (cell as number);
+    complain(key, `"${text(key)}" is not a number`, "Type a number, or leave the cell blank.");
+    return undefined;
+  };
+  const word = <T extends string>(key: string, known: readonly T[], usual: T): T => {
+    const typed = text(key).toLowerCase();
+    const found = known.find((entry) => entry === typed);
+    if (typed !== "" && found === undefined)
+      complain(key, `unknown entry "${text(key)}"`, `Type ${known.join(" or ")}.`);
+    return found ?? usual;
   };
 
   const units = text("units").toLowerCase();
@@ -71,6 +129,15 @@ export function readSettings(file: JobFile, fit: JobFit): Settings {
     complain("high", `${high} Pa is not above ${low} Pa`, "Type a pressure above the lowest.");
     high = Math.max(usualWindow.high, low * 8);
   }
+  let chance = number("chance", usualChance);
+  if (chance < 0.5 || chance >= 1) {
+    complain(
+      "chance",
+      `a chance of ${chance} cannot be required`,
+      "Type 0.5 to 0.99, such as 0.95.",
+    );
+    chance = usualChance;
+  }
   return {
     name: text("name"),
     system,
@@ -80,6 +147,31 @@ export function readSettings(file: JobFile, fit: JobFit): Settings {
     high,
     constant: number("constant", usualConstant[system]),
     interval: number("interval", usualInterval),
+    meter: {
+      percent: number("meterPercent", usualMeter.percent, true),
+      floor: number("meterFloor", usualMeter.floor, true),
+      resolution: number("resolution", usualMeter.resolution, true),
+      zero: number("zero", usualMeter.zero, true),
+    },
+    constantSpread: number("constantSpread", 2, true),
+    judging: word("judging", judgings, "simple"),
+    chance,
+    judgeBy: word("judgeBy", judgedFlows, "measured"),
+    air: {
+      temperature: optional("temperature"),
+      humidity: optional("humidity"),
+      barometer: optional("barometer"),
+      elevation: optional("elevation"),
+    },
+    proofLimit: number("proofLimit", 10),
+    work: word("work", ["new", "existing"], "new"),
+    weather: optional("weather"),
+    equipment: text("equipment"),
+    ducts: text("ducts"),
+    programme: text("programme"),
+    margin: number("margin", 0, true),
+    panLimit: number("panLimit", 1),
+    panSpan: number("panSpan", 0.5),
     problems,
   };
 }

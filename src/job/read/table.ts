@@ -1,23 +1,18 @@
 import type { System } from "../../editions";
 import { conversionFactor } from "../../units";
 import type { SheetFit } from "../fit";
-import { type CellValue, cellName, type Grid, isBlankCell, isCellError } from "../grid";
+import { type CellValue, cellName, type Grid, hasFormula, isBlankCell, isCellError } from "../grid";
 import { type Field, type SheetLayout, unitOf } from "../sheets";
 
 /** Why a number cell gave no number. */
 export type Gap = "blank" | "text" | "error" | "absent";
-
-interface Cells {
-  readonly values: readonly CellValue[];
-  readonly formulas: readonly (string | null)[];
-}
 
 /** The filled rows of one fitted sheet, column by column, in the job's units. */
 export class Table {
   readonly name: string;
   /** Sheet row (from 0) of each filled row. */
   readonly rows: readonly number[];
-  private readonly cellColumns = new Map<string, Cells>();
+  private readonly valueColumns = new Map<string, readonly CellValue[]>();
   private readonly numberColumns = new Map<string, Float64Array>();
   private readonly textColumns = new Map<string, readonly string[]>();
 
@@ -41,25 +36,36 @@ export class Table {
 
   /** What a cell holds, as stored. */
   raw(key: string, i: number): CellValue {
-    return this.cells(key).values[i] ?? null;
+    return this.raws(key)[i] ?? null;
+  }
+
+  /** What a field's cells hold, as stored; empty for a field that is not there. */
+  raws(key: string): readonly CellValue[] {
+    let values = this.valueColumns.get(key);
+    if (!values) {
+      values = this.readColumn(this.fit.columns.get(key)?.col);
+      this.valueColumns.set(key, values);
+    }
+    return values;
+  }
+
+  private readColumn(col: number | undefined): readonly CellValue[] {
+    if (col === undefined) return [];
+    const { grid, rows } = this;
+    return grid.column ? grid.column(col, rows) : rows.map((row) => grid.value(row, col));
   }
 
   formula(key: string, i: number): string | null {
-    return this.cells(key).formulas[i] ?? null;
+    const col = this.fit.columns.get(key)?.col;
+    const row = this.rows[i];
+    return col === undefined || row === undefined ? null : this.grid.formula(row, col);
   }
 
-  private cells(key: string): Cells {
-    let cells = this.cellColumns.get(key);
-    if (!cells) {
-      const col = this.fit.columns.get(key)?.col;
-      const rows = col === undefined ? [] : this.rows;
-      cells = {
-        values: rows.map((row) => this.grid.value(row, col as number)),
-        formulas: rows.map((row) => this.grid.formula(row, col as number)),
-      };
-      this.cellColumns.set(key, cells);
-    }
-    return cells;
+  /** Whether `formula` gives one, which costs less to know. */
+  hasFormula(key: string, i: number): boolean {
+    const col = this.fit.columns.get(key)?.col;
+    const row = this.rows[i];
+    return col !== undefined && row !== undefined && hasFormula(this.grid, row, col);
   }
 
   /** The cell's name, such as "K12"; of the row's first column where the field is absent. */
@@ -89,10 +95,12 @@ export class Table {
     let column = this.numberColumns.get(key);
     if (!column) {
       const factor = this.has(key) ? this.factor(key) : 1;
-      column = Float64Array.from(this.rows, (_, i) => {
-        const value = this.raw(key, i);
-        return typeof value === "number" ? value * factor : Number.NaN;
-      });
+      const values = this.raws(key);
+      column = new Float64Array(this.length);
+      for (let i = 0; i < column.length; i++) {
+        const value = values[i];
+        column[i] = typeof value === "number" ? value * factor : Number.NaN;
+      }
       this.numberColumns.set(key, column);
     }
     return column;
@@ -106,10 +114,8 @@ export class Table {
   texts(key: string): readonly string[] {
     let column = this.textColumns.get(key);
     if (!column) {
-      column = this.rows.map((_, i) => {
-        const value = this.raw(key, i);
-        return value === null || isCellError(value) ? "" : String(value).trim();
-      });
+      const values = this.raws(key);
+      column = this.rows.map((_, i) => textOf(values[i] ?? null));
       this.textColumns.set(key, column);
     }
     return column;
@@ -129,6 +135,11 @@ export class Table {
   }
 }
 
+function textOf(value: CellValue): string {
+  if (typeof value === "string") return value.trim();
+  return value === null || isCellError(value) ? "" : String(value);
+}
+
 /** Rows below the headings in which a person has written something; totals are not rows. */
 function filledRows(grid: Grid, fit: SheetFit, layout: SheetLayout): number[] {
   const fitted = layout.fields
@@ -140,7 +151,7 @@ function filledRows(grid: Grid, fit: SheetFit, layout: SheetLayout): number[] {
   const isTyped = (row: number) =>
     fitted.some(({ col, computed }) => {
       const value = grid.value(row, col);
-      return !isBlankCell(value) && !(computed && grid.formula(row, col) !== null);
+      return !isBlankCell(value) && !(computed && hasFormula(grid, row, col));
     });
   const isTotal = (row: number) => {
     const first = fitted.find(({ col }) => !isBlankCell(grid.value(row, col)));

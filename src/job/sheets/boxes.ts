@@ -5,6 +5,7 @@ export const boxesLayout: SheetLayout = {
   kind: "boxes",
   title: "Boxes",
   words: ["boxes", "box", "flow boxes", "flow box", "openings", "devices"],
+  names: ["box", "opening"],
   fields: [
     {
       key: "box",
@@ -77,6 +78,23 @@ export const boxesLayout: SheetLayout = {
       holds: "number",
       measure: "flow",
       computed: true,
+    },
+    {
+      key: "tolerance",
+      title: "Size tolerance",
+      words: ["tolerance", "cutting tolerance"],
+      holds: "number",
+      measure: "length",
+      after: "count",
+    },
+    {
+      key: "areaLimit",
+      title: "Area limit",
+      words: ["area tolerance", "area plus minus"],
+      holds: "number",
+      measure: "opening",
+      computed: true,
+      after: "area",
     },
   ],
 };

@@ -1,10 +1,17 @@
 import { duties, editions, roomKinds } from "../../editions";
 
+const yesNo = ["yes", "no"];
+
 /** Entries that a drop-down list offers, by field; other entries are checked when the job is read. */
 export const fieldChoices: Readonly<Record<string, readonly string[]>> = {
   roomKind: roomKinds,
   duty: duties,
   shape: ["round", "rectangular"],
+  window: yesNo,
+  balanced: yesNo,
+  appliance: yesNo,
+  whole: yesNo,
+  ductKind: ["flex", "smooth"],
 };
 
 /** The same for settings of the Job sheet. */
@@ -12,4 +19,7 @@ export const settingChoices: Readonly<Record<string, readonly string[]>> = {
   edition: editions.map((edition) => edition.id),
   method: ["equation", "table"],
   units: ["ip", "si"],
+  judging: ["simple", "guarded"],
+  judgeBy: ["measured", "actual", "standard", "without box"],
+  work: ["new", "existing"],
 };

@@ -1,3 +1,4 @@
+import { dwellingExtras } from "./dwelling-extras";
 import type { SheetLayout } from "./field";
 import { dwellingField, noteField } from "./shared-fields";
 
@@ -6,6 +7,7 @@ export const dwellingsLayout: SheetLayout = {
   kind: "dwellings",
   title: "Dwellings",
   words: ["dwellings", "units", "lots", "homes", "houses", "plots", "apartments"],
+  names: ["dwelling"],
   fields: [
     dwellingField,
     { key: "plan", title: "Plan", words: ["plan type", "model", "house type"], holds: "text" },
@@ -47,5 +49,6 @@ export const dwellingsLayout: SheetLayout = {
       computed: true,
     },
     noteField,
+    ...dwellingExtras,
   ],
 };

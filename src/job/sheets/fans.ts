@@ -1,3 +1,4 @@
+import { fanExtras } from "./fan-extras";
 import type { SheetLayout } from "./field";
 import { dwellingField, noteField } from "./shared-fields";
 
@@ -6,6 +7,7 @@ export const fansLayout: SheetLayout = {
   kind: "fans",
   title: "Fans",
   words: ["fans", "fan tests", "fan readings", "exhaust fans", "readings", "flow tests", "tests"],
+  names: ["dwelling", "tag"],
   fields: [
     dwellingField,
     {
@@ -140,6 +142,7 @@ export const fansLayout: SheetLayout = {
     },
     { key: "date", title: "Date", words: ["test date", "tested on", "date tested"], holds: "date" },
     noteField,
+    ...fanExtras,
   ],
 };
 

@@ -1,7 +1,15 @@
 import type { System } from "../../editions";
 
 /** What a number field measures; its unit follows from the job's system. */
-export type Measure = "pressure" | "flow" | "opening" | "length" | "floor" | "volume";
+export type Measure =
+  | "pressure"
+  | "flow"
+  | "opening"
+  | "length"
+  | "distance"
+  | "floor"
+  | "volume"
+  | "temperature";
 
 /** One column of a job sheet. */
 export interface Field {
@@ -16,9 +24,19 @@ export interface Field {
   readonly computed?: boolean;
   /** Without it the sheet cannot be taken for one of this kind. */
   readonly needed?: boolean;
+  /** In a new job only with the feature that wants it; it then stands after the field named. */
+  readonly after?: string;
 }
 
-export type SheetKind = "dwellings" | "boxes" | "fans";
+export type SheetKind =
+  | "dwellings"
+  | "boxes"
+  | "fans"
+  | "pairs"
+  | "instruments"
+  | "registers"
+  | "schedule"
+  | "catalogue";
 
 export interface SheetLayout {
   readonly kind: SheetKind;
@@ -26,6 +44,8 @@ export interface SheetLayout {
   readonly title: string;
   readonly words: readonly string[];
   readonly fields: readonly Field[];
+  /** The fields by which a row is named in a finding. */
+  readonly names: readonly string[];
 }
 
 const unitsOf: Record<Measure, Record<System, string>> = {
@@ -33,8 +53,10 @@ const unitsOf: Record<Measure, Record<System, string>> = {
   flow: { ip: "cfm", si: "L/s" },
   opening: { ip: "in²", si: "cm²" },
   length: { ip: "in", si: "cm" },
+  distance: { ip: "ft", si: "m" },
   floor: { ip: "ft²", si: "m²" },
   volume: { ip: "ft³", si: "m³" },
+  temperature: { ip: "°F", si: "°C" },
 };
 
 /** The unit in which a job of this system keeps a measure. */

@@ -1,3 +1,6 @@
+import type { System } from "../../editions";
+import { usualConstant, usualWindow } from "../rules";
+
 /** One setting of the Job sheet: its label in column A, its value in column B. */
 export interface Setting {
   readonly key: string;
@@ -52,4 +55,150 @@ export const jobSettings: readonly Setting[] = [
     words: ["box check interval", "check interval"],
     help: "A box not checked within so many days before a reading is flagged",
   },
+  {
+    key: "meterPercent",
+    label: "Manometer limit (%)",
+    words: ["manometer percent", "gauge limit percent"],
+    help: "Limit of the manometer in percent of the reading; the larger of this and the next counts",
+  },
+  {
+    key: "meterFloor",
+    label: "Manometer limit, least (Pa)",
+    words: ["manometer limit least", "manometer floor"],
+    help: "Limit of the manometer in Pa, however small the reading: 0.25 from memory of ANSI/RESNET/ICC 380, 0.2 in California RA3.7.2.1",
+  },
+  {
+    key: "resolution",
+    label: "Manometer resolution (Pa)",
+    words: ["manometer resolution", "resolution"],
+    help: "Smallest step that the manometer shows",
+  },
+  {
+    key: "zero",
+    label: "Zero offset, at most (Pa)",
+    words: ["zero offset at most", "zero offset"],
+    help: "What the manometer may show with open hoses after it was set to zero",
+  },
+  {
+    key: "constantSpread",
+    label: "Spread of the constant (%)",
+    words: ["spread of the constant", "constant spread"],
+    help: "Standard spread; from the proof of the box where there is one",
+  },
+  {
+    key: "judging",
+    label: "Judging",
+    words: ["decision rule", "acceptance"],
+    help: "simple: at or above the rate meets it. guarded: the chance of truly meeting it must be large enough",
+  },
+  {
+    key: "chance",
+    label: "Chance required",
+    words: ["chance", "confidence"],
+    help: "For guarded judging, between 0.5 and 1; 0.95 is usual",
+  },
+  {
+    key: "judgeBy",
+    label: "Flow judged",
+    words: ["judge by", "judged flow is"],
+    help: "measured, actual, standard or without box: which flow the verdict takes. Standards disagree on correcting for air",
+  },
+  {
+    key: "temperature",
+    label: "Air temperature",
+    words: ["temperature", "room temperature"],
+    help: "°F (°C where the units are si); a fan's own temperature wins",
+  },
+  { key: "humidity", label: "Relative humidity (%)", words: ["humidity", "rh"], help: "" },
+  {
+    key: "barometer",
+    label: "Barometer",
+    words: ["station pressure", "barometric pressure"],
+    help: "Station pressure, inHg (hPa where the units are si); left blank, the elevation counts",
+  },
+  {
+    key: "elevation",
+    label: "Elevation",
+    words: ["altitude", "height above sea level"],
+    help: "ft (m where the units are si)",
+  },
+  {
+    key: "proofLimit",
+    label: "Proof requirement (%)",
+    words: ["proof requirement", "accuracy requirement"],
+    help: "Written accuracy that a box must prove: 10 in California RA3.7.2.2",
+  },
+  {
+    key: "work",
+    label: "Work",
+    words: ["new or existing", "kind of work"],
+    help: "new or existing: bounds the infiltration credit",
+  },
+  {
+    key: "weather",
+    label: "Weather and shielding factor",
+    words: ["weather factor", "wsf"],
+    help: "From the standard's table for the nearest station",
+  },
+  {
+    key: "equipment",
+    label: "Equipment rules",
+    words: ["efficacy by", "equipment code"],
+    help: "Edition whose fan efficacy applies, such as IECC-2021",
+  },
+  {
+    key: "ducts",
+    label: "Duct table",
+    words: ["duct rules", "ducts by"],
+    help: "Edition whose duct lengths apply, such as IRC-2021",
+  },
+  {
+    key: "programme",
+    label: "Programme",
+    words: ["program"],
+    help: "Programme whose tolerance to the design flow applies; blank where none does",
+  },
+  {
+    key: "margin",
+    label: "Margin when buying (%)",
+    words: ["margin when buying", "margin"],
+    help: "A fan is bought so much above its required rate",
+  },
+  {
+    key: "panLimit",
+    label: "Pan limit (Pa)",
+    words: ["pan limit", "pressure pan limit"],
+    help: "A register reading above this leaks; common practice, set by the job",
+  },
+  {
+    key: "panSpan",
+    label: "Pan repeatability (Pa)",
+    words: ["pan repeatability", "pan span"],
+    help: "Readings further apart than this are taken again; common practice, set by the job",
+  },
 ];
+
+/** What a new job's Job sheet says before anyone has typed; other settings are left blank. */
+export function usualSettings(system: System): Readonly<Record<string, number | string>> {
+  return {
+    edition: "62.2-2016",
+    units: system,
+    low: usualWindow.low,
+    high: usualWindow.high,
+    constant: usualConstant[system],
+    interval: 365,
+    meterPercent: 1,
+    meterFloor: 0.25,
+    resolution: 0.1,
+    zero: 0.1,
+    constantSpread: 2,
+    judging: "simple",
+    chance: 0.95,
+    judgeBy: "measured",
+    proofLimit: 10,
+    work: "new",
+    margin: 10,
+    panLimit: 1,
+    panSpan: 0.5,
+  };
+}

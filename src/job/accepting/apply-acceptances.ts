@@ -1,0 +1,82 @@
+import { type Accepted, type Finding, kindEntry } from "../findings";
+import { cellName, type JobFile } from "../grid";
+import { listed } from "../words";
+import { fingerprintOf } from "./fingerprint";
+import { type Acceptance, readAcceptances } from "./read-acceptances";
+
+/** Findings with what was accepted of them. */
+export interface Accepting {
+  readonly findings: readonly Finding[];
+  /** Acceptances whose finding is gone. */
+  readonly settled: readonly Acceptance[];
+}
+
+/**
+ * Notes on each finding whether it was accepted, and whether that still holds. An acceptance
+ * without reason, initials or fingerprint counts for nothing and is a finding of its own.
+ */
+export function applyAcceptances(file: JobFile, findings: readonly Finding[]): Accepting {
+  const acceptances = readAcceptances(file);
+  if (acceptances.length === 0) return { findings, settled: [] };
+  const byPlace = new Map<string, Acceptance[]>();
+  for (const acceptance of acceptances) {
+    const key = keyOf(acceptance);
+    byPlace.set(key, [...(byPlace.get(key) ?? []), acceptance]);
+  }
+  const met = new Set<Acceptance>();
+  const incomplete: Finding[] = [];
+  const noted = findings.map((finding) => {
+    const own = byPlace.get(keyOf(finding)) ?? [];
+    if (own.length === 0) return finding;
+    const fingerprint = fingerprintOf(file, finding);
+    for (const acceptance of own) {
+      met.add(acceptance);
+      const gaps = gapsOf(acceptance);
+      if (gaps.length > 0) incomplete.push(incompleteAt(acceptance, gaps, fingerprint));
+    }
+    const whole = own.filter((acceptance) => gapsOf(acceptance).length === 0);
+    const holding = whole.find((acceptance) => acceptance.fingerprint === fingerprint);
+    if (holding) return { ...finding, accepted: acceptedBy(holding) };
+    const before = whole.at(-1);
+    return before ? { ...finding, lapsed: acceptedBy(before) } : finding;
+  });
+  return {
+    findings: [...noted, ...incomplete],
+    settled: acceptances.filter((acceptance) => !met.has(acceptance)),
+  };
+}
+
+function keyOf({ sheet, cell, kind }: Pick<Acceptance, "sheet" | "cell" | "kind">): string {
+  return `${sheet.toLowerCase()}!${cell} ${kind}`;
+}
+
+function acceptedBy({ reason, initials, date }: Acceptance): Accepted {
+  return { reason, initials, date };
+}
+
+function gapsOf({ reason, initials, fingerprint }: Acceptance): string[] {
+  const columns = { reason, initials, fingerprint };
+  return Object.entries(columns).flatMap(([name, text]) => (text === "" ? [name] : []));
+}
+
+function incompleteAt(
+  acceptance: Acceptance,
+  gaps: readonly string[],
+  fingerprint: string,
+): Finding {
+  const { place, sheet, cell, about } = acceptance;
+  const kind = "acceptance-incomplete";
+  return {
+    kind,
+    severity: kindEntry(kind).severity,
+    sheet: place.sheet,
+    cell: cellName(place.row, 0),
+    row: place.row,
+    about,
+    what: `the acceptance of ${sheet}!${cell} has no ${listed(gaps)}`,
+    effect: "It counts for nothing: the finding stays open.",
+    mend: gaps.includes("fingerprint")
+      ? `Accept the finding from the pane, or type the fingerprint ${fingerprint} where you have looked at the row as it stands.`
+      : "Say why the row is right as it is, and who says so.",
+  };
+}

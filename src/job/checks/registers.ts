@@ -1,0 +1,53 @@
+import { panReading, panStatus, usualPan } from "../rules";
+import { shown } from "../words";
+import type { Check } from "./check";
+
+/** How far the house may be from 50 Pa while the pan is read (common practice). */
+const houseTolerance = 3;
+
+/** Registers read with the closed box as a pressure pan. */
+export const checkRegisters: Check = (job, report) => {
+  const table = job.tables.registers;
+  if (!table) return;
+  const { panLimit, panSpan } = job.settings;
+  const keys = ["reading1", "reading2", "reading3"].filter((key) => table.has(key));
+  const wanted = usualPan.house.value;
+  for (let i = 0; i < table.length; i++) {
+    const about = table.layout.names.map((key) => table.text(key, i)).join(", ");
+    const readings = keys
+      .map((key) => table.number(key, i))
+      .filter((value) => !Number.isNaN(value));
+    const first = keys[0] ?? "pressure";
+    const read = panReading(readings);
+    if (!read) {
+      report.at("register-blank", table, first, i, about, {
+        what: "the register has no pan reading",
+        effect: "Nothing is known of the duct behind it. A blank is not a reading of 0.",
+        mend: "Read it, or say in the note why it could not be read.",
+      });
+      continue;
+    }
+    const house = Math.abs(table.number("house", i));
+    if (table.has("house") && !(Math.abs(house - wanted) <= houseTolerance))
+      report.at("register-house", table, "house", i, about, {
+        what: Number.isNaN(house)
+          ? "no house pressure is recorded"
+          : `the house stood at ${shown(house)} Pa, not at about ${wanted}`,
+        effect: "Pan readings compare only at one house pressure.",
+        mend: `Bring the house to ${wanted} Pa and read again.`,
+      });
+    const status = panStatus(readings, panLimit, panSpan);
+    if (status === "repeat")
+      report.at("register-repeat", table, first, i, about, {
+        what: `the readings lie ${shown(read.span)} Pa apart; the job allows ${shown(panSpan)}`,
+        effect: "The pan was not seated the same way each time.",
+        mend: "Seat the pan again and read until two readings agree.",
+      });
+    else if (status === "leaks")
+      report.at("register-leaks", table, first, i, about, {
+        what: `${shown(read.mean)} Pa is above the ${shown(panLimit)} Pa that the job sets (common practice)`,
+        effect: "The duct behind this register leaks to outdoors.",
+        mend: "Seal the boot and the duct behind it, then read again.",
+      });
+  }
+};

@@ -1,0 +1,43 @@
+import { unitOf } from "../sheets";
+import { shown } from "../words";
+import type { Check } from "./check";
+
+/** Planned fans that cannot be bought, cannot be ducted as drawn, or cannot be measured. */
+export const checkSchedule: Check = (job, report) => {
+  const table = job.tables.schedule;
+  const { catalogue } = job.tables;
+  if (!table) return;
+  const { margin, system } = job.settings;
+  const unit = unitOf("flow", system);
+  const length = unitOf("distance", system);
+  const ratings = catalogue ? [...catalogue.numbers("rated")].filter((rated) => rated > 0) : [];
+  for (let i = 0; i < table.length; i++) {
+    const about = ["dwelling", "tag"].map((key) => table.text(key, i)).join(", ");
+    const required = table.number("required", i);
+    const least = required * (1 + margin / 100);
+    const largest = Math.max(0, ...ratings);
+    if (required > 0 && ratings.length > 0 && largest < least * (1 - 1e-9))
+      report.at("schedule-fan", table, "buy", i, about, {
+        what: `${shown(required)} ${unit} with ${shown(margin)} % more is ${shown(least)}; the largest on offer is rated ${shown(largest)}`,
+        effect: "No fan of the list meets the rate.",
+        mend: `List a larger fan on the ${catalogue?.name} sheet, or share the rate between two fans.`,
+      });
+    const duct = table.text("duct", i).toLowerCase();
+    if (duct === "too long" || duct === "too narrow")
+      report.at("schedule-duct", table, "duct", i, about, {
+        what:
+          duct === "too narrow"
+            ? `the table allows no duct of this kind and width for a fan of ${shown(table.number("buy", i))} ${unit}`
+            : `${shown(table.number("ductLength", i))} ${length} of duct are drawn where ${shown(table.number("allowed", i))} ${length} are allowed`,
+        effect:
+          "The installed fan will move less than its rating; only a measured flow could waive the table.",
+        mend: "Widen or shorten the duct, take out elbows, or plan to measure the installed flow.",
+      });
+    if (/^none\b/i.test(table.text("openings", i)))
+      report.at("schedule-opening", table, "openings", i, about, {
+        what: `no opening of ${table.text("box", i)} brings ${shown(table.number("buy", i))} ${unit} into the window`,
+        effect: "The tester would come with the wrong box.",
+        mend: "Name another box, or plan an opening for this flow.",
+      });
+  }
+};

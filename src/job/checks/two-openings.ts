@@ -1,0 +1,44 @@
+import { unboxedBudget } from "../rules";
+import { unitOf } from "../sheets";
+import { shown } from "../words";
+import type { Check } from "./check";
+
+/** A fan that the box holds back by more than this share wants the flow without the box (common practice). */
+const noticeable = 0.05;
+
+/** Rows with a second opening: whether the two readings fit one fan. */
+export const checkTwoOpenings: Check = (job, report) => {
+  const { fans, settings } = job;
+  if (!fans?.table.has("pressure2")) return;
+  const { table } = fans;
+  const unit = unitOf("flow", settings.system);
+  for (let i = 0; i < fans.length; i++) {
+    const [pressure, area] = [fans.pressure[i] as number, fans.area[i] as number];
+    const [pressure2, area2] = [table.number("pressure2", i), table.number("area2", i)];
+    if (!(pressure > 0 && area > 0 && pressure2 > 0 && area2 > 0)) continue;
+    if (pressure2 > pressure === area2 > area) {
+      report.at("second-reading-odd", table, "pressure2", i, fans.label(i), {
+        what: `${shown(area2)} reads ${shown(pressure2)} Pa where ${shown(area)} reads ${shown(pressure)} Pa`,
+        effect: "A larger opening lets the pressure fall: one of the two was read wrongly.",
+        mend: "Compare openings and pressures with the field notes, and read again.",
+      });
+      continue;
+    }
+    const flow = fans.flow[i] as number;
+    const free = unboxedBudget({
+      first: { area, areaLimit: 0, pressure },
+      second: { area: area2, areaLimit: 0, pressure: pressure2 },
+      constant: fans.constant[i] as number,
+      constantSpread: settings.constantSpread,
+      meterPercent: settings.meter.percent,
+      meterFloor: settings.meter.floor,
+    });
+    if (free.value - flow > Math.max(noticeable * flow, 2 * free.u))
+      report.at("box-holds-back", table, "unboxed", i, fans.label(i), {
+        what: `without the box the fan would move ${shown(free.value)} ${unit}; ${shown(flow)} was measured`,
+        effect:
+          "The fan is weak: the box itself slows it. The measured flow stays the measured one.",
+        mend: "Use a larger opening, nearer 1 Pa, and read again; or judge by the flow without the box if the job allows it.",
+      });
+  }
+};

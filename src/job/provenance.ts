@@ -1,0 +1,163 @@
+import { sha256 } from "@noble/hashes/sha2.js";
+import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
+import { version } from "../../package.json";
+import type { Mark, Source } from "../formulas";
+import { isBlankCell, isCellError } from "./grid";
+import type { Job } from "./read";
+import { usualConstant, usualWindow } from "./rules";
+import { jobSettings, layouts } from "./sheets";
+import { listed, shown } from "./words";
+
+/** "stated" is a number that the job itself gives. */
+export type Standing = Mark | "stated";
+
+/** What the results of a job rest on, to be kept with them. */
+export interface Provenance {
+  /** Version of the functions and checks. */
+  readonly version: string;
+  readonly edition: { readonly id: string; readonly title: string } | undefined;
+  /** The clauses that the job's rooms and dwellings were judged by. */
+  readonly clauses: readonly Source[];
+  /** The flow constants in use, with the number of fans each. */
+  readonly constants: readonly {
+    readonly value: number;
+    readonly fans: number;
+    readonly mark: Standing;
+  }[];
+  /** Pressures between which a reading is used, Pa. */
+  readonly window: { readonly low: number; readonly high: number; readonly mark: Standing };
+  readonly judging: string;
+  /** Filled rows of all sheets of the job. */
+  readonly rows: number;
+  /** 16 hex digits that stand for what was typed: the same job gives the same ones in every host. */
+  readonly fingerprint: string;
+}
+
+const known = new WeakMap<Job, Provenance>();
+
+export function provenanceOf(job: Job): Provenance {
+  let provenance = known.get(job);
+  if (!provenance) {
+    provenance = gather(job);
+    known.set(job, provenance);
+  }
+  return provenance;
+}
+
+/** The provenance in one line. */
+export function provenanceLine(provenance: Provenance): string {
+  const { edition, clauses, constants, window, judging, rows, fingerprint } = provenance;
+  const sources = [...new Set(clauses.map(({ clause, mark }) => `${clause} ${mark}`))];
+  const rule = edition?.id ?? "no edition";
+  const factors = constants.map(({ value, mark }) => `${Number(value.toPrecision(6))} ${mark}`);
+  return [
+    `Fanrow ${provenance.version}`,
+    sources.length > 0 ? `${rule} (${sources.join("; ")})` : rule,
+    factors.length > 0 ? `constant ${listed(factors)}` : "",
+    `window ${shown(window.low)} to ${shown(window.high)} Pa, ${window.mark}`,
+    judging,
+    `${rows} rows`,
+    `inputs ${fingerprint}`,
+  ]
+    .filter((part) => part !== "")
+    .join("; ");
+}
+
+function gather(job: Job): Provenance {
+  const { edition, low, high } = job.settings;
+  const isUsual = low === usualWindow.low && high === usualWindow.high;
+  return {
+    version,
+    edition: edition && { id: edition.id, title: edition.title },
+    clauses: clausesOf(job),
+    constants: constantsOf(job),
+    window: { low, high, mark: isUsual ? "common practice" : "stated" },
+    judging: judgingOf(job),
+    rows: Object.values(job.tables).reduce((sum, table) => sum + table.length, 0),
+    fingerprint: inputsOf(job),
+  };
+}
+
+function judgingOf({ settings: { judging, chance, judgeBy } }: Job): string {
+  const rule =
+    judging === "guarded"
+      ? `guarded acceptance at a chance of ${shown(chance)}`
+      : "simple acceptance";
+  return judgeBy === "measured" ? rule : `${rule} of the flow ${judgeBy}`;
+}
+
+function clausesOf({ fans, settings, tables }: Job): Source[] {
+  const sources = new Map<string, Source>();
+  const add = (source: Source) => sources.set(`${source.work} ${source.clause}`, source);
+  for (let i = 0; i < (fans?.length ?? 0); i++) {
+    const required = fans?.required(i);
+    if (required && "value" in required) add(required.value.source);
+  }
+  const { edition, system, method } = settings;
+  if (edition && tables.dwellings?.length) {
+    const wanted = method.trim().toLowerCase();
+    const rule = edition.dwelling
+      .filter((entry) => !("system" in entry) || entry.system === system)
+      .find((entry) => wanted === "" || entry.method === wanted);
+    if (rule) add(rule.source);
+  }
+  return [...sources.values()];
+}
+
+function constantsOf({ fans, settings }: Job): Provenance["constants"] {
+  const counts = new Map<number, number>();
+  fans?.constant.forEach((value) => {
+    if (value > 0) counts.set(value, (counts.get(value) ?? 0) + 1);
+  });
+  if (counts.size === 0) counts.set(settings.constant, 0);
+  const usual = usualConstant[settings.system];
+  return [...counts]
+    .sort(([, a], [, b]) => b - a)
+    .map(([value, count]) => ({
+      value,
+      fans: count,
+      mark: Math.abs(value / usual - 1) < 1e-9 ? "common practice" : "stated",
+    }));
+}
+
+/** Rows that go into the hash at once. */
+const rowsAtOnce = 500;
+
+/** Typed cells alone, by field and not by place: what is computed, and where columns stand, is left out. */
+function inputsOf(job: Job): string {
+  const hash = sha256.create();
+  let waiting: string[] = [];
+  const flush = () => {
+    if (waiting.length > 0) hash.update(utf8ToBytes(`${waiting.join("\n")}\n`));
+    waiting = [];
+  };
+  for (const { key } of jobSettings) {
+    const at = job.fit.settings.get(key);
+    const grid = at && job.file.sheets.find(({ name }) => name === at.sheet);
+    if (at && grid && grid.formula(at.row, at.col) === null)
+      waiting.push(`${key}\u001f${inputOf(grid.value(at.row, at.col))}`);
+  }
+  for (const layout of layouts) {
+    const table = job.tables[layout.kind];
+    if (!table) continue;
+    flush();
+    const keys = layout.fields.map(({ key }) => key).filter((key) => table.has(key));
+    waiting.push(`${layout.kind}\u001f${keys.join("\u001f")}`);
+    for (let i = 0; i < table.length; i++) {
+      let line = "";
+      for (const key of keys)
+        line += table.formula(key, i) === null ? `${inputOf(table.raw(key, i))}\u001f` : "\u001f";
+      waiting.push(line);
+      if (waiting.length >= rowsAtOnce) flush();
+    }
+  }
+  flush();
+  return bytesToHex(hash.digest()).slice(0, 16);
+}
+
+/** A typed value, to its last digit. */
+function inputOf(value: Parameters<typeof isBlankCell>[0]): string {
+  if (isBlankCell(value)) return "";
+  if (isCellError(value)) return value.error;
+  return typeof value === "string" ? `"${value.replaceAll("\r\n", "\n")}` : String(value);
+}

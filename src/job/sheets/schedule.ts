@@ -1,0 +1,80 @@
+import type { SheetLayout } from "./field";
+import { dwellingField, noteField } from "./shared-fields";
+
+/** A row a planned fan: what it must move, what to buy, whether its duct will do. */
+export const scheduleLayout: SheetLayout = {
+  kind: "schedule",
+  title: "Schedule",
+  words: ["schedule", "fan schedule", "planned fans", "estimate", "takeoff"],
+  names: ["dwelling", "tag"],
+  fields: [
+    dwellingField,
+    { key: "tag", title: "Fan", words: ["fan tag", "tag", "fan id"], holds: "text" },
+    { key: "room", title: "Room", words: ["location", "room name"], holds: "text" },
+    { key: "roomKind", title: "Room kind", words: ["room type", "kind of room"], holds: "text" },
+    { key: "duty", title: "Duty", words: ["mode", "operation", "control"], holds: "text" },
+    {
+      key: "volume",
+      title: "Room volume",
+      words: ["volume", "kitchen volume"],
+      holds: "number",
+      measure: "volume",
+    },
+    {
+      key: "whole",
+      title: "For the whole dwelling",
+      words: ["whole dwelling", "whole house"],
+      holds: "text",
+      needed: true,
+    },
+    {
+      key: "required",
+      title: "Required",
+      words: ["required flow", "minimum", "code minimum"],
+      holds: "number",
+      measure: "flow",
+      computed: true,
+    },
+    {
+      key: "buy",
+      title: "Rated flow to buy",
+      words: ["smallest rated flow", "fan size"],
+      holds: "number",
+      measure: "flow",
+      computed: true,
+    },
+    { key: "ductKind", title: "Duct kind", words: ["duct type"], holds: "text" },
+    {
+      key: "ductDiameter",
+      title: "Duct diameter",
+      words: ["duct size"],
+      holds: "number",
+      measure: "length",
+    },
+    {
+      key: "ductLength",
+      title: "Duct length",
+      words: ["duct run"],
+      holds: "number",
+      measure: "distance",
+    },
+    { key: "elbows", title: "Elbows", words: ["bends"], holds: "number" },
+    {
+      key: "allowed",
+      title: "Length allowed",
+      words: ["allowed duct length"],
+      holds: "text",
+      computed: true,
+    },
+    { key: "duct", title: "Duct check", words: ["duct ok"], holds: "text", computed: true },
+    { key: "box", title: "Box", words: ["flow box", "box to bring"], holds: "text" },
+    {
+      key: "openings",
+      title: "Opening to bring",
+      words: ["expected opening"],
+      holds: "text",
+      computed: true,
+    },
+    noteField,
+  ],
+};

@@ -1,0 +1,224 @@
+import { describe, expect, it } from "vitest";
+import { boxProofs, checkJob, fanBudget, type Grid, readJob } from "../../src/job";
+import {
+  boxes,
+  dwellings,
+  fanHeadings,
+  grid,
+  jobFile,
+  soundFan,
+  type TestCell,
+  today,
+} from "./grids";
+
+type Cells = Record<string, TestCell>;
+
+/** A job whose fan rows may have further columns, with further sheets. */
+function job(fans: readonly Cells[], settings: Cells = {}, ...more: Grid[]) {
+  const headings = [...new Set([...fanHeadings, ...fans.flatMap((row) => Object.keys(row))])];
+  const rows = fans.map((change) => {
+    const cells: Cells = { ...soundFan, ...change };
+    return headings.map((heading) => cells[heading] ?? null);
+  });
+  const own = Object.entries({ Edition: "IRC-2021", Units: "ip", ...settings });
+  return jobFile(
+    grid("Job", [["Setting", "Value"], ...own]),
+    dwellings,
+    boxes,
+    grid("Fans", [headings, ...rows]),
+    ...more,
+  );
+}
+
+const kinds = (file: ReturnType<typeof job>) =>
+  checkJob(file, today).findings.map(({ kind, sheet, cell }) => `${kind} ${sheet}!${cell}`);
+
+const instruments = grid("Instruments", [
+  [
+    "Instrument",
+    "Kind",
+    "Constant",
+    "Exponent",
+    "Lowest reading",
+    "Highest reading",
+    "Limit in percent",
+    "Limit, least",
+    "Calibrated on",
+  ],
+  ["Hood", "powered hood", 1, 1, 10, 300, 3, 2, 46200],
+  ["Old hood", "powered hood", 1, 1, 10, 300, 3, 2, 45000],
+  ["Loaned hood", "passive hood", 1, 1, 10, 300, null, null, 46200],
+]);
+
+/** Paired readings of box One: 24 in² through opening B, the reference off by `percent`. */
+function pairs(percent: readonly number[], date: number | null = 46200, reference = "Hood") {
+  const pressures = [1.2, 2.2, 3.6, 5.4, 7.4, 1.2, 7.8];
+  return grid("Pairs", [
+    [
+      "Box",
+      "Openings in use",
+      "Open area (in²)",
+      "Box pressure (Pa)",
+      "Reference",
+      "Reference flow (cfm)",
+      "Date",
+    ],
+    ...percent.map((off, i) => {
+      const pressure = pressures[i % pressures.length] as number;
+      const flow = 1.07 * 24 * Math.sqrt(pressure) * (1 + off / 100);
+      return ["One", "B", 24, pressure, reference, flow, date];
+    }),
+  ]);
+}
+
+describe("the proof of a box", () => {
+  it("raises nothing where the box is proved, in time", () => {
+    expect(kinds(job([{}], {}, instruments, pairs([1, -1, 0.5, -0.5, 1])))).toEqual([]);
+  });
+
+  it("is asked for on every row measured with a box of too few pairs", () => {
+    const found = kinds(job([{}, { Fan: "B2" }], {}, instruments, pairs([1, -1])));
+    expect(found).toEqual(["proof-incomplete Fans!F2", "proof-incomplete Fans!F3"]);
+  });
+
+  it("is asked for where a box has no pairs at all", () => {
+    expect(kinds(job([{}], {}, instruments, pairs([])))).toEqual(["proof-incomplete Fans!F2"]);
+    const other = grid("Pairs", [
+      ["Box", "Openings in use", "Open area (in²)", "Box pressure (Pa)", "Reference flow (cfm)"],
+      ["Two", "A", 24, 4, 51],
+    ]);
+    expect(kinds(job([{}], {}, instruments, other))).toEqual(["proof-incomplete Fans!F2"]);
+  });
+
+  it("fails where the errors go beyond the requirement of the job", () => {
+    const off = [14, 13, 12, 14, 13];
+    expect(kinds(job([{}], {}, instruments, pairs(off)))).toEqual(["proof-failed Fans!F2"]);
+    expect(kinds(job([{}], { "Proof requirement (%)": 40 }, instruments, pairs(off)))).toEqual([]);
+  });
+
+  it("expires with the interval of the job", () => {
+    const sound = [1, -1, 0.5, -0.5, 1];
+    expect(kinds(job([{}], { "Days between box checks": 30 }, instruments, pairs(sound)))).toEqual(
+      expect.arrayContaining(["proof-expired Fans!F2"]),
+    );
+  });
+
+  it("counts for nothing without a date or without the reference's own limit", () => {
+    const sound = [1, -1, 0.5, -0.5, 1];
+    expect(kinds(job([{}], {}, instruments, pairs(sound, null)))).toEqual([
+      "proof-incomplete Fans!F2",
+    ]);
+    expect(kinds(job([{}], {}, instruments, pairs(sound, 46200, "Loaned hood")))).toEqual([
+      "proof-incomplete Fans!F2",
+    ]);
+  });
+
+  it("takes the reference's spread as a rectangular limit", () => {
+    const read = readJob(job([{}], {}, instruments, pairs([1, -1, 0.5, -0.5, 1])));
+    const own = boxProofs(read).get("ONE");
+    // The larger of 3 % and 2 cfm at the smallest flow, 28.1 cfm: 7.1 %, over √3.
+    const smallest = 1.07 * 24 * Math.sqrt(1.2) * 1.01;
+    expect(own?.referenceSpread).toBeCloseTo(200 / smallest / Math.sqrt(3), 9);
+  });
+});
+
+describe("a fan measured with another instrument", () => {
+  const byHood: Cells = {
+    "Openings in use": null,
+    Box: null,
+    "Open area (in²)": null,
+    "Box pressure (Pa)": null,
+    Instrument: "Hood",
+    "Instrument reading 1": 58,
+    "Instrument reading 2": 60,
+    "Flow (cfm)": 59,
+  };
+
+  it("has the mean of its readings as its flow", () => {
+    const file = job([byHood], {}, instruments);
+    expect(readJob(file).fans?.flow[0]).toBe(59);
+    expect(kinds(file)).toEqual([]);
+  });
+
+  it("has a spread from the limit of its instrument", () => {
+    const { fans } = readJob(job([byHood], {}, instruments));
+    const budget = fans && fanBudget(fans, 0);
+    // 3 % of 59 is 1.77, less than 2 cfm; scatter 1 over two readings.
+    expect(budget?.u).toBeCloseTo(Math.hypot(2 / Math.sqrt(3), Math.SQRT2 / Math.SQRT2), 6);
+  });
+
+  it.each([
+    ["an instrument that is not listed", { Instrument: "Hoood" }, "instrument-unknown"],
+    ["a reading outside the instrument", { "Instrument reading 1": 4 }, "instrument-outside"],
+    ["a calibration too old", { Instrument: "Old hood" }, "instrument-overdue"],
+    ["an instrument without a limit", { Instrument: "Loaned hood" }, "instrument-limit"],
+    [
+      "no reading",
+      { "Instrument reading 1": null, "Instrument reading 2": null, "Flow (cfm)": null },
+      "pressure-blank",
+    ],
+  ])("with %s is flagged", (_, change, kind) => {
+    const found = kinds(job([{ ...byHood, ...change }], {}, instruments));
+    expect(found.some((each) => each.startsWith(kind))).toBe(true);
+  });
+});
+
+describe("guarded judging", () => {
+  it("says where neither verdict can be given", () => {
+    const close = {
+      "Box pressure (Pa)": 3.9,
+      "Flow (cfm)": 50.7,
+      "Spread (cfm)": 1.47,
+      Verdict: "too close to call",
+    };
+    const own = kinds(job([close], { Judging: "guarded" })).filter((each) =>
+      /flow|verdict/.test(each),
+    );
+    expect(own).toContain("flow-close Fans!J2");
+  });
+
+  it("leaves simple judging as it was", () => {
+    const close = { "Box pressure (Pa)": 3.9, "Flow (cfm)": 50.7, "Spread (cfm)": 1.47 };
+    expect(kinds(job([close])).filter((each) => each.startsWith("flow-"))).toEqual([]);
+  });
+});
+
+describe("a second opening", () => {
+  it("that reads more pressure through more area is flagged", () => {
+    const odd = { "Second area (in²)": 48, "Second pressure (Pa)": 5 };
+    expect(kinds(job([odd]))).toEqual(["second-reading-odd Fans!P2"]);
+  });
+
+  it("shows a fan that the box holds back", () => {
+    // 54.5 cfm at 4.5 Pa, 64.5 cfm at 1.57 Pa: near 70 cfm without the box.
+    const weak = {
+      "Second area (in²)": 48,
+      "Second pressure (Pa)": 1.577,
+      "Flow without the box (cfm)": 69.8,
+    };
+    expect(kinds(job([weak]))).toContain("box-holds-back Fans!Q2");
+  });
+});
+
+describe("registers read with a pressure pan", () => {
+  const headings = [
+    "Dwelling",
+    "Register",
+    "House pressure (Pa)",
+    "Pan reading 1",
+    "Pan reading 2",
+  ];
+  const registers = (...rows: TestCell[][]) => grid("Registers", [headings, ...rows]);
+  const of = (...row: TestCell[]) => kinds(job([{}], {}, registers(["Lot 1", "R1", ...row])));
+
+  it.each([
+    [[50, 0.4, 0.5], []],
+    [[-50, 0.4, 0.5], []],
+    [[50, 2.4, 2.5], ["register-leaks Registers!D2"]],
+    [[50, 0.4, 1.2], ["register-repeat Registers!D2"]],
+    [[41, 0.4, 0.5], ["register-house Registers!C2"]],
+    [[50, null, null], ["register-blank Registers!D2"]],
+  ])("%j gives %j", (row, findings) => {
+    expect(of(...row)).toEqual(findings);
+  });
+});

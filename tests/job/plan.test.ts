@@ -1,0 +1,108 @@
+import { describe, expect, it } from "vitest";
+import {
+  type FeatureKey,
+  features,
+  formulasOf,
+  jobPlan,
+  jobSettings,
+  layouts,
+  plainPlan,
+  settingChoices,
+  usualSettings,
+} from "../../src/job";
+
+const all = Object.keys(features) as FeatureKey[];
+const size = {
+  fans: 9,
+  boxes: 4,
+  dwellings: 5,
+  pairs: 6,
+  instruments: 2,
+  registers: 3,
+  schedule: 7,
+  catalogue: 4,
+};
+
+describe("the plan of a new job", () => {
+  it("has only the three sheets and no extra field without a feature", () => {
+    expect(Object.keys(plainPlan)).toEqual(["dwellings", "boxes", "fans"]);
+    for (const layout of Object.values(plainPlan))
+      expect(layout.fields.filter(({ after }) => after !== undefined)).toEqual([]);
+  });
+
+  it.each(all)("with %s holds every field and sheet that the feature names", (key) => {
+    const plan = jobPlan([key]);
+    const feature: (typeof features)[FeatureKey] = features[key];
+    for (const kind of feature.sheets) expect(plan).toHaveProperty(kind);
+    for (const [kind, keys] of Object.entries(feature.fields)) {
+      const own = plan[kind as "fans"]?.fields.map((field) => field.key);
+      expect(own).toEqual(expect.arrayContaining([...keys]));
+    }
+  });
+
+  it("has a feature for every extra field", () => {
+    const whole = jobPlan(all);
+    for (const layout of layouts)
+      expect(whole[layout.kind]?.fields.map(({ key }) => key).sort()).toEqual(
+        layout.fields.map(({ key }) => key).sort(),
+      );
+  });
+
+  it("puts an extra field after the one it belongs to", () => {
+    const keys = jobPlan(all).fans?.fields.map(({ key }) => key) ?? [];
+    expect(keys.indexOf("areaLimit")).toBe(keys.indexOf("area") + 1);
+    expect(keys.indexOf("watts")).toBe(keys.indexOf("fanKind") + 1);
+    expect(keys.at(-1)).toBe("note");
+  });
+
+  it("keeps the usual fields in their order, whatever the features", () => {
+    const usual = plainPlan.fans?.fields.map(({ key }) => key) ?? [];
+    const whole = jobPlan(all).fans?.fields.map(({ key }) => key) ?? [];
+    expect(whole.filter((key) => usual.includes(key))).toEqual(usual);
+  });
+
+  it.each([...all.map((key) => [key]), all])(
+    "with %s has a formula for computed fields",
+    (...keys) => {
+      const plan = jobPlan(keys);
+      for (const layout of Object.values(plan)) {
+        const formulas = formulasOf(layout.kind, 1, size, plan);
+        const computed = layout.fields.filter((field) => field.computed).map(({ key }) => key);
+        expect(Object.keys(formulas).sort()).toEqual(computed.sort());
+        for (const formula of Object.values(formulas)) expect(formula).not.toMatch(/undefined|NaN/);
+      }
+    },
+  );
+});
+
+describe("the fields of the sheets", () => {
+  it("have titles that stand for one field each, so that a saved fit is read back", () => {
+    const keys = new Map<string, string>();
+    for (const { key, title } of layouts.flatMap(({ fields }) => fields)) {
+      expect(keys.get(title) ?? key).toBe(key);
+      keys.set(title, key);
+    }
+  });
+
+  it("stand after a field of their own sheet", () => {
+    for (const { fields } of layouts)
+      for (const { after } of fields)
+        if (after !== undefined) expect(fields.map(({ key }) => key)).toContain(after);
+  });
+
+  it("name a row by fields that the sheet has", () => {
+    for (const { fields, names } of layouts)
+      expect(fields.map(({ key }) => key)).toEqual(expect.arrayContaining([...names]));
+  });
+});
+
+describe("the settings of a new job", () => {
+  it("are usual for settings that exist, and within their choices", () => {
+    const keys = jobSettings.map(({ key }) => key);
+    for (const [key, value] of Object.entries(usualSettings("si"))) {
+      expect(keys).toContain(key);
+      const choices = settingChoices[key];
+      if (choices) expect(choices).toContain(value);
+    }
+  });
+});
