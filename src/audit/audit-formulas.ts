@@ -1,0 +1,53 @@
+import { cellName, type Finding, fitJob, type JobFile, type JobFit, kindEntry } from "../job";
+import type { Audit } from "./audit";
+import { auditColumn } from "./audit-column";
+import { auditRanges } from "./audit-ranges";
+import { Shapes } from "./formula-shape";
+import { auditHidden } from "./hidden";
+import { isOwnSheet, Places, toldCells } from "./places";
+import { scanSheet } from "./sheet-scan";
+import { auditTexts } from "./texts";
+
+/**
+ * Compares the formulas of each column with each other, on every sheet, and tells where one
+ * departs from what most rows do, where ranges miss rows, and what is hidden or stored as text.
+ * `known` are the findings made before: a cell of which one of them tells is passed over.
+ */
+export function auditFormulas(
+  file: JobFile,
+  known: readonly Finding[],
+  fit: JobFit = fitJob(file),
+): Finding[] {
+  const shapes = new Shapes();
+  const grids = file.sheets.filter(({ name }) => !isOwnSheet(name));
+  const scans = new Map(grids.map((grid) => [grid.name.toLowerCase(), scanSheet(grid, shapes)]));
+  const told = new Set(toldCells(known));
+  const found: Finding[] = [];
+  const places = new Places(file, fit);
+  const audit: Audit = {
+    shapes,
+    places,
+    scans,
+    add(kind, sheet, row, col, { apply, ...words }) {
+      const cell = cellName(row, col);
+      const place = `${sheet}!${cell}`;
+      if (told.has(place)) return;
+      told.add(place);
+      const { severity } = kindEntry(kind);
+      const about = places.about(sheet, row);
+      const finding: Finding = { kind, severity, sheet, cell, row, about, ...words };
+      found.push(apply ? { ...finding, apply } : finding);
+    },
+  };
+  const singles = [...scans.values()].flatMap((scan) =>
+    scan.columns
+      .filter(({ formulas }) => formulas > 0)
+      .flatMap((column) => auditColumn(audit, scan, column)),
+  );
+  auditRanges(audit, singles);
+  for (const scan of scans.values()) {
+    auditTexts(audit, scan);
+    auditHidden(audit, scan);
+  }
+  return found;
+}

@@ -1,0 +1,70 @@
+import { jobTitle, listed, type SheetFit } from "../job";
+import type { Audit } from "./audit";
+import { held, type SheetScan } from "./sheet-scan";
+
+/** Hidden rows and columns in which the job's data stands: one finding a sheet for each. */
+export function auditHidden(audit: Audit, scan: SheetScan): void {
+  const { name } = scan.grid;
+  const rows = hiddenRows(audit, scan);
+  const [first] = rows;
+  if (first !== undefined) {
+    const numbers = runsOf(rows.map((row) => row + 1));
+    const col = scan.columns.find(({ codes }) => codes[first] !== held.blank)?.col ?? 0;
+    audit.add("row-hidden", name, first, col, {
+      what: rows.length === 1 ? `row ${numbers} is hidden` : `rows ${numbers} are hidden`,
+      effect: "A reader does not see what is counted with the rest.",
+      mend: "Show the rows, or move what does not count to another sheet.",
+    });
+  }
+  const fit = audit.places.fitOf(name);
+  if (!fit) return;
+  const columns = hiddenColumns(scan, fit);
+  const headings = listed(columns.map(({ heading }) => `"${heading}"`));
+  if (columns[0])
+    audit.add("column-hidden", name, fit.headerRow, columns[0].col, {
+      what: columns.length === 1 ? `column ${headings} is hidden` : `${headings} are hidden`,
+      effect: "A reader does not see what the results rest on.",
+      mend: "Show the columns.",
+    });
+}
+
+/** On a sheet of the job its data, its settings; elsewhere rows that compute something. */
+function hiddenRows(audit: Audit, { grid, columns, stretch, filled }: SheetScan): number[] {
+  const { hiddenRow } = grid;
+  if (!hiddenRow) return [];
+  const fit = audit.places.fitOf(grid.name);
+  const isSettings = grid.name.toLowerCase() === jobTitle.toLowerCase();
+  const rows: number[] = [];
+  for (let row = fit ? fit.headerRow + 1 : 0; row < grid.rowCount; row++) {
+    if (filled[row] === 0 || !hiddenRow(row)) continue;
+    const counts = fit
+      ? stretch[row] !== 0
+      : isSettings || columns.some(({ codes }) => (codes[row] as number) >= 0);
+    if (counts) rows.push(row);
+  }
+  return rows;
+}
+
+function hiddenColumns({ grid, columns }: SheetScan, { columns: fitted, headerRow }: SheetFit) {
+  const isFilled = (col: number) =>
+    columns
+      .find((column) => column.col === col)
+      ?.codes.some((code, row) => row > headerRow && code !== held.blank);
+  return [...fitted.values()]
+    .filter(({ col }) => grid.hiddenCol?.(col) && isFilled(col))
+    .sort((a, b) => a.col - b.col);
+}
+
+const mostRuns = 6;
+
+/** "5 to 9, 14 and 20" */
+function runsOf(numbers: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const number of numbers) {
+    const last = runs.at(-1);
+    if (last && last[1] === number - 1) last[1] = number;
+    else runs.push([number, number]);
+  }
+  const words = runs.slice(0, mostRuns).map(([a, b]) => (a === b ? `${a}` : `${a} to ${b}`));
+  return runs.length > mostRuns ? `${words.join(", ")} …` : listed(words);
+}

@@ -1,0 +1,78 @@
+import {
+  type Finding,
+  fitSheetTitle,
+  type JobFile,
+  type JobFit,
+  layouts,
+  type SheetFit,
+} from "../job";
+
+/** Sheets that are written by us, whatever number stands behind their name. */
+const ownSheet = new RegExp(`^(findings|accepted|${fitSheetTitle})( \\d+)?$`, "i");
+
+export function isOwnSheet(name: string): boolean {
+  return ownSheet.test(name);
+}
+
+/** Which rows have a name, and what it is: "Lot 07, B1". */
+export class Places {
+  private readonly fits: ReadonlyMap<string, SheetFit>;
+
+  constructor(
+    private readonly file: JobFile,
+    readonly fit: JobFit,
+  ) {
+    this.fits = new Map(Object.values(fit.sheets).map((sheet) => [sheet.sheet, sheet]));
+  }
+
+  fitOf(sheet: string): SheetFit | undefined {
+    return this.fits.get(sheet);
+  }
+
+  /** The row's own name: its first fields, or the first text of a sheet that is not the job's. */
+  about(sheet: string, row: number): string {
+    const grid = this.file.sheets.find(({ name }) => name === sheet);
+    if (!grid || row < 0) return "";
+    const text = (col: number) => {
+      const value = grid.value(row, col);
+      return typeof value === "string" || typeof value === "number" ? String(value).trim() : "";
+    };
+    const fit = this.fits.get(sheet);
+    if (fit) {
+      const names = layouts.find(({ kind }) => kind === fit.kind)?.names ?? [];
+      const named = names.flatMap((key) => {
+        const column = fit.columns.get(key);
+        return column ? [text(column.col)] : [];
+      });
+      const words = named.filter((word) => word !== "").join(", ");
+      if (words !== "") return words;
+    }
+    for (let col = 0; col < grid.colCount; col++)
+      if (grid.formula(row, col) === null && typeof grid.value(row, col) === "string")
+        return text(col).slice(0, 40);
+    return "";
+  }
+}
+
+/** Findings that already say what is wrong with the formula, or with what is typed, in a cell. */
+const telling = new Set<Finding["kind"]>([
+  "formula-typed-over",
+  "value-differs",
+  "number-as-text",
+  "cell-error",
+  "date-wrong",
+  "opening-uncounted",
+  "area-not-of-openings",
+  "area-unit",
+  "area-is-size",
+  "area-not-of-sizes",
+  "constant-differs",
+  "flow-is-rating",
+]);
+
+/** The cells of which findings already tell. */
+export function toldCells(known: readonly Finding[]): ReadonlySet<string> {
+  return new Set(
+    known.filter(({ kind }) => telling.has(kind)).map(({ sheet, cell }) => `${sheet}!${cell}`),
+  );
+}

@@ -1,0 +1,143 @@
+import type { CellValue, Grid } from "../job";
+import { CopiedDown, rowPattern } from "../sheet";
+import type { Shape, Shapes } from "./formula-shape";
+
+/** What a cell without a formula holds. A code of 0 or more is the id of a formula's shape. */
+export const held = { blank: -1, text: -2, number: -3, other: -4 } as const;
+
+/** One column with at least one filled cell. */
+export interface ScannedColumn {
+  readonly col: number;
+  /** By row of the sheet: the id of the formula's shape, or one of `held`. */
+  readonly codes: Int32Array;
+  filled: number;
+  formulas: number;
+  numbers: number;
+}
+
+/** What a look over a whole sheet gathers. */
+export interface SheetScan {
+  readonly grid: Grid;
+  /** From the left. */
+  readonly columns: readonly ScannedColumn[];
+  /** Filled cells of each row. */
+  readonly filled: Uint16Array;
+  /**
+   * The stretch of data that a row belongs to, from 1; 0 for blank rows, headings and totals.
+   * A total between two groups does not end their stretch.
+   */
+  readonly stretch: Int32Array;
+}
+
+const totalLabel = /^\s*((grand |sub)[ -]?)?(total|sum|average|mean|count)s?\b/i;
+
+/** Reads every cell of a sheet once. */
+export function scanSheet(grid: Grid, shapes: Shapes): SheetScan {
+  const { rowCount, colCount } = grid;
+  const byCol: (ScannedColumn | undefined)[] = new Array(colCount).fill(undefined);
+  const readers = byCol.map((_, col) => new FormulaReader(grid, col, shapes));
+  const filled = new Uint16Array(rowCount);
+  const texts = new Uint16Array(rowCount);
+  const totals = new Uint8Array(rowCount);
+  for (let row = 0; row < rowCount; row++) {
+    let count = 0;
+    for (let col = 0; col < colCount; col++) {
+      const shape = (readers[col] as FormulaReader).at(row);
+      const value = shape === null ? grid.value(row, col) : null;
+      if (shape === null && (value === null || value === "")) continue;
+      let column = byCol[col];
+      if (column === undefined) {
+        column = newColumn(col, rowCount);
+        byCol[col] = column;
+      }
+      column.filled++;
+      count++;
+      if (shape !== null) {
+        column.formulas++;
+        column.codes[row] = shape.id;
+        if (shape.sumsOwnColumn) totals[row] = 1;
+        continue;
+      }
+      const code = codeOf(value);
+      column.codes[row] = code;
+      if (code === held.number) column.numbers++;
+      if (code !== held.text) continue;
+      texts[row] = (texts[row] as number) + 1;
+      if (count === 1 && totalLabel.test(value as string)) totals[row] = 1;
+    }
+    filled[row] = count;
+  }
+  const columns = byCol.filter((column) => column !== undefined);
+  return { grid, columns, filled, stretch: stretchesOf(grid, columns, filled, texts, totals) };
+}
+
+function newColumn(col: number, rowCount: number): ScannedColumn {
+  const codes = new Int32Array(rowCount).fill(held.blank);
+  return { col, codes, filled: 0, formulas: 0, numbers: 0 };
+}
+
+function codeOf(value: CellValue): number {
+  if (typeof value === "number") return held.number;
+  return typeof value === "string" ? held.text : held.other;
+}
+
+/** Reads the formulas of one column from the top, and knows one copied down without its text. */
+class FormulaReader {
+  private copied: object | null = null;
+  private last: CopiedDown<Shape> | undefined;
+
+  constructor(
+    private readonly grid: Grid,
+    private readonly col: number,
+    private readonly shapes: Shapes,
+  ) {}
+
+  at(row: number): Shape | null {
+    const { grid, col } = this;
+    const copied = grid.copyOf?.(row, col) ?? null;
+    if (copied !== null && copied === this.copied) return this.last?.program ?? null;
+    const formula = grid.formula(row, col);
+    if (formula === null) return null;
+    this.copied = copied;
+    if (!this.last?.matches(formula, row))
+      this.last = new CopiedDown(formula, row, col, this.shapes.of(rowPattern(formula, row, col)));
+    return this.last.program;
+  }
+}
+
+/** Blank rows end a stretch of data; rows of nothing but text at its top are its headings. */
+function stretchesOf(
+  grid: Grid,
+  columns: readonly ScannedColumn[],
+  filled: Uint16Array,
+  texts: Uint16Array,
+  totals: Uint8Array,
+): Int32Array {
+  const formulaCols = columns.filter(({ formulas }) => formulas > 0).map(({ col }) => col);
+  const stretch = new Int32Array(filled.length);
+  let number = 0;
+  let headingRow = -1;
+  let inData = false;
+  for (let row = 0; row < filled.length; row++) {
+    if (filled[row] === 0) inData = false;
+    else if (totals[row] === 1) continue;
+    else if (texts[row] === filled[row] && (!inData || isHeadingAgain(row))) {
+      if (!inData) headingRow = row;
+      inData = false;
+    } else {
+      if (!inData) number++;
+      inData = true;
+      stretch[row] = number;
+    }
+  }
+  return stretch;
+
+  /** A second heading row needs no blank row before it: it has words where the rows have formulas. */
+  function isHeadingAgain(row: number): boolean {
+    if ((filled[row] as number) < 2) return false;
+    const words = formulaCols.filter((col) => typeof grid.value(row, col) === "string");
+    if (headingRow >= 0 && words.length > 0)
+      if (words.every((col) => grid.value(row, col) === grid.value(headingRow, col))) return true;
+    return words.length >= 2 && words.length >= 0.6 * formulaCols.length;
+  }
+}
