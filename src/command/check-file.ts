@@ -1,5 +1,6 @@
 import { crc32, inflateRawSync } from "node:zlib";
-import { checkJob, type JobCheck, serialOf } from "../job";
+import { auditFormulas } from "../audit";
+import { checkJob, type JobCheck, type JobFile, serialOf } from "../job";
 import { type HostZip, Workbook, WorkbookError } from "../workbook";
 import { toJobFile } from "./job-file";
 import { FileError, readFileBytes } from "./read-file";
@@ -16,15 +17,34 @@ const zip: HostZip = {
   crc32: (bytes) => crc32(bytes),
 };
 
+/** A workbook as read, with today as a serial number of its own. */
+export interface OpenedFile {
+  readonly job: JobFile;
+  readonly today: number;
+}
+
+/** Opens one file for a check; rejects with a FileError or a WorkbookError. */
+export async function openFile(file: string, today: Date): Promise<OpenedFile> {
+  const workbook = Workbook.open(await readFileBytes(file), {}, zip);
+  return {
+    job: toJobFile(workbook),
+    today: serialOf(today) - (workbook.date1904 ? 1462 : 0),
+  };
+}
+
 /** Checks one file. A file that cannot be read is told of, never thrown. */
 export async function checkFile(file: string, today: Date): Promise<FileCheck> {
   try {
-    const workbook = Workbook.open(await readFileBytes(file), {}, zip);
-    const serial = serialOf(today) - (workbook.date1904 ? 1462 : 0);
-    return { file, check: checkJob(toJobFile(workbook), serial) };
+    const opened = await openFile(file, today);
+    return { file, check: checkJob(opened.job, opened.today, auditFormulas) };
   } catch (error) {
-    if (error instanceof FileError || error instanceof WorkbookError)
-      return { file, unreadable: error.message };
+    const unreadable = unreadableBy(error);
+    if (unreadable !== undefined) return { file, unreadable };
     throw new Error(`${file}: ${(error as Error).message}`, { cause: error });
   }
+}
+
+/** What to tell of a file that cannot be read; undefined for any other error. */
+export function unreadableBy(error: unknown): string | undefined {
+  return error instanceof FileError || error instanceof WorkbookError ? error.message : undefined;
 }

@@ -1,13 +1,17 @@
 import { worksheetFunctions } from "../../functions";
+import { requireTrees } from "../algebra";
+import { formulas } from "../formulas";
 import type { Grid, JobFile } from "../job";
 import { type SheetCells, SheetModel } from "../sheet";
 import type { Sheet, Workbook } from "../workbook";
+import { looksOf } from "./looks";
 
 /** A workbook as the job reads it, with formulas evaluated afresh on request. */
 export function toJobFile(workbook: Workbook): JobFile {
+  requireTrees(formulas);
   const model = new SheetModel(workbook, worksheetFunctions);
   return {
-    sheets: workbook.sheets.map((sheet) => toGrid(sheet, model)),
+    sheets: workbook.sheets.map((sheet) => ({ ...toGrid(sheet, model), ...looksOf(sheet) })),
     dateOffset: workbook.date1904 ? 1462 : 0,
     fresh: (sheet, row, col) => model.recompute(sheet, row, col),
   };
@@ -26,5 +30,8 @@ function toGrid({ name, rowCount, colCount }: Sheet, model: SheetModel): Grid {
     colCount,
     value: (row, col) => read().value(row, col),
     formula: (row, col) => read().formula(row, col),
+    copyOf: (row, col) => read().copyOf(row, col),
+    hasFormula: (row, col) => read().hasFormula(row, col),
+    column: (col, rows) => read().column(col, rows),
   };
 }

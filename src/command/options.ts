@@ -1,3 +1,4 @@
+import { resolve } from "node:path";
 import { parseArgs } from "node:util";
 
 export const formats = ["table", "json", "csv", "html"] as const;
@@ -10,6 +11,12 @@ export interface Options {
   readonly out: string | undefined;
   /** Findings do not make the command fail. */
   readonly reportOnly: boolean;
+  /** Where to write the records to print and sign; undefined for none. */
+  readonly record: string | undefined;
+  /** The cell to trace instead of a check, as written: Fans!P3. */
+  readonly trace: string | undefined;
+  /** Tell what changed from the first file to the second instead. */
+  readonly compare: boolean;
 }
 
 export const usage = `Checks job workbooks of flow-box readings.
@@ -20,9 +27,12 @@ export const usage = `Checks job workbooks of flow-box readings.
   --csv           print the findings as CSV
   --html          print a self-contained page
   --out FILE      write the report to FILE instead of printing it
+  --record FILE   write records to print and sign, and nothing else, into a new workbook FILE
   --report-only   exit 0 also when something was found
+  --compare       tell instead what changed from the first of two files to the second
+  --trace CELL    tell instead how a cell, such as Fans!P3, comes to its value (with --json as JSON)
 
-Exit status: 0 nothing found, 1 something found, 2 a file could not be read.
+Exit status: 0 nothing found or changed, 1 something was, 2 a file or cell could not be read.
 `;
 
 /** What was asked for; a text is what to tell the user instead. */
@@ -39,11 +49,28 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
   if (chosen.length > 1)
     return { complaint: `choose one of ${chosen.map((format) => `--${format}`).join(" and ")}` };
   if (positionals.length === 0) return { complaint: "name at least one .xlsx file" };
+  if (values.trace !== undefined && positionals.length > 1)
+    return { complaint: "--trace looks at one cell: name one file" };
+  if (values.trace !== undefined && (chosen[0] ?? "json") !== "json")
+    return { complaint: `--trace prints text or JSON, not ${chosen[0]}` };
+  if (values.compare && (positionals.length !== 2 || values.trace !== undefined))
+    return { complaint: "--compare takes two files, the earlier one first" };
+  if (values.compare && values.html) return { complaint: "--compare prints no HTML" };
+  const { record } = values;
+  if (record !== undefined && (values.trace !== undefined || values.compare))
+    return { complaint: "--record goes with a check, not with --trace or --compare" };
+  if (record !== undefined && !record.toLowerCase().endsWith(".xlsx"))
+    return { complaint: "--record writes a workbook: give it a name that ends in .xlsx" };
+  if (record !== undefined && positionals.some((file) => resolve(file) === resolve(record)))
+    return { complaint: "--record would write over a file that is checked: give another name" };
   return {
     files: positionals,
     format: chosen[0] ?? "table",
     out: values.out,
     reportOnly: values["report-only"] === true,
+    record,
+    trace: values.trace,
+    compare: values.compare === true,
   };
 }
 
@@ -57,6 +84,9 @@ function parse(args: readonly string[]) {
       html: { type: "boolean" },
       out: { type: "string" },
       "report-only": { type: "boolean" },
+      record: { type: "string" },
+      trace: { type: "string" },
+      compare: { type: "boolean" },
       help: { type: "boolean", short: "h" },
     },
   });

@@ -1,10 +1,14 @@
 import { writeFile } from "node:fs/promises";
+import { isOpen } from "../job";
 import { checkFile, type FileCheck } from "./check-file";
+import { compareFiles } from "./compare";
 import { readOptions, usage } from "./options";
+import { writeRecord } from "./record";
 import { csvReport } from "./reports/csv";
 import { htmlReport } from "./reports/html";
 import { jsonReport } from "./reports/json";
 import { tableReport } from "./reports/table";
+import { traceCell } from "./trace";
 
 /** Where a run prints, and what it needs to know of its surroundings. */
 export interface Surroundings {
@@ -25,6 +29,19 @@ export async function run(args: readonly string[], around: Surroundings): Promis
     else around.note(`${options.complaint}\n\n${usage}`);
     return options.complaint === "" ? 0 : 2;
   }
+  if (options.trace !== undefined) {
+    const traced = await traceCell(options.trace, options.files[0] ?? "", options.format);
+    if ("complaint" in traced) around.note(`${traced.complaint}\n`);
+    return "report" in traced ? print(traced.report, options.out, around) : 2;
+  }
+  if (options.compare) {
+    const [before = "", after = ""] = options.files;
+    const compared = await compareFiles([before, after], options.format, around);
+    if ("complaint" in compared) around.note(`${compared.complaint}\n`);
+    if (!("report" in compared)) return 2;
+    if ((await print(compared.report, options.out, around)) !== 0) return 2;
+    return compared.changes > 0 && !options.reportOnly ? 1 : 0;
+  }
   const results: FileCheck[] = [];
   for (const [i, file] of options.files.entries()) {
     if (around.isTerminal && options.files.length > 1)
@@ -40,15 +57,29 @@ export async function run(args: readonly string[], around: Surroundings): Promis
     csv: () => csvReport(results),
     html: () => htmlReport(results, around.today),
   }[options.format]();
-  if (options.out === undefined) around.out(report);
-  else
-    try {
-      await writeFile(options.out, report);
-    } catch (error) {
-      around.note(`${options.out}: cannot be written (${(error as NodeJS.ErrnoException).code})\n`);
-      return 2;
-    }
+  if ((await print(report, options.out, around)) !== 0) return 2;
+  if (options.record !== undefined) {
+    const checks = results.flatMap((result) => ("check" in result ? [result.check] : []));
+    const complaint = await writeRecord(options.record, checks);
+    if (complaint !== null) around.note(`${complaint}\n`);
+    if (complaint !== null) return 2;
+  }
   if (results.some((result) => "unreadable" in result)) return 2;
-  const found = results.some((result) => "check" in result && result.check.findings.length > 0);
+  const found = results.some((result) => "check" in result && result.check.findings.some(isOpen));
   return found && !options.reportOnly ? 1 : 0;
+}
+
+/** Prints a report, or writes it to a file: 0, or 2 where that cannot be. */
+async function print(report: string, out: string | undefined, around: Surroundings) {
+  if (out === undefined) {
+    around.out(report);
+    return 0;
+  }
+  try {
+    await writeFile(out, report);
+    return 0;
+  } catch (error) {
+    around.note(`${out}: cannot be written (${(error as NodeJS.ErrnoException).code})\n`);
+    return 2;
+  }
 }

@@ -210,3 +210,63 @@ describe("several files on a terminal", () => {
     expect(notes.endsWith("\r\u001b[K")).toBe(true);
   });
 });
+
+describe("the trace of a cell", () => {
+  it("tells how the cell comes to its value, back to what was typed", async () => {
+    const { code, out } = await call("--trace", "Fans!S3", demo);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^Fans!S3, Verdict: "retest"\n {2}=FANROW\.VERDICT\(/);
+    expect(out).toMatch(/\nFans!P3, Flow \(cfm\): 54\.1748\n/);
+    expect(out).toContain("Q = K · A · √ΔP = 1.07 · 12.5664 · √16.2333 = 54.1748 cfm");
+    expect(out).toContain("\nFans!K3, Reading 1 (Pa): 16.2\n  typed value, no formula\n");
+  });
+
+  it("is JSON with --json, and goes to a file with --out", async () => {
+    const path = join(folder, "trace.json");
+    expect(await call("--json", "--trace", "'Fans'!$P$3", "--out", path, demo)).toEqual({
+      code: 0,
+      out: "",
+      notes: "",
+    });
+    const { format, steps } = JSON.parse(readFileSync(path, "utf8"));
+    expect(format).toBe(1);
+    expect(steps[0]).toMatchObject({
+      name: "Fans!P3",
+      kind: "ours",
+      agreement: { state: "agrees" },
+    });
+    expect(steps[0].calls[0].result).toBe("54.1748 cfm");
+  });
+
+  it.each([
+    ["a sheet that is not there", "Fens!S3", 'no sheet "Fens": the workbook has Job, Dwellings'],
+    [
+      "a cell outside the used range",
+      "Fans!S3000",
+      "no cell Fans!S3000: the sheet is used from A1",
+    ],
+    [
+      "a text that names no cell",
+      "S3",
+      "names no cell: write the sheet and the cell, such as Fans!P3",
+    ],
+    ["a range", "Fans!S3:S9", "names no cell"],
+  ])("says in one line of %s, with status 2", async (_, cell, line) => {
+    const { code, out, notes } = await call("--trace", cell, demo);
+    expect(code).toBe(2);
+    expect(out).toBe("");
+    expect(notes.trim().split("\n")).toHaveLength(1);
+    expect(notes).toContain(line);
+  });
+
+  it("looks at one file, and prints text or JSON", async () => {
+    for (const args of [
+      ["--trace", "Fans!S3", demo, blank],
+      ["--trace", "Fans!S3", "--csv", demo],
+    ])
+      expect(await call(...args)).toMatchObject({ code: 2, out: "" });
+    const missing = await call("--trace", "Fans!S3", join(folder, "none.xlsx"));
+    expect(missing).toMatchObject({ code: 2, out: "" });
+    expect(missing.notes).toMatch(/none\.xlsx: was not found/);
+  });
+});

@@ -8,6 +8,7 @@ body { font: 15px/1.45 system-ui, sans-serif; color: var(--ink); background: var
   margin: 0 auto; padding: 1rem 1.5rem; max-width: 90rem; }
 h1 { font-size: 1.5rem; margin: 0; } h2 { font-size: 1.15rem; margin: 2rem 0 .25rem; overflow-wrap: anywhere; }
 p { margin: .25rem 0; } .counts { font-weight: 600; }
+.provenance { font-size: .85rem; margin-top: .75rem; overflow-wrap: anywhere; }
 .kinds { columns: 20rem; padding-left: 1.2rem; }
 table { border-collapse: collapse; width: 100%; } caption { text-align: left; font-weight: 600; padding: .5rem 0; }
 th, td { border-bottom: 1px solid var(--line); padding: .35rem .6rem .35rem 0; text-align: left; vertical-align: top; }

@@ -1,7 +1,7 @@
-import type { Finding, JobCheck } from "../../job";
+import { type Finding, type JobCheck, provenanceLine, provenanceOf } from "../../job";
 import type { FileCheck } from "../check-file";
 import { style } from "./html-style";
-import { countsText, kindLines, scopeText } from "./summary";
+import { acceptanceText, countsText, kindLines, openAndAccepted, scopeText } from "./summary";
 
 /** The findings as one page that needs nothing beside it and runs no script. */
 export function htmlReport(results: readonly FileCheck[], made: Date): string {
@@ -39,21 +39,26 @@ function fileSection(file: string, check: JobCheck): string {
         `<li><b class="${severity}">${count}</b> ${escapeHtml(title)}</li>`,
     )
     .join("");
-  const rows = check.findings.map(findingRow).join("\n");
-  const table =
-    check.findings.length === 0
-      ? ""
-      : `<table><caption>Findings</caption><thead><tr><th scope="col">Cell</th><th scope="col">Severity</th><th scope="col">Where</th><th scope="col">Found</th><th scope="col">Effect</th><th scope="col">Mend</th></tr></thead>
-<tbody>${rows}</tbody></table>`;
+  const { open, accepted } = openAndAccepted(check);
   return `<section><h2>${escapeHtml(file)}</h2>
 <p>${escapeHtml(scopeText(check))}</p><p class="counts">${escapeHtml(countsText(check))}</p>
 <ul class="kinds">${kinds}</ul>
-${table}</section>`;
+${findingsTable("Findings", open)}${findingsTable("Accepted", accepted)}
+<p class="provenance">${escapeHtml(provenanceLine(provenanceOf(check.job)))}</p></section>`;
 }
 
-function findingRow({ sheet, cell, severity, about, what, effect, mend }: Finding): string {
+function findingsTable(caption: string, findings: readonly Finding[]): string {
+  if (findings.length === 0) return "";
+  const rows = findings.map(findingRow).join("\n");
+  return `<table><caption>${caption}</caption><thead><tr><th scope="col">Cell</th><th scope="col">Severity</th><th scope="col">Where</th><th scope="col">Found</th><th scope="col">Effect</th><th scope="col">Mend</th></tr></thead>
+<tbody>${rows}</tbody></table>`;
+}
+
+function findingRow(finding: Finding): string {
+  const { sheet, cell, severity, about, what, effect, mend } = finding;
   const place = sheet === "" ? "workbook" : `${sheet}!${cell}`;
-  const cells = [about, what, effect, mend].map((text) => `<td>${escapeHtml(text)}</td>`).join("");
+  const found = [what, acceptanceText(finding)].filter((text) => text !== "").join(". ");
+  const cells = [about, found, effect, mend].map((text) => `<td>${escapeHtml(text)}</td>`).join("");
   return `<tr><th scope="row">${escapeHtml(place)}</th><td class="${severity}">${severity}</td>${cells}</tr>`;
 }
 

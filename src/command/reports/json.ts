@@ -1,4 +1,4 @@
-import type { JobCheck } from "../../job";
+import { type JobCheck, provenanceOf } from "../../job";
 import type { FileCheck } from "../check-file";
 
 /** The findings for other programs. `format` is raised when a field changes its meaning. */
@@ -11,7 +11,7 @@ export function jsonReport(results: readonly FileCheck[]): string {
   return `${JSON.stringify({ format: 1, files }, null, 2)}\n`;
 }
 
-function content({ job, findings, summary }: JobCheck) {
+function content({ job, findings, summary, settled }: JobCheck) {
   const { settings, fit } = job;
   return {
     edition: settings.edition?.id ?? null,
@@ -25,5 +25,10 @@ function content({ job, findings, summary }: JobCheck) {
       unused: sheet.unused,
     })),
     findings: findings.map(({ row, ...finding }) => ({ ...finding, row: row + 1 })),
+    settled: settled.map(({ place, ...acceptance }) => ({
+      ...acceptance,
+      row: place.row + 1,
+    })),
+    provenance: provenanceOf(job),
   };
 }

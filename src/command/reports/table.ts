@@ -1,8 +1,15 @@
 import { styleText } from "node:util";
 import Table from "cli-table3";
-import type { Finding, JobCheck, Severity } from "../../job";
+import {
+  type Finding,
+  isOpen,
+  type JobCheck,
+  provenanceLine,
+  provenanceOf,
+  type Severity,
+} from "../../job";
 import type { FileCheck } from "../check-file";
-import { countsText, kindLines, scopeText } from "./summary";
+import { acceptanceText, countsText, kindLines, openAndAccepted, scopeText } from "./summary";
 
 interface Look {
   readonly width: number;
@@ -19,7 +26,7 @@ export function tableReport(results: readonly FileCheck[], look: Look): string {
   const unreadable = results.filter((result) => "unreadable" in result).length;
   if (results.length > 1) {
     const total = results.reduce(
-      (sum, result) => sum + ("check" in result ? result.check.findings.length : 0),
+      (sum, result) => sum + ("check" in result ? result.check.findings.filter(isOpen).length : 0),
       0,
     );
     const lost = unreadable > 0 ? `, ${unreadable} could not be read` : "";
@@ -30,12 +37,15 @@ export function tableReport(results: readonly FileCheck[], look: Look): string {
 
 function fileReport(file: string, check: JobCheck, look: Look): string {
   const lines = [`${file}`, `  ${scopeText(check)}`, ""];
-  if (check.findings.length > 0) lines.push(findingsTable(check.findings, look), "");
+  const { open, accepted } = openAndAccepted(check);
+  if (open.length > 0) lines.push(findingsTable(open, look), "");
+  if (accepted.length > 0) lines.push("  Accepted:", findingsTable(accepted, look), "");
   for (const { title, severity, count } of kindLines(check))
     lines.push(
       `  ${String(count).padStart(4)}  ${paint(severity, severity.padEnd(8), look)}  ${title}`,
     );
   lines.push("", `  ${countsText(check)}`, "");
+  lines.push(...wrapped(provenanceLine(provenanceOf(check.job)), look.width), "");
   return lines.join("\n");
 }
 
@@ -71,7 +81,9 @@ function findingsTable(findings: readonly Finding[], look: Look): string {
       place(finding),
       paint(finding.severity, finding.severity, look),
       finding.about,
-      `${sentence(finding.what)} ${finding.effect}\n→ ${finding.mend}`,
+      [`${sentence(finding.what)} ${finding.effect}`, acceptanceText(finding), `→ ${finding.mend}`]
+        .filter((line) => line !== "")
+        .join("\n"),
     ]);
   return table.toString();
 }
@@ -86,4 +98,18 @@ function sentence(text: string): string {
 
 function paint(severity: Severity, text: string, look: Look): string {
   return look.colour ? styleText(colours[severity], text) : text;
+}
+
+/** Words in lines of a width, two blanks in. */
+function wrapped(text: string, width: number): string[] {
+  const lines: string[] = [];
+  let line = " ";
+  for (const word of text.split(" ")) {
+    if (line.length + word.length + 1 > Math.max(40, width) && line !== " ") {
+      lines.push(line);
+      line = " ";
+    }
+    line += ` ${word}`;
+  }
+  return [...lines, line];
 }

@@ -1,0 +1,91 @@
+import Table from "cli-table3";
+import Papa from "papaparse";
+import { auditFormulas } from "../audit";
+import { type Change, compareJobs, serialOf } from "../job";
+import { openFile, unreadableBy } from "./check-file";
+import type { Format } from "./options";
+
+/** What changed from one file to another as a report, or one line that says why there is none. */
+export type Compared =
+  | { readonly report: string; readonly changes: number }
+  | { readonly complaint: string };
+
+interface Look {
+  readonly width: number;
+  readonly today: Date;
+}
+
+/** Compares two states of a job. */
+export async function compareFiles(
+  [before, after]: readonly [before: string, after: string],
+  format: Format,
+  look: Look,
+): Promise<Compared> {
+  const jobs = [];
+  for (const file of [before, after])
+    try {
+      jobs.push((await openFile(file, look.today)).job);
+    } catch (error) {
+      const why = unreadableBy(error);
+      if (why === undefined) throw error;
+      return { complaint: `${file}: ${why}` };
+    }
+  const [old, now] = jobs;
+  if (!old || !now) return { complaint: "name two files" };
+  const options = { today: serialOf(look.today), further: auditFormulas };
+  const changes = compareJobs(old, now, options);
+  const report = {
+    table: () => tableOf(before, after, changes, look.width),
+    json: () => `${JSON.stringify({ format: 1, before, after, changes }, null, 2)}\n`,
+    csv: () => csvOf(changes),
+    html: () => "",
+  }[format]();
+  return { report, changes: changes.length };
+}
+
+const columns = ["kind", "sheet", "cell", "about", "field", "before", "after", "rows"];
+
+/** Text that a spreadsheet would take for a formula is made harmless. */
+function csvOf(changes: readonly Change[]): string {
+  return `${Papa.unparse([...changes], { columns, escapeFormulae: true, newline: "\r\n" })}\r\n`;
+}
+
+function tableOf(before: string, after: string, changes: readonly Change[], width: number): string {
+  const lines = [`${before}`, `  → ${after}`, ""];
+  if (changes.length === 0) return [...lines, "  nothing changed", ""].join("\n");
+  const place = ({ sheet, cell }: Change) => (cell === "" ? sheet : `${sheet}!${cell}`);
+  const widest = (of: (change: Change) => string, most: number) =>
+    Math.min(most, Math.max(4, ...changes.map((change) => of(change).length)) + 2);
+  const widths = [
+    15,
+    widest(place, 20),
+    widest(({ about }) => about, 16),
+    widest(({ field }) => field, 20),
+  ];
+  const rest = Math.max(24, width - widths.reduce((sum, one) => sum + one, 0) - 6);
+  const table = new Table({
+    head: ["change", "cell", "row", "field", "from → to"],
+    colWidths: [...widths, rest],
+    wordWrap: true,
+    style: { head: [], border: [], "padding-left": 0, "padding-right": 1 },
+    chars: Object.fromEntries([...borders.map((name) => [name, ""]), ["left", "  "]]),
+  });
+  for (const change of changes)
+    table.push([change.kind, place(change), change.about, change.field, fromTo(change)]);
+  const counts = new Map<string, number>();
+  for (const { kind } of changes) counts.set(kind, (counts.get(kind) ?? 0) + 1);
+  const sums = [...counts].map(([kind, count]) => `${count} ${kind}`).join(", ");
+  return [...lines, table.toString(), "", `  ${sums}`, ""].join("\n");
+}
+
+const borders = [
+  ...["top", "top-mid", "top-left", "top-right", "bottom", "bottom-mid", "bottom-left"],
+  ...["bottom-right", "left-mid", "mid", "mid-mid", "right", "right-mid", "middle"],
+];
+
+function fromTo({ kind, before, after, rows }: Change): string {
+  const more = rows > 1 ? ` (in ${rows} rows)` : "";
+  if (kind === "finding new") return after;
+  if (kind === "finding gone") return before;
+  return before === "" && after === "" ? "" : `${before || "blank"} → ${after || "blank"}${more}`;
+}

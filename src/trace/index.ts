@@ -1,0 +1,19 @@
+/**
+ * Why a cell holds the number it holds, for a reviewer who audits cell by cell: formula, numbers,
+ * units, clause, and the way back to the typed readings. Works on any workbook read as a job file.
+ */
+export { behind, traceBack } from "./back";
+export { lines, valueText } from "./lines";
+export { cellNamed } from "./places";
+export { TraceError, trace } from "./trace";
+export type {
+  Agreement,
+  ArgumentTrace,
+  CallTrace,
+  CellSeen,
+  Pick,
+  Place,
+  Read,
+  Spot,
+  Trace,
+} from "./trace-data";

@@ -1,0 +1,53 @@
+import { worksheetFunctions } from "../../functions";
+import type { Grid, JobFile } from "../job";
+import { inTypedForm } from "../sheet";
+import { same } from "./agreement";
+import { prefix } from "./call-trace";
+import { evaluateAt } from "./scratch";
+
+/** Our functions give so many cells side by side at most. */
+const mostAcross = 4;
+
+/**
+ * The formula of ours that spills over a cell without one: the nearest above, in its own column or
+ * a few to the left, whose result at that place is what the cell stores. Hosts do not tell.
+ */
+export function anchorOf(
+  grid: Grid,
+  row: number,
+  col: number,
+  file: JobFile,
+): { readonly row: number; readonly col: number } | undefined {
+  const stored = grid.value(row, col);
+  if (stored === null) return undefined;
+  for (let left = col; left >= 0 && left > col - mostAcross; left--) {
+    const top = formulaAbove(grid, row, left);
+    if (top === undefined || (top === row && left === col)) continue;
+    const formula = inTypedForm(grid.formula(top, left) ?? "", worksheetFunctions);
+    if (!formula.toUpperCase().includes(prefix)) continue;
+    const [r, c] = [row - top + 1, col - left + 1];
+    const at = { sheet: grid.name, row: top, col: left };
+    const found = evaluateAt(`INDEX(${formula},${r},${c})`, at, file);
+    if ("value" in found && typeof found.value !== "object" && same(stored, found.value))
+      return { row: top, col: left };
+  }
+  return undefined;
+}
+
+/** Rows with a formula, by column. A sheet that was read does not change. */
+const known = new WeakMap<Grid, number[][]>();
+
+function formulaAbove(grid: Grid, row: number, col: number): number | undefined {
+  let columns = known.get(grid);
+  if (!columns) {
+    columns = [];
+    known.set(grid, columns);
+  }
+  let rows = columns[col];
+  if (!rows) {
+    rows = [];
+    for (let i = 0; i < grid.rowCount; i++) if (grid.formula(i, col) !== null) rows.push(i);
+    columns[col] = rows;
+  }
+  return rows.findLast((each) => each <= row);
+}
