@@ -1,9 +1,11 @@
-import type { ConditionalNode, FunctionNode, MathNode, SymbolNode } from "mathjs";
 import type { Formula } from "../formulas";
 import { evaluate, type Inputs } from "./columns";
 import type { Expression } from "./expression";
-import { math, toExpression } from "./parse";
+import ready from "./made/slopes.json";
+import { makerFor } from "./maker";
+import { fromPostfix } from "./postfix";
 import type { Program } from "./program";
+import { wholeText } from "./whole-text";
 
 /**
  * The slopes reader: the partial derivative of a formula by one of its symbols, over rows.
@@ -27,35 +29,18 @@ function slopeProgram(formula: Formula, symbol: string): Program {
   cache.set(formula, bySymbol);
   let program = bySymbol.get(symbol);
   if (!program) {
-    const whole = withSteps(formula);
-    program = { title: formula.title, steps: [], result: slopeOf(whole, symbol) };
+    program = { title: formula.title, steps: [], result: slopeOf(formula, symbol) };
     bySymbol.set(symbol, program);
   }
   return program;
 }
 
-/** The formula as one tree: each step put where its name stands. */
-function withSteps(formula: Formula): MathNode {
-  const done = new Map<string, MathNode>();
-  const put = (text: string) =>
-    (math.parse(text) as MathNode).transform((node) =>
-      node.type === "SymbolNode" ? (done.get((node as SymbolNode).name) ?? node) : node,
-    );
-  for (const step of formula.steps ?? []) done.set(step.name, put(step.text));
-  return put(formula.text);
-}
+/** By formula with its steps, then by symbol: the symbols it uses, and no others. */
+const lines: Readonly<Record<string, Readonly<Record<string, string>>>> = ready;
 
-function slopeOf(node: MathNode, symbol: string): Expression {
-  if (node.type === "ConditionalNode") {
-    const { condition, trueExpr, falseExpr } = node as ConditionalNode;
-    return {
-      kind: "choice",
-      when: toExpression(condition),
-      yes: slopeOf(trueExpr, symbol),
-      no: slopeOf(falseExpr, symbol),
-    };
-  }
-  if (node.type === "FunctionNode" && (node as FunctionNode).fn.name === "floor")
-    return { kind: "number", value: 0 };
-  return toExpression(math.derivative(node, symbol, { simplify: false }) as MathNode);
+function slopeOf(formula: Formula, symbol: string): Expression {
+  const text = wholeText(formula);
+  if (!Object.hasOwn(lines, text)) return makerFor(text).differentiate(formula, symbol);
+  const line = lines[text]?.[symbol];
+  return line === undefined ? { kind: "number", value: 0 } : fromPostfix(line);
 }

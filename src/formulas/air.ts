@@ -1,4 +1,5 @@
 import type { Formula, Quantity, Source } from "./formula";
+import { density, flow } from "./quantities";
 
 const temperature: Quantity = {
   name: "t",
@@ -35,11 +36,19 @@ const ashrae: Source = {
   mark: "read",
 };
 
+const humidityRatio = {
+  name: "W",
+  shown: "W",
+  meaning: "humidity ratio",
+  unit: "kg/kg",
+  text: "0.621945 * h * pws / (p - h * pws)",
+};
+
 export const densityMoistAir: Formula = {
   id: "density-moist-air",
   title: "Density of moist air",
   result,
-  symbols: [temperature, barometer, humidity],
+  symbols: [temperature, { ...barometer, valid: [50000, 110000] }, humidity],
   steps: [
     kelvin,
     {
@@ -49,13 +58,7 @@ export const densityMoistAir: Formula = {
       unit: "Pa",
       text: "exp(-5.8002206e3 / T + 1.3914993 - 4.8640239e-2 * T + 4.1764768e-5 * T ^ 2 - 1.4452093e-8 * T ^ 3 + 6.5459673 * log(T))",
     },
-    {
-      name: "W",
-      shown: "W",
-      meaning: "humidity ratio",
-      unit: "kg/kg",
-      text: "0.621945 * h * pws / (p - h * pws)",
-    },
+    humidityRatio,
   ],
   text: "(1 + W) * p / (287.042 * T * (1 + 1.607858 * W))",
   validity: "Above 0.01 °C; ideal-gas mixture, within 0.05 % of the metrology formula.",
@@ -65,6 +68,37 @@ export const densityMoistAir: Formula = {
     gives: 1.198898,
     digits: 6,
     note: "a room at sea level",
+  },
+};
+
+/** The same below freezing, where the vapour is in balance with ice. */
+export const densityOverIce: Formula = {
+  ...densityMoistAir,
+  id: "density-over-ice",
+  title: "Density of moist air below freezing",
+  symbols: [
+    { ...temperature, valid: [-40, 0.01] },
+    { ...barometer, valid: [50000, 110000] },
+    humidity,
+  ],
+  steps: [
+    kelvin,
+    {
+      name: "pws",
+      shown: "p_ws",
+      meaning: "saturation pressure over ice",
+      unit: "Pa",
+      text: "exp(-5.6745359e3 / T + 6.3925247 - 9.677843e-3 * T + 6.2215701e-7 * T ^ 2 + 2.0747825e-9 * T ^ 3 - 9.484024e-13 * T ^ 4 + 4.1635019 * log(T))",
+    },
+    humidityRatio,
+  ],
+  validity: "0.01 °C and below; ideal-gas mixture.",
+  source: { ...ashrae, clause: "ch. 1, eq. 5, 20, 26 and 28" },
+  example: {
+    given: { t: -20, p: 101325, h: 0.5 },
+    gives: 1.39415,
+    digits: 5,
+    note: "outdoor air in hard frost",
   },
 };
 
@@ -136,7 +170,7 @@ export const pressureAtElevation: Formula = {
 
 export const densityFactor: Formula = {
   id: "density-factor",
-  title: "Factor from the flow at the constant's density to the flow of the air at hand",
+  title: "Factor from the flow at the density behind the constant to that of the air at hand",
   result: { name: "F", shown: "F", meaning: "air factor", unit: "1" },
   symbols: [
     {
@@ -156,5 +190,36 @@ export const densityFactor: Formula = {
     gives: 1.0619,
     digits: 4,
     note: "about 1000 m, 20 °C, dry",
+  },
+};
+
+export const standardFlow: Formula = {
+  id: "standard-flow",
+  title: "The same mass of air as a flow of reference air",
+  result: {
+    name: "Q0",
+    shown: "Q₀",
+    meaning: "flow at the reference density",
+    unit: flow.unit,
+  },
+  symbols: [
+    { ...flow, meaning: "actual flow" },
+    { ...density, meaning: "density at the fan" },
+    {
+      ...density,
+      name: "rho0",
+      shown: "ρ₀",
+      meaning: "reference density",
+      valid: [1, 1.4],
+    },
+  ],
+  text: "Q * rho / rho0",
+  validity: "Fan ratings are at reference air; required rates are volumes of the air at hand.",
+  source: { work: "conservation of mass", clause: "Q₀·ρ₀ = Q·ρ", mark: "by definition" },
+  example: {
+    given: { Q: 60, rho: 1, rho0: 1.2 },
+    gives: 50,
+    digits: 6,
+    note: "thin air of 1 kg/m³",
   },
 };

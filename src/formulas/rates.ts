@@ -103,6 +103,49 @@ export const dwellingRateLarger: Formula = {
   },
 };
 
+export const dwellingRateBounded: Formula = {
+  id: "dwelling-rate-bounded",
+  title: "Required dwelling rate from floor area, between a least and a most",
+  result: rate,
+  symbols: [
+    areaRate,
+    floorArea,
+    { name: "lo", shown: "least", meaning: "least rate", unit: rate.unit, valid: [20, 60] },
+    { name: "hi", shown: "most", meaning: "largest rate", unit: rate.unit, valid: [80, 200] },
+  ],
+  steps: [{ name: "B", shown: "Q_area", meaning: "rate by area", unit: rate.unit, text: "a * A" }],
+  text: "B < lo ? lo : B > hi ? hi : B",
+  validity: "Floor area above 0.",
+  source: chosen,
+  example: {
+    given: { a: 0.035, A: 2000, lo: 50, hi: 90 },
+    gives: 70,
+    digits: 6,
+    note: "2000 ft² of a manufactured home",
+  },
+};
+
+export const rateForPersons: Formula = {
+  id: "rate-for-persons",
+  title: "Required dwelling rate with more persons than bedrooms plus one",
+  result: { ...rate, name: "Rn", shown: "Q_pers" },
+  symbols: [
+    { ...personRate, name: "R", shown: "Q_req", meaning: "rate before", valid: [20, 400] },
+    personRate,
+    { name: "n", shown: "n", meaning: "number of persons", unit: "1", valid: [1, 14] },
+    bedrooms,
+  ],
+  text: "n > N + 1 ? R + b * (n - N - 1) : R",
+  validity: "Editions that count the persons known to live there.",
+  source: chosen,
+  example: {
+    given: { R: 84, b: 7.5, n: 6, N: 3 },
+    gives: 99,
+    digits: 6,
+    note: "six persons in three bedrooms",
+  },
+};
+
 const volume = {
   name: "V",
   shown: "V",

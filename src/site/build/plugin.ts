@@ -1,4 +1,6 @@
 import type { Plugin } from "vite";
+// The generator has no place in src/algebra/index.ts, which browsers load: it needs mathjs.
+import { requireFreshTrees } from "../../algebra/make";
 import { helpPages } from "../help/page";
 import { pageText } from "../html/page";
 import { checkManifest } from "../manifest/check";
@@ -12,7 +14,7 @@ import { checkPackages } from "./packages";
 
 /**
  * Adds to a build what Excel needs beside the pages: functions.js, functions.json, icons, the
- * help and the manifest. Fails the build where the metadata or the manifest do not hold.
+ * help and the manifest. Fails the build where formula trees, metadata or manifest do not hold.
  */
 export function sitePlugin(): Plugin {
   const manifest = readManifest();
@@ -22,6 +24,7 @@ export function sitePlugin(): Plugin {
     async generateBundle() {
       const add = (fileName: string, source: string | Uint8Array) =>
         this.emitFile({ type: "asset", fileName, source });
+      requireFreshTrees();
       add("functions.json", await freshMetadata());
       add("functions.js", await functionsBundle());
       for (const size of iconSizes) add(iconFile(size), readIcon(size));
