@@ -16,9 +16,18 @@ export function textNumber(text: string): number | undefined {
   if (plain === "") return undefined;
   // Plain digits are the common case and need no format reader.
   if (/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain)) return Number(plain);
+  if (isWord(plain)) return undefined;
   const read = parseValue(plain)?.value;
   return typeof read === "number" ? read : undefined;
 }
+
+/** Whether a text begins with a letter as no number does: of words, only a month opens a date. */
+function isWord(text: string): boolean {
+  const letter = text.charCodeAt(0) | 32;
+  return letter >= 97 && letter <= 122 && !months.has(text.slice(0, 3).toLowerCase());
+}
+
+const months = new Set("jan feb mar apr may jun jul aug sep oct nov dec".split(" "));
 
 export function toText(value: Scalar): string | ErrorValue {
   if (typeof value === "string") return value;

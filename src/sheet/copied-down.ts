@@ -1,20 +1,20 @@
 import { maxRows } from "./area";
 import { rowPlaces } from "./pattern";
-import type { Program } from "./program";
 
 /**
  * The formula met last in a column, to know the next one as the same copied down: the texts are
  * equal but for the row numbers of relative references, which have moved along. This costs a
  * fraction of working out the pattern, which decides wherever this test says no.
  */
-export class CopiedDown {
+export class CopiedDown<T> {
   private readonly places: readonly number[];
 
   constructor(
     private readonly formula: string,
     row: number,
     col: number,
-    readonly program: Program,
+    /** What is known of the formula: its program, or whatever its reader keeps. */
+    readonly program: T,
   ) {
     this.places = rowPlaces(formula, row, col);
   }

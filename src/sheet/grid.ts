@@ -1,4 +1,4 @@
-import { parseRange, type Sheet } from "../workbook";
+import { type CopiedFormula, parseRange, type Sheet } from "../workbook";
 import type { Cells, Clock, Extent } from "./area";
 import type { Program } from "./program";
 import type { Scalar } from "./values";
@@ -18,10 +18,16 @@ export class FormulaCell {
     readonly grid: Grid,
     readonly row: number,
     readonly col: number,
-    readonly formula: string,
+    /** The formula's text, or what it is a copy of. */
+    readonly source: string | CopiedFormula,
     /** The cells an array or spilled formula fills; null for a plain formula. */
     public extent: Extent | null,
   ) {}
+
+  get formula(): string {
+    const { source } = this;
+    return typeof source === "string" ? source : source.at(this.row);
+  }
 
   /** Marks of the ordering walk, made when it first comes by. */
   get mark(): Mark {
@@ -53,6 +59,8 @@ export class Mark {
 }
 
 const noRanges: readonly RangeNode[] = [];
+
+const usualCols = 64;
 
 /** The values and formulas of one sheet in arrays by row, for fast reading. */
 export class Grid implements Cells {
@@ -108,13 +116,18 @@ export class Grid implements Cells {
     let line = this.values[row];
     if (line === undefined) {
       if (value === null) return;
-      line = [];
+      line = this.newLine();
       this.values[row] = line;
     }
     line[col] = value;
     if (value === null) return;
     if (row >= this.rowCount) this.rowCount = row + 1;
     if (col >= this.colCount) this.colCount = col + 1;
+  }
+
+  /** Room for the cells that a row is about to get, unless the sheet is unusually wide. */
+  private newLine<T>(): T[] {
+    return new Array(Math.min(this.colCount, usualCols));
   }
 
   maker(row: number, col: number): FormulaCell | undefined {
@@ -131,7 +144,7 @@ export class Grid implements Cells {
     let line = this.makers[row];
     if (line === undefined) {
       if (cell === undefined) return;
-      line = [];
+      line = this.newLine();
       this.makers[row] = line;
     }
     if (cell === undefined) delete line[col];

@@ -3,6 +3,7 @@
  * which cell depends on which, and keeps the stored value of every formula it cannot evaluate.
  */
 export type { WorkbookView } from "./book";
+export { CopiedDown } from "./copied-down";
 export type { Change } from "./ledger";
 export {
   type ModelOptions,

@@ -24,6 +24,11 @@ export interface Ref {
 export interface SheetCells {
   value(row: number, col: number): ModelValue;
   formula(row: number, col: number): string | null;
+  hasFormula(row: number, col: number): boolean;
+  /** The values of these rows of a column. */
+  column(col: number, rows: readonly number[]): ModelValue[];
+  /** The same object for formulas known to be copies of each other; null where nothing is known. */
+  copyOf(row: number, col: number): object | null;
 }
 
 /** A formula cell that keeps its stored value, and what in it is not evaluated. */
@@ -70,6 +75,12 @@ export class SheetModel {
     return {
       value: (row, col) => grid.get(row, col),
       formula: (row, col) => grid.formulaText(row, col) ?? null,
+      copyOf: (row, col) => {
+        const source = grid.formula(row, col)?.source;
+        return typeof source === "object" ? source : null;
+      },
+      hasFormula: (row, col) => grid.formula(row, col) !== undefined,
+      column: (col, rows) => rows.map((row) => grid.get(row, col)),
     };
   }
 

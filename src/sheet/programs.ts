@@ -1,4 +1,5 @@
 import type { WorksheetFunction } from "../../functions";
+import type { CopiedFormula } from "../workbook";
 import type { Book } from "./book";
 import { compileFormula, type Library } from "./compile/compile";
 import { CopiedDown } from "./copied-down";
@@ -12,7 +13,8 @@ export class Programs {
   readonly library: Library;
   private known = new Map<Grid, Map<string, Program>>();
   /** The formula met last in each column. */
-  private latest = new Map<Grid, CopiedDown[]>();
+  private latest = new Map<Grid, CopiedDown<Program>[]>();
+  private copies = new Map<CopiedFormula, Program>();
 
   constructor(
     private readonly book: Book,
@@ -26,8 +28,20 @@ export class Programs {
 
   /** The program of a cell, compiled when its pattern is new. */
   of(cell: FormulaCell): Program {
-    cell.program ??= this.find(cell.grid, cell.row, cell.col, cell.formula, cell.extent !== null);
+    cell.program ??=
+      typeof cell.source === "string" || cell.extent !== null
+        ? this.find(cell.grid, cell.row, cell.col, cell.formula, cell.extent !== null)
+        : this.ofCopy(cell, cell.source);
     return cell.program;
+  }
+
+  private ofCopy(cell: FormulaCell, source: CopiedFormula): Program {
+    let program = this.copies.get(source);
+    if (!program) {
+      program = this.byPattern(cell.grid, cell.row, cell.col, cell.formula, false);
+      this.copies.set(source, program);
+    }
+    return program;
   }
 
   find(grid: Grid, row: number, col: number, formula: string, isArray: boolean): Program {
@@ -72,5 +86,6 @@ export class Programs {
   forget(): void {
     this.known = new Map();
     this.latest = new Map();
+    this.copies = new Map();
   }
 }

@@ -59,7 +59,7 @@ export async function benchWorkbook(): Promise<string[]> {
 }
 
 /** The demo job's sound rows, repeated with dwellings of their own. */
-function largeJob() {
+export function largeJob() {
   const demo = demoRows();
   const copies = Math.ceil(rows / demo.fans.length);
   const named = (row: Record<string, unknown>, copy: number) => ({

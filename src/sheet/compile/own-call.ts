@@ -61,12 +61,10 @@ export function ownCall(
     const read: (Value | undefined)[] = new Array(count);
     for (let i = 0; i < count; i++) read[i] = getters[i]?.(row, col);
     if (scalars.length === 0 || !scalars.some((i) => read[i] instanceof Matrix)) {
-      const key = remembered.keyOf(read);
-      if (key === undefined) return call(read);
-      const known = remembered.get(key);
+      const known = remembered.find(read);
       if (known !== undefined) return known;
       const result = call(read);
-      remembered.keep(key, result);
+      remembered.keep(result);
       return result;
     }
     return spread(

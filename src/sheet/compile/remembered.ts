@@ -3,6 +3,12 @@ import { Matrix } from "../values";
 
 /** So many different calls are remembered; a sheet that has more is past helping. */
 const mostCalls = 5_000;
+/** After so many calls it shows whether the memory is of use: at least this share was in it. */
+const trialCalls = 1_000;
+const usefulShare = 0.2;
+
+/** Results by the last argument, or further such maps by the arguments before it. */
+type Branch = Map<unknown, Branch | Value>;
 
 /**
  * Results of one function call in a formula, by its arguments. Our functions give the same for the
@@ -10,35 +16,61 @@ const mostCalls = 5_000;
  * set of openings. Fixed ranges keep their content within a revision, and the memory with them.
  */
 export class Remembered {
-  private readonly results = new Map<string, Value>();
+  private root: Branch = new Map();
+  private size = 0;
   private revision = -1;
+  private asked = 0;
+  private found = 0;
+  /** Where the result of the call asked for last belongs. */
+  private branch: Branch | undefined;
+  private last: unknown;
 
-  /** What was given for these arguments; undefined where they cannot be told apart by a text. */
-  keyOf(read: readonly (Value | undefined)[]): string | undefined {
-    let key = "";
-    for (const value of read) {
-      if (value instanceof Area) {
-        if (value.fresh() === undefined) return undefined;
-        this.follow(value.grid.clock.revision);
-        // Copied across, a formula may fix the rows of a range and not its columns.
-        key += `${value.left}:${value.cols}\u0000`;
-      } else if (typeof value === "object" && value !== null) return undefined;
-      else key += typeof value === "string" ? `"${value}\u0000` : `${value}\u0000`;
+  /** The result for these arguments where it is known; otherwise `keep` takes it, if it can be kept. */
+  find(read: readonly (Value | undefined)[]): Value | undefined {
+    this.branch = undefined;
+    // A column of other numbers in each row makes the memory useless.
+    if (this.asked >= trialCalls && this.found < usefulShare * this.asked) return undefined;
+    for (const value of read) if (!this.canTell(value)) return undefined;
+    if (read.length === 0) return undefined;
+    let branch = this.root;
+    const end = read.length - 1;
+    for (let i = 0; i < end; i++) {
+      let next = branch.get(read[i]) as Branch | undefined;
+      if (next === undefined) {
+        next = new Map();
+        branch.set(read[i], next);
+      }
+      branch = next;
     }
-    return key;
+    this.asked++;
+    this.last = read[end];
+    const result = branch.get(this.last) as Value | undefined;
+    if (result === undefined) this.branch = branch;
+    else this.found++;
+    return result;
   }
 
-  get(key: string): Value | undefined {
-    return this.results.get(key);
+  /** Keeps the result of the call that `find` was just asked for. */
+  keep(result: Value): void {
+    if (this.branch === undefined || result instanceof Matrix || this.size >= mostCalls) return;
+    this.branch.set(this.last, result);
+    this.size++;
   }
 
-  keep(key: string, result: Value): void {
-    if (!(result instanceof Matrix) && this.results.size < mostCalls) this.results.set(key, result);
+  /** Whether an argument is told from others by itself: one value, or a range that stays in place. */
+  private canTell(value: Value | undefined): boolean {
+    if (value instanceof Area) {
+      if (value.fresh() === undefined) return false;
+      this.follow(value.grid.clock.revision);
+      return true;
+    }
+    return typeof value !== "object" || value === null;
   }
 
   private follow(revision: number): void {
     if (revision === this.revision) return;
     this.revision = revision;
-    this.results.clear();
+    this.root = new Map();
+    this.size = 0;
   }
 }
