@@ -51,9 +51,10 @@ export function readBook(pkg: Package, part: string): Book {
   const sheets = readSheets(pkg, doc, readRels(pkg, part));
   const list = doc.child(doc.root, "definedNames");
   const names = (list === undefined ? [] : doc.children(list, "definedName")).map((element) => {
-    const { name = "", localSheetId } = element.attributes;
+    const { name = "", localSheetId, comment } = element.attributes;
     const sheet = localSheetId === undefined ? null : (sheets[Number(localSheetId)]?.name ?? null);
-    return { name, formula: element.text, sheet };
+    const named = { name, formula: element.text, sheet };
+    return comment === undefined ? named : { ...named, comment };
   });
   const date1904 = isTrue(doc.child(doc.root, "workbookPr")?.attributes.date1904);
   return { sheets, names, date1904 };

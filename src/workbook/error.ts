@@ -23,3 +23,7 @@ export function damaged(part: string, what: string, line?: number): WorkbookErro
     `The workbook is damaged (${where}): ${what}. Open it in a spreadsheet program, let it repair the file and save a copy.`,
   );
 }
+
+export function noSheets(message: string): WorkbookError {
+  return new WorkbookError("no-sheets", message);
+}

@@ -2,8 +2,21 @@
  * .xlsx packages: read, edited and written without losing anything. A part that was not touched is
  * written back byte for byte; an edited sheet differs only in the cells that changed.
  */
+export type {
+  Arrangement,
+  ConditionalFormat,
+  ConditionalLook,
+  ConditionalOperator,
+  HeaderText,
+  Margins,
+  PageSpec,
+  Validation,
+} from "./arrange/spec";
+export type { ChartAxis, ChartSeries, ChartSpec } from "./chart/spec";
+export { CopiedFormula } from "./copied-formula";
 export { WorkbookError } from "./error";
 export { defaultLimits } from "./limits";
+export { rowPattern, rowPlaces } from "./pattern";
 export { type CellRef, columnName, parseRange, parseRef, type RangeRef, toRef } from "./refs";
 export type {
   Cell,
@@ -12,6 +25,8 @@ export type {
   CellValue,
   CellVisitor,
   DefinedName,
+  EdgeStyle,
+  Edges,
   HostZip,
   Limits,
   Sheet,

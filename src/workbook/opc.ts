@@ -55,6 +55,9 @@ export function readRels(pkg: Package, source: string): Relationship[] {
   });
 }
 
+const noRels =
+  '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"/>';
+
 /** Shortest way of naming a part that lies in or below the source's folder; else from the root. */
 function relativeTarget(source: string, target: string): string {
   const folder = source.slice(0, source.lastIndexOf("/") + 1);
@@ -68,6 +71,7 @@ export function addRel(pkg: Package, source: string, type: string, target: strin
   let number = taken.size + 1;
   while (taken.has(`rId${number}`)) number++;
   const id = `rId${number}`;
+  if (!pkg.has(name)) pkg.set(name, new TextEncoder().encode(noRels));
   const doc = openXml(pkg, name);
   doc.append(
     doc.root,

@@ -1,11 +1,17 @@
 import type { SheetContent } from "./cell-content";
+import { CopiedFormula } from "./copied-formula";
 import { plainNumber, plainWhole } from "./plain-number";
 import { PlainText } from "./plain-text";
 import { MAX_COLS, packedRef } from "./refs";
 import { Row, type StoredFormula } from "./sheet-data";
 import { decodeXString } from "./text";
+import { holds } from "./text-pool";
 import type { CellValue } from "./types";
 
+const zero = 48;
+const letterA = 65;
+const letterZ = 90;
+const quote = 34;
 const letterF = 102;
 const letterI = 105;
 const letterR = 114;
@@ -15,6 +21,9 @@ const letterV = 118;
 const slash = 47;
 const less = 60;
 const greater = 62;
+
+/** The types of cells, each with the quote after it. */
+const types = ['s"', 'str"', 'inlineStr"', 'b"', 'e"', 'n"'];
 
 /**
  * Reads cells in the plain form that spreadsheet programs write: rows, cells, values, formulas and
@@ -31,6 +40,10 @@ export class PlainCells {
   #values: CellValue[] = [];
   #formulas: StoredFormula[] = [];
   #styles: number[] = [];
+
+  /** The formula met last in each column: its text, or what it is a copy of. */
+  #latest: (string | CopiedFormula)[] = [];
+  #latestRow: number[] = [];
 
   // The current cell.
   #type = "";
@@ -101,6 +114,59 @@ export class PlainCells {
 
   /** The attributes of a cell. */
   #openCell(): void {
+    if (!this.#openPlain()) this.#openAny();
+  }
+
+  /**
+   * The attributes as nearly all programs write them: r, then s, then t where they are given, each
+   * after one blank. False, with nothing moved over, where they stand otherwise.
+   */
+  #openPlain(): boolean {
+    const xml = this.#xml;
+    const { text } = xml;
+    const { cursor } = this.content;
+    let at = xml.at;
+    if (!holds(text, at, ' r="')) return false;
+    at += 4;
+    let letters = 0;
+    let code = text.charCodeAt(at);
+    for (; code >= letterA && code <= letterZ; code = text.charCodeAt(++at))
+      letters = letters * 26 + code - letterA + 1;
+    let row = 0;
+    for (let digit = code - zero; digit >= 0 && digit <= 9; digit = code - zero) {
+      row = row * 10 + digit;
+      code = text.charCodeAt(++at);
+    }
+    if (code !== quote || letters < 1 || letters > MAX_COLS || row !== cursor.row + 1) return false;
+    at++;
+    let style = 0;
+    if (holds(text, at, ' s="')) {
+      const start = at + 4;
+      for (at = start; at < start + 10; at++) {
+        const digit = text.charCodeAt(at) - zero;
+        if (!(digit >= 0 && digit <= 9)) break;
+        style = style * 10 + digit;
+      }
+      if (at === start || at > start + 9 || text.charCodeAt(at) !== quote) return false;
+      at++;
+    }
+    let type = "";
+    if (holds(text, at, ' t="')) {
+      const known = types.find((each) => holds(text, at + 4, each));
+      if (known === undefined) return false;
+      at += 4 + known.length;
+      type = known.slice(0, -1);
+    }
+    code = text.charCodeAt(at);
+    if (code !== greater && code !== slash) return false;
+    xml.at = at;
+    cursor.col = letters - 1;
+    this.#style = style;
+    this.#type = type;
+    return true;
+  }
+
+  #openAny(): void {
     const xml = this.#xml;
     const { text } = xml;
     const { cursor } = this.content;
@@ -166,16 +232,40 @@ export class PlainCells {
 
   #formula(): StoredFormula {
     const xml = this.#xml;
-    if (xml.text.charCodeAt(xml.at) === greater) {
-      const formula = this.#inner("</f>");
-      return formula === "" ? null : formula;
-    }
+    if (xml.text.charCodeAt(xml.at) === greater) return this.#copied() ?? this.#single();
     const attributes = xml.attributes();
     const formula = this.#inner("</f>");
     const { t, si } = attributes;
     if (t === "shared" && si !== undefined && formula === "" && !this.content.hasShared(si))
       xml.fail();
     return this.content.formula(formula, attributes, undefined);
+  }
+
+  /** The formula above in the column, where the one that comes next is the same copied down. */
+  #copied(): CopiedFormula | undefined {
+    const xml = this.#xml;
+    const { row, col } = this.content.cursor;
+    let known = this.#latest[col];
+    if (known === undefined) return undefined;
+    if (typeof known === "string") {
+      if (!CopiedFormula.suits(known)) return undefined;
+      known = new CopiedFormula(known, this.#latestRow[col] as number, col);
+      this.#latest[col] = known;
+    }
+    const end = known.endIn(xml.text, xml.at + 1, row);
+    // What does not end here is another formula, and read as such.
+    if (end < 0 || !holds(xml.text, end, "</f>")) return undefined;
+    xml.at = end + 4;
+    return known;
+  }
+
+  #single(): StoredFormula {
+    const { row, col } = this.content.cursor;
+    const formula = this.#inner("</f>");
+    if (formula === "") return null;
+    this.#latest[col] = formula;
+    this.#latestRow[col] = row;
+    return formula;
   }
 
   #value(): CellValue {

@@ -83,3 +83,10 @@ export function rangeText(range: RangeRef): string {
   const last = toRef(range.bottom, range.right);
   return first === last ? first : `${first}:${last}`;
 }
+
+/** Like rangeText, with "$" before rows and columns. */
+export function absoluteText({ top, left, bottom, right }: RangeRef): string {
+  const first = `$${columnName(left)}$${top + 1}`;
+  const last = `$${columnName(right)}$${bottom + 1}`;
+  return first === last ? first : `${first}:${last}`;
+}

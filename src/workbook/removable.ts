@@ -1,10 +1,8 @@
 import { decodeText } from "./decode";
-import { kindOf, openXml, readRels } from "./opc";
+import { openXml } from "./opc";
 import type { Package } from "./package";
+import { sheetOwnParts } from "./sheet-parts";
 import { escapeText } from "./text";
-
-/** Relationships of a sheet whose parts nothing else depends on. */
-const ownKinds = new Set(["printerSettings", "hyperlink"]);
 
 function escapePattern(text: string): string {
   return text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
@@ -44,10 +42,11 @@ export interface SheetPlace {
 /** Why a sheet cannot be removed without breaking something, or null when it can. */
 export function whyNotRemovable(pkg: Package, place: SheetPlace): string | null {
   const { name, part, index, workbookPart } = place;
-  const dependent = readRels(pkg, part).find((rel) => !ownKinds.has(kindOf(rel.type)));
-  if (dependent !== undefined) return `it carries more than cells (${kindOf(dependent.type)})`;
+  const owned = sheetOwnParts(pkg, part);
+  if ("reason" in owned) return owned.reason;
+  const own = new Set([part, ...owned.parts]);
   return whoMentions(pkg, name, (other) =>
-    other === part ? "" : other === workbookPart ? otherNames(pkg, workbookPart, index) : null,
+    own.has(other) ? "" : other === workbookPart ? otherNames(pkg, workbookPart, index) : null,
   );
 }
 

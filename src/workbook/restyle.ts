@@ -1,3 +1,4 @@
+import { changedBorderXml, readEdges, sides } from "./borders";
 import { checkedColor } from "./color";
 import { type Element, openingTag, type XmlPart } from "./tree";
 import type { StyleSpec } from "./types";
@@ -29,6 +30,12 @@ function isOn(doc: XmlPart, font: Element, local: string): boolean {
   return mark !== undefined && isTrue(mark.attributes.val ?? "1");
 }
 
+/** Height of the letters in cells without a format of their own. */
+function usualSize(doc: XmlPart): number {
+  const font = item(doc, "fonts", 0);
+  return Number((font && doc.child(font, "sz")?.attributes.val) ?? 11);
+}
+
 /** What a cell format looks like; without colours that need the theme. */
 export function readStyle(doc: XmlPart, style: number, numberFormat: string): StyleSpec {
   const spec: Mutable<StyleSpec> = {};
@@ -39,21 +46,25 @@ export function readStyle(doc: XmlPart, style: number, numberFormat: string): St
   if (font !== undefined) {
     if (isOn(doc, font, "b")) spec.bold = true;
     if (isOn(doc, font, "i")) spec.italic = true;
+    const size = Number(doc.child(font, "sz")?.attributes.val);
+    if (size > 0 && size !== usualSize(doc)) spec.size = size;
     spec.color = rgbOf(doc.child(font, "color"));
   }
   const fill = item(doc, "fills", Number(xf.attributes.fillId ?? 0));
   const pattern = fill === undefined ? undefined : doc.child(fill, "patternFill");
   if (pattern?.attributes.patternType === "solid") spec.fill = rgbOf(doc.child(pattern, "fgColor"));
   const border = item(doc, "borders", Number(xf.attributes.borderId ?? 0));
-  const hasSide = (side: string) =>
-    border !== undefined && (doc.child(border, side)?.attributes.style ?? "none") !== "none";
-  if (["left", "right", "top", "bottom"].every(hasSide)) spec.border = true;
+  const edges = readEdges(doc, border);
+  if (edges !== undefined && sides.every((side) => edges[side] !== undefined)) spec.border = true;
+  else if (edges !== undefined) spec.edges = edges;
   const alignment = doc.child(xf, "alignment")?.attributes;
   if (isTrue(alignment?.wrapText)) spec.wrap = true;
   const protection = doc.child(xf, "protection")?.attributes;
   if (protection?.locked !== undefined && !isTrue(protection.locked)) spec.unlocked = true;
   const align = alignment?.horizontal;
   if (align === "left" || align === "center" || align === "right") spec.align = align;
+  const valign = alignment?.vertical;
+  if (valign === "top" || valign === "center") spec.valign = valign;
   return spec;
 }
 
@@ -65,7 +76,7 @@ export function restyle(style: number, changes: StyleSpec, parts: StyleParts): n
     set.numFmtId = String(parts.formatId(changes.numberFormat ?? "General"));
     set.applyNumberFormat = "1";
   }
-  if (named("bold") || named("italic") || named("color")) {
+  if (named("bold") || named("italic") || named("color") || named("size")) {
     set.fontId = String(parts.ensure("fonts", fontXml(parts.doc(), style, changes)));
     set.applyFont = "1";
   }
@@ -73,8 +84,16 @@ export function restyle(style: number, changes: StyleSpec, parts: StyleParts): n
     set.fillId = String(fillId(changes.fill, parts));
     set.applyFill = "1";
   }
-  if (named("border")) throw new RangeError("The border of a format cannot be changed.");
-  if (named("wrap") || named("align")) set.applyAlignment = "1";
+  if (named("border") || named("edges")) {
+    const line = changes.border === true ? ("thin" as const) : undefined;
+    const box = named("border") ? { left: line, right: line, top: line, bottom: line } : {};
+    const doc = parts.doc();
+    const old = item(doc, "borders", Number(item(doc, "cellXfs", style)?.attributes.borderId ?? 0));
+    const xml = changedBorderXml(doc, old, { ...box, ...changes.edges });
+    set.borderId = String(parts.ensure("borders", xml));
+    set.applyBorder = "1";
+  }
+  if (named("wrap") || named("align") || named("valign")) set.applyAlignment = "1";
   if (named("unlocked")) set.applyProtection = "1";
   const doc = parts.doc();
   const base = item(doc, "cellXfs", style);
@@ -115,13 +134,15 @@ function fontXml(doc: XmlPart, style: number, changes: StyleSpec): string {
     replaced.add(`${p}color`);
     if (changes.color !== undefined) color = `<${p}color rgb="FF${checkedColor(changes.color)}"/>`;
   }
+  const size = has("size") ? `<${p}sz val="${changes.size ?? usualSize(doc)}"/>` : "";
+  if (has("size")) replaced.add(`${p}sz`);
   const kept = (font?.children ?? []).filter((child) => !replaced.has(child.name));
   // The colour stands after the size and before the name.
   const after = new Set(["name", "family", "charset", "scheme"].map((local) => p + local));
   const at = kept.findIndex((child) => after.has(child.name));
   const raw = (children: readonly Element[]) => children.map((child) => doc.raw(child)).join("");
   const split = at < 0 ? kept.length : at;
-  return `<${p}font>${start}${raw(kept.slice(0, split))}${color}${raw(kept.slice(split))}</${p}font>`;
+  return `<${p}font>${start}${raw(kept.slice(0, split))}${size}${color}${raw(kept.slice(split))}</${p}font>`;
 }
 
 /** The children of a format: alignment and protection as changed, and the rest as it was. */
@@ -138,6 +159,10 @@ function xfContent(doc: XmlPart, base: Element | undefined, changes: StyleSpec):
   if (has("align")) {
     delete aligned.horizontal;
     if (changes.align !== undefined) aligned.horizontal = changes.align;
+  }
+  if (has("valign")) {
+    delete aligned.vertical;
+    if (changes.valign !== undefined) aligned.vertical = changes.valign;
   }
   const guarded: Record<string, string> = { ...protection?.attributes };
   if (has("unlocked")) {

@@ -1,12 +1,12 @@
+import { listFormula } from "./arrange/validations";
+import { paneOf } from "./arrange/view";
 import { checkContent, formulaXml, valueXml } from "./cell-xml";
 import { checkedColor } from "./color";
 import type { Dialect } from "./dialect";
 import { MAX_COLS, MAX_ROWS, parseRange, toRef } from "./refs";
 import { escapeAttribute, escapeText } from "./text";
+import { openingTag } from "./tree";
 import type { CellSpec, SheetSpec, ValidationSpec } from "./types";
-
-/** Longest list of entries a validation can spell out (ECMA-376 limits formula1 of a list to 255 characters). */
-const maxListText = 255;
 
 function cellXml(
   sheet: string,
@@ -35,13 +35,11 @@ function cellXml(
 }
 
 function viewXml(spec: SheetSpec, selected: boolean): string {
-  const rows = spec.frozenRows ?? 0;
-  const cols = spec.frozenCols ?? 0;
+  const pane = paneOf(spec.frozenRows ?? 0, spec.frozenCols ?? 0);
   const open = `<sheetView${selected ? ' tabSelected="1"' : ""} workbookViewId="0"`;
-  if (rows === 0 && cols === 0) return `<sheetViews>${open}/></sheetViews>`;
-  const pane = rows === 0 ? "topRight" : cols === 0 ? "bottomLeft" : "bottomRight";
-  const split = `${cols > 0 ? ` xSplit="${cols}"` : ""}${rows > 0 ? ` ySplit="${rows}"` : ""}`;
-  return `<sheetViews>${open}><pane${split} topLeftCell="${toRef(rows, cols)}" activePane="${pane}" state="frozen"/><selection pane="${pane}"/></sheetView></sheetViews>`;
+  if (pane === null) return `<sheetViews>${open}/></sheetViews>`;
+  const panes = openingTag("pane", pane.attributes, true);
+  return `<sheetViews>${open}>${panes}<selection pane="${pane.active}"/></sheetView></sheetViews>`;
 }
 
 function columnsXml(widths: readonly (number | null)[]): string {
@@ -56,22 +54,7 @@ function columnsXml(widths: readonly (number | null)[]): string {
 }
 
 function validationXml({ ref, list, formula }: ValidationSpec): string {
-  let source = formula;
-  if (list !== undefined) {
-    const comma = list.find((entry) => entry.includes(","));
-    if (comma !== undefined) {
-      throw new RangeError(
-        `Validation of ${ref}: the entry "${comma}" holds a comma; put the list in cells.`,
-      );
-    }
-    const joined = list.join(",");
-    if (joined.length > maxListText) {
-      throw new RangeError(
-        `Validation of ${ref}: the list has over ${maxListText} characters; put it in cells.`,
-      );
-    }
-    source = `"${joined.replaceAll('"', '""')}"`;
-  }
+  const source = list === undefined ? formula : listFormula(ref, list);
   if (source === undefined) throw new RangeError(`Validation of ${ref}: give a list or a formula.`);
   return `<dataValidation type="list" allowBlank="1" showInputMessage="1" showErrorMessage="1" sqref="${escapeAttribute(ref)}"><formula1>${escapeText(source)}</formula1></dataValidation>`;
 }
@@ -98,7 +81,10 @@ export function sheetXml({ name, spec, dialect, selected, mark }: NewSheet): str
       if (cell !== null) cells += cellXml(name, row, col, cell, mark);
     }
     cols = Math.max(cols, specs.length);
-    if (cells !== "") rows.push(`<row r="${row + 1}">${cells}</row>`);
+    const height = spec.rowHeights?.[row] ?? null;
+    const ht = height === null ? "" : ` ht="${height}" customHeight="1"`;
+    if (cells !== "") rows.push(`<row r="${row + 1}"${ht}>${cells}</row>`);
+    else if (ht !== "") rows.push(`<row r="${row + 1}"${ht}/>`);
   }
   const last = toRef(Math.max(spec.rows.length, 1) - 1, Math.max(cols, 1) - 1);
   const color = spec.tabColor;

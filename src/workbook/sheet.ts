@@ -1,56 +1,40 @@
-import { checkContent } from "./cell-xml";
-import { addEdit, type SheetEdits } from "./edit";
-import { MAX_COLS, MAX_ROWS, parseRange, toRef } from "./refs";
+import type { Arrangement, ConditionalFormat, Validation } from "./arrange/spec";
+import type { ChartSpec } from "./chart/spec";
+import { CopiedFormula } from "./copied-formula";
+import type { SheetEdits } from "./edit";
 import { SharedFormula } from "./shared-formula";
-import { type Row, SheetData, type StoredFormula } from "./sheet-data";
+import { SheetAround } from "./sheet-around";
+import type { Row, SheetData, StoredFormula } from "./sheet-data";
+import { CellEdits, styleOfNewCell } from "./sheet-edits";
+import type { SheetOwner } from "./sheet-owner";
 import type { Cell, CellValue, CellVisitor, Sheet, SheetState, TableInfo } from "./types";
-
-function sameValue(a: CellValue, b: CellValue): boolean {
-  if (typeof a === "object" && a !== null && typeof b === "object" && b !== null) {
-    return a.error === b.error;
-  }
-  return a === b;
-}
 
 function formulaText(stored: StoredFormula, row: number, col: number): string | null {
   return stored instanceof SharedFormula ? stored.at(row, col) : stored;
 }
 
-function checkPlace(row: number, col: number): void {
-  if (!(Number.isInteger(row) && row >= 0 && row < MAX_ROWS)) {
-    throw new RangeError(`Row ${row} is outside the sheet; rows run from 0 to ${MAX_ROWS - 1}.`);
-  }
-  if (!(Number.isInteger(col) && col >= 0 && col < MAX_COLS)) {
-    throw new RangeError(
-      `Column ${col} is outside the sheet; columns run from 0 to ${MAX_COLS - 1}.`,
-    );
-  }
-}
-
-/** What a sheet needs of the workbook it belongs to. */
-export interface SheetOwner {
-  read(): SheetData;
-  tables(): readonly TableInfo[];
-  edited(): void;
-}
-
 /** A worksheet of a package: read on first use, so any member may throw a WorkbookError. */
 export class PackageSheet implements Sheet {
   #data: SheetData | undefined;
-  #edits: SheetEdits = new Map();
-  #tables: readonly TableInfo[] | undefined;
-  /** True once a formula went: the calculation chain then names a cell that has none. */
-  formulaRemoved = false;
+  readonly #edits = new CellEdits(this);
+  readonly #around: SheetAround;
 
   constructor(
     readonly name: string,
     readonly state: SheetState,
     readonly part: string,
     private readonly owner: SheetOwner,
-  ) {}
+  ) {
+    this.#around = new SheetAround(this, owner);
+  }
 
   get data(): SheetData {
     this.#data ??= this.owner.read();
+    return this.#data;
+  }
+
+  /** What the sheet says, where it was read already. */
+  get known(): SheetData | undefined {
     return this.#data;
   }
 
@@ -68,6 +52,18 @@ export class PackageSheet implements Sheet {
   }
   get hiddenCols(): ReadonlySet<number> {
     return this.data.hiddenCols;
+  }
+  isHiddenRow(row: number): boolean {
+    return this.data.hiddenRows.has(row);
+  }
+  isHiddenCol(col: number): boolean {
+    return this.data.hiddenCols.has(col);
+  }
+  isText(row: number, col: number): boolean {
+    const cells = this.data.rows.get(row);
+    const place = cells?.find(col) ?? -1;
+    const style = place < 0 ? styleOfNewCell(this.data, row, col) : (cells?.styles[place] ?? 0);
+    return this.owner.formatCode(style) === "@";
   }
   get merges(): readonly string[] {
     return this.data.merges;
@@ -110,45 +106,65 @@ export class PackageSheet implements Sheet {
         const stored = formulas[place] as StoredFormula;
         if (value === null && stored === null) continue;
         const col = cols[place] as number;
-        see(row, col, value, formulaText(stored, row, col), data.arrayRef(row, col));
+        const formula = stored instanceof CopiedFormula ? stored : formulaText(stored, row, col);
+        see(row, col, value, formula, data.arrayRef(row, col));
       }
     }
   }
 
   setValue(row: number, col: number, value: CellValue): void {
-    this.#edit(row, col, null, value, null);
+    this.#noted(this.#edits.content(row, col, null, value, null));
   }
 
   setFormula(row: number, col: number, formula: string, value: CellValue, arrayRef?: string): void {
-    this.#edit(row, col, formula, value, arrayRef ?? null);
+    this.#noted(this.#edits.content(row, col, formula, value, arrayRef ?? null));
   }
 
   clear(row: number, col: number): void {
-    this.#edit(row, col, null, null, null);
+    this.#noted(this.#edits.content(row, col, null, null, null));
   }
 
   setStyle(row: number, col: number, style: number): void {
-    checkPlace(row, col);
-    const old = this.cell(row, col);
-    if (style === (old?.style ?? this.#styleOfNewCell(row, col))) return;
-    const cells = this.data.row(row);
-    const place = cells.find(col);
-    if (place < 0) cells.insert(~place, col, null, null, style);
-    else cells.styles[place] = style;
-    addEdit(this.#edits, row, col, {
-      formula: undefined,
-      value: undefined,
-      newStyle: style,
-      style,
-    });
-    this.owner.edited();
+    this.#noted(this.#edits.style(row, col, style));
+  }
+
+  get conditionalFormats(): readonly ConditionalFormat[] {
+    return this.#around.conditionalFormats;
+  }
+  get validations(): readonly Validation[] {
+    return this.#around.validations;
+  }
+  arrange(changes: Arrangement): void {
+    this.#around.arrange(changes);
+  }
+  get charts(): readonly string[] {
+    return this.#around.charts;
+  }
+  addChart(chart: ChartSpec): string {
+    return this.#around.addChart(chart);
+  }
+  removeChart(name: string): void {
+    this.#around.removeChart(name);
+  }
+
+  tables(): readonly TableInfo[] {
+    return this.owner.tables();
   }
 
   /** The edits not yet written to the part; the caller writes them. */
   takeEdits(): SheetEdits {
-    const edits = this.#edits;
-    this.#edits = new Map();
-    return edits;
+    return this.#edits.take();
+  }
+
+  /** Whether a formula went since this was asked last: the calculation chain names a cell without one. */
+  takeFormulaRemoved(): boolean {
+    const removed = this.#edits.formulaRemoved;
+    this.#edits.formulaRemoved = false;
+    return removed;
+  }
+
+  #noted(isEdited: boolean): void {
+    if (isEdited) this.owner.edited();
   }
 
   #cellAt(row: number, cells: Row, place: number): Cell {
@@ -161,111 +177,5 @@ export class PackageSheet implements Sheet {
       arrayRef: this.data.arrayRef(row, col),
       style: cells.styles[place] as number,
     };
-  }
-
-  #edit(
-    row: number,
-    col: number,
-    formula: string | null,
-    value: CellValue,
-    arrayRef: string | null,
-  ): void {
-    checkPlace(row, col);
-    checkContent(`${this.name}!${toRef(row, col)}`, formula, value);
-    if (arrayRef !== null) this.#checkAnchor(row, col, arrayRef);
-    const old = this.cell(row, col);
-    const hadFormula = old !== undefined && old.formula !== null;
-    // The same formula again keeps its element, whatever kind it is, and only renews the value.
-    const keeps =
-      hadFormula && old.formula === formula && (arrayRef === null || arrayRef === old.arrayRef);
-    if (old === undefined && formula === null && value === null) return;
-    if (
-      old !== undefined &&
-      (keeps || (!hadFormula && formula === null)) &&
-      sameValue(old.value, value)
-    ) {
-      return;
-    }
-    this.#checkHeading(row, col);
-    if (hadFormula && !keeps) {
-      this.#leaveFormula(row, col, formula === null || old.arrayRef !== arrayRef);
-    }
-    this.#store(row, col, keeps ? undefined : formula, value, keeps ? undefined : arrayRef);
-    const written = formula === null ? null : { text: formula, arrayRef };
-    const newStyle = old?.style ?? this.#styleOfNewCell(row, col);
-    addEdit(this.#edits, row, col, { formula: keeps ? undefined : written, value, newStyle });
-    this.owner.edited();
-  }
-
-  #checkAnchor(row: number, col: number, arrayRef: string): void {
-    const { top, left } = parseRange(arrayRef);
-    if (top === row && left === col) return;
-    throw new RangeError(
-      `${this.name}!${toRef(row, col)}: the range ${arrayRef} must start at the formula's own cell.`,
-    );
-  }
-
-  /**
-   * Headings of tables stand in the table's part and in formulas too; were the cell alone changed,
-   * the file would be taken for damaged.
-   */
-  #checkHeading(row: number, col: number): void {
-    this.#tables ??= this.owner.tables();
-    for (const table of this.#tables) {
-      const { top, left, right } = parseRange(table.ref);
-      if (!table.headerRow || row !== top || col < left || col > right) continue;
-      throw new RangeError(
-        `${this.name}!${toRef(row, col)} is a heading of the table "${table.name}"; change it in a spreadsheet program.`,
-      );
-    }
-  }
-
-  /** What a formula leaves behind when it goes: the cells that shared its text, the calculation chain. */
-  #leaveFormula(row: number, col: number, chainBreaks: boolean): void {
-    if (chainBreaks) this.formulaRemoved = true;
-    const { rows } = this.data;
-    const cells = rows.get(row);
-    const stored = cells?.formulas[cells.find(col)];
-    if (!(stored instanceof SharedFormula) || stored.row !== row || stored.col !== col) return;
-    for (const [otherRow, others] of rows) {
-      for (let place = 0; place < others.cols.length; place++) {
-        if (others.formulas[place] !== stored) continue;
-        const otherCol = others.cols[place] as number;
-        const text = stored.at(otherRow, otherCol);
-        others.formulas[place] = text;
-        addEdit(this.#edits, otherRow, otherCol, {
-          formula: { text, arrayRef: null },
-          value: undefined,
-          newStyle: 0,
-        });
-      }
-    }
-  }
-
-  #store(
-    row: number,
-    col: number,
-    formula: string | null | undefined,
-    value: CellValue,
-    arrayRef: string | null | undefined,
-  ): void {
-    const { data } = this;
-    const cells = data.row(row);
-    const place = cells.find(col);
-    if (place < 0) {
-      cells.insert(~place, col, value, formula ?? null, this.#styleOfNewCell(row, col));
-    } else {
-      cells.values[place] = value;
-      if (formula !== undefined) cells.formulas[place] = formula;
-    }
-    const key = SheetData.key(row, col);
-    if (arrayRef === null) data.arrayRefs.delete(key);
-    else if (arrayRef !== undefined) data.arrayRefs.set(key, arrayRef);
-    data.changed();
-  }
-
-  /** A new cell takes the format of its row, else of its column. */
-  #styleOfNewCell(row: number, col: number): number {
-    return this.data.rows.get(row)?.style ?? this.data.columnStyles.get(col) ?? 0;
   }
 }

@@ -1,5 +1,8 @@
+import type { ConditionalLook } from "./arrange/spec";
+import { borderXml, boxXml } from "./borders";
 import { checkedColor } from "./color";
 import type { Dialect } from "./dialect";
+import { differentialXml, readDifferential } from "./differential";
 import { builtInFormats, firstOwnFormat } from "./number-formats";
 import { addRel, openXml, setContentType } from "./opc";
 import type { Package } from "./package";
@@ -42,6 +45,16 @@ export function blankStyles(namespace: string): string {
   return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<styleSheet xmlns="${namespace}">${inner}</styleSheet>`;
 }
 
+function alignmentXml(p: string, { align, valign, wrap }: StyleSpec): string {
+  const attributes: Record<string, string> = {
+    ...(align ? { horizontal: align } : {}),
+    ...(valign ? { vertical: valign } : {}),
+    ...(wrap ? { wrapText: "1" } : {}),
+  };
+  if (Object.keys(attributes).length === 0) return "";
+  return openingTag(`${p}alignment`, attributes, true);
+}
+
 /** The cell formats of a workbook. */
 export class Styles {
   #doc: XmlPart | null | undefined;
@@ -81,30 +94,27 @@ export class Styles {
     if (known !== undefined) return known;
     this.#make();
     const p = this.#open()?.prefix ?? "";
-    const { bold, italic, color, fill, border, numberFormat, wrap, align, unlocked } = spec;
-    const font = bold || italic || color ? this.#ensure("fonts", this.#fontXml(spec)) : 0;
+    const { bold, italic, color, size, fill, border, edges } = spec;
+    const { numberFormat, unlocked } = spec;
+    const font = bold || italic || color || size ? this.#ensure("fonts", this.#fontXml(spec)) : 0;
     const solid = (rgb: string) =>
       `<${p}fill><${p}patternFill patternType="solid"><${p}fgColor rgb="FF${rgb}"/><${p}bgColor indexed="64"/></${p}patternFill></${p}fill>`;
     const fillId = fill === undefined ? 0 : this.#ensure("fills", solid(checkedColor(fill)));
-    const side = (name: string) => `<${p}${name} style="thin"><${p}color auto="1"/></${p}${name}>`;
-    const box = `<${p}border>${["left", "right", "top", "bottom"].map(side).join("")}<${p}diagonal/></${p}border>`;
-    const borderId = border ? this.#ensure("borders", box) : 0;
+    const lines = border ? boxXml(p) : edges && borderXml(p, edges);
+    const borderId = lines ? this.#ensure("borders", lines) : 0;
+    const alignment = alignmentXml(p, spec);
     const format = numberFormat === undefined ? 0 : this.#formatId(numberFormat);
     const flags = Object.entries({
       applyNumberFormat: format !== 0,
       applyFont: font !== 0,
       applyFill: fillId !== 0,
       applyBorder: borderId !== 0,
-      applyAlignment: Boolean(wrap || align),
+      applyAlignment: alignment !== "",
       applyProtection: Boolean(unlocked),
     })
       .filter(([, on]) => on)
       .map(([name]) => ` ${name}="1"`)
       .join("");
-    const alignment =
-      wrap || align
-        ? `<${p}alignment${align ? ` horizontal="${align}"` : ""}${wrap ? ' wrapText="1"' : ""}/>`
-        : "";
     const head = `<${p}xf numFmtId="${format}" fontId="${font}" fillId="${fillId}" borderId="${borderId}" xfId="0"${flags}`;
     const inner = alignment + (unlocked ? `<${p}protection locked="0"/>` : "");
     const xf = inner === "" ? `${head}/>` : `${head}>${inner}</${p}xf>`;
@@ -126,6 +136,17 @@ export class Styles {
       ensure: (container, xml) => this.#ensure(container, xml),
       formatId: (code) => this.#formatId(code),
     });
+  }
+
+  /** The look of a conditional format. */
+  look(dxfId: number): ConditionalLook {
+    const doc = this.#open();
+    return doc === null ? {} : readDifferential(doc, this.#items(doc, "dxfs")[dxfId]);
+  }
+
+  addLook(look: ConditionalLook): number {
+    this.#make();
+    return this.#ensure("dxfs", differentialXml(this.#open()?.prefix ?? "", look));
   }
 
   #open(): XmlPart | null {
@@ -202,7 +223,7 @@ export class Styles {
   }
 
   /** The workbook's plain font with the changes asked for. */
-  #fontXml({ bold, italic, color }: StyleSpec): string {
+  #fontXml({ bold, italic, color, size }: StyleSpec): string {
     const doc = this.#open() as XmlPart;
     const p = doc.prefix;
     const base = this.#items(doc, "fonts")[0]?.children ?? [];
@@ -213,6 +234,7 @@ export class Styles {
         .join("");
     const own = color === undefined ? kept("color") : `<${p}color rgb="FF${checkedColor(color)}"/>`;
     const start = `<${p}font>${bold ? `<${p}b/>` : ""}${italic ? `<${p}i/>` : ""}`;
-    return `${start}${kept("sz")}${own}${kept("name")}${kept("family")}${kept("charset")}${kept("scheme")}</${p}font>`;
+    const height = size === undefined ? kept("sz") : `<${p}sz val="${size}"/>`;
+    return `${start}${height}${own}${kept("name")}${kept("family")}${kept("charset")}${kept("scheme")}</${p}font>`;
   }
 }

@@ -45,12 +45,20 @@ export class XmlPart {
     readonly part: string,
     private readonly bytes: Uint8Array,
     maxDepth: number,
+    /** Local name of an element whose content is left out of the tree. */
+    closed?: string,
   ) {
     this.text = decodeText(part, bytes);
     const open: Element[] = [];
     let root: Element | undefined;
+    /** Depth in the closed element, itself included. */
+    let left = 0;
     scanXml(part, this.text, maxDepth, {
       open: (tag, start, end) => {
+        if (left > 0) {
+          left++;
+          return;
+        }
         const element: Element = {
           name: tag.name,
           local: localName(tag.name),
@@ -66,8 +74,10 @@ export class XmlPart {
         open.at(-1)?.children.push(element);
         root ??= element;
         open.push(element);
+        if (element.local === closed) left = 1;
       },
       close: (_, start, end) => {
+        if (left > 0 && --left > 0) return;
         const element = open.pop();
         if (element === undefined || element.selfClosing) return;
         element.closeStart = start;
@@ -75,7 +85,7 @@ export class XmlPart {
       },
       text: (text) => {
         const element = open.at(-1);
-        if (element !== undefined) element.text += text;
+        if (left === 0 && element !== undefined) element.text += text;
       },
     });
     if (root === undefined) throw damaged(part, "it holds no element");
@@ -111,6 +121,10 @@ export class XmlPart {
 
   remove(element: Element): void {
     this.#splices.push({ start: element.start, end: element.end, text: "" });
+  }
+
+  replace(element: Element, xml: string): void {
+    this.#splices.push({ start: element.start, end: element.end, text: xml });
   }
 
   setAttribute(element: Element, name: string, value: string | null): void {

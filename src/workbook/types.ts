@@ -3,6 +3,10 @@
  * everywhere in the API; references such as "B2" appear only as text.
  */
 
+import type { Arrangement, ConditionalFormat, PageSpec, Validation } from "./arrange/spec";
+import type { ChartSpec } from "./chart/spec";
+import type { CopiedFormula } from "./copied-formula";
+
 /** An Excel error value, for example `{ error: "#N/A" }`. */
 export interface CellError {
   readonly error: string;
@@ -24,12 +28,12 @@ export interface Cell {
   readonly style: number;
 }
 
-/** What a cell holds, as `Cell` has it. */
+/** What a cell holds, as `Cell` has it; a formula copied down a column comes as what it is a copy of. */
 export type CellVisitor = (
   row: number,
   col: number,
   value: CellValue,
-  formula: string | null,
+  formula: string | CopiedFormula | null,
   arrayRef: string | null,
 ) => void;
 
@@ -50,6 +54,10 @@ export interface Sheet {
   visit(see: CellVisitor): void;
   readonly hiddenRows: ReadonlySet<number>;
   readonly hiddenCols: ReadonlySet<number>;
+  isHiddenRow(row: number): boolean;
+  isHiddenCol(col: number): boolean;
+  /** Whether a cell's number format is that of text, "@": what is typed there becomes a text. */
+  isText(row: number, col: number): boolean;
   readonly merges: readonly string[];
   /** Column widths in characters, for columns that state one. */
   readonly columnWidths: ReadonlyMap<number, number>;
@@ -68,6 +76,16 @@ export interface Sheet {
   clear(row: number, col: number): void;
   /** Gives a cell another format (an index in the styles part); value and formula stay. */
   setStyle(row: number, col: number, style: number): void;
+  /** Those by formula or by value, the one that counts first before others. */
+  readonly conditionalFormats: readonly ConditionalFormat[];
+  readonly validations: readonly Validation[];
+  /** Changes what stands around the cells. Throws a RangeError for what a sheet cannot have. */
+  arrange(changes: Arrangement): void;
+  /** The names of its charts. */
+  readonly charts: readonly string[];
+  /** Adds a chart over cells of the sheet and gives its name. The values are those stored now. */
+  addChart(chart: ChartSpec): string;
+  removeChart(name: string): void;
 }
 
 export interface DefinedName {
@@ -75,6 +93,7 @@ export interface DefinedName {
   readonly formula: string;
   /** The sheet the name is local to, or null for the whole workbook. */
   readonly sheet: string | null;
+  readonly comment?: string;
 }
 
 export interface TableInfo {
@@ -86,6 +105,17 @@ export interface TableInfo {
   readonly totalsRow: boolean;
 }
 
+export type EdgeStyle = "hair" | "thin" | "medium" | "thick" | "dotted" | "dashed" | "double";
+
+/** Lines on the sides of a cell, all in one colour ("RRGGBB"). */
+export interface Edges {
+  readonly left?: EdgeStyle | undefined;
+  readonly right?: EdgeStyle | undefined;
+  readonly top?: EdgeStyle | undefined;
+  readonly bottom?: EdgeStyle | undefined;
+  readonly color?: string | undefined;
+}
+
 export interface StyleSpec {
   readonly bold?: boolean | undefined;
   readonly italic?: boolean | undefined;
@@ -95,10 +125,15 @@ export interface StyleSpec {
   readonly color?: string | undefined;
   /** A format code such as "0.0" or "yyyy-mm-dd". */
   readonly numberFormat?: string | undefined;
+  /** Height of the letters in points. */
+  readonly size?: number | undefined;
   readonly wrap?: boolean | undefined;
   readonly align?: "left" | "center" | "right" | undefined;
+  readonly valign?: "top" | "center" | "bottom" | undefined;
   /** A thin border on all four sides. */
   readonly border?: boolean | undefined;
+  /** Lines on single sides. */
+  readonly edges?: Edges | undefined;
   /** Can be changed while its sheet is protected. */
   readonly unlocked?: boolean | undefined;
 }
@@ -129,6 +164,13 @@ export interface SheetSpec {
   readonly autoFilter?: string | undefined;
   readonly validations?: readonly ValidationSpec[] | undefined;
   readonly printLandscape?: boolean | undefined;
+  /** In points, by row from the top; null leaves the default. */
+  readonly rowHeights?: readonly (number | null)[] | undefined;
+  /** Merged ranges, "A1:D1". */
+  readonly merges?: readonly string[] | undefined;
+  readonly page?: PageSpec | undefined;
+  readonly conditionalFormats?: readonly ConditionalFormat[] | undefined;
+  readonly charts?: readonly ChartSpec[] | undefined;
   /** "RRGGBB". */
   readonly tabColor?: string | undefined;
   readonly state?: SheetState | undefined;

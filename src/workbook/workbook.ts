@@ -1,23 +1,20 @@
 import { blankPackage } from "./blank";
 import { type Book, readBook } from "./book";
-import { dropCalcChain, enterSheet, renameSheet, strikeSheet } from "./book-edit";
-import { decodeText, detectEncoding, encodeText } from "./decode";
-import { type Dialect, strict, transitional } from "./dialect";
-import { damaged, WorkbookError } from "./error";
-import { findWorkbookPart } from "./find-workbook";
-import { Budget, defaultLimits } from "./limits";
-import { dynamicArrayMark } from "./metadata";
-import { kindOf, readRels } from "./opc";
+import { dropCalcChain } from "./book-edit";
+import { BookParts } from "./book-parts";
+import { noSheets } from "./error";
+import { defaultLimits } from "./limits";
+import { setName } from "./names";
 import { Package } from "./package";
-import { whyNotRemovable, whyNotRenamable } from "./removable";
-import { readSharedStrings } from "./shared-strings";
 import { PackageSheet } from "./sheet";
-import type { SheetData } from "./sheet-data";
+import {
+  addSheetPart,
+  furnish,
+  removeSheetPart,
+  renameSheetPart,
+  replaceSheetPart,
+} from "./sheet-list";
 import { checkSheetName, sameName } from "./sheet-name";
-import { readSheet } from "./sheet-read";
-import { spliceSheet } from "./sheet-splice";
-import { sheetXml } from "./sheet-write";
-import { Styles } from "./styles";
 import { readTables } from "./tables";
 import type { DefinedName, HostZip, Limits, Sheet, SheetSpec, StyleSpec, TableInfo } from "./types";
 import { refuseOtherFiles } from "./zip/sniff";
@@ -27,31 +24,19 @@ import { refuseOtherFiles } from "./zip/sniff";
  * sheet can throw a WorkbookError about damage in that sheet's part.
  */
 export class Workbook {
-  readonly #part: string;
-  readonly #dialect: Dialect;
-  readonly #styles: Styles;
-  readonly #cells: Budget;
+  readonly #parts: BookParts;
   #book: Book;
   #sheets: PackageSheet[] = [];
-  #strings: string[] | undefined;
   #tables: TableInfo[] | undefined;
   /** Something was edited since the parts were last brought up to date. */
   #stale = false;
 
   private constructor(
     private readonly pkg: Package,
-    private readonly limits: Limits,
+    limits: Limits,
   ) {
-    this.#part = findWorkbookPart(pkg);
-    this.#cells = new Budget(
-      limits.cells,
-      `The workbook holds more than ${limits.cells} cells, the most that are read.`,
-    );
-    const main = readRels(pkg, "").find((rel) => kindOf(rel.type) === "officeDocument");
-    this.#dialect = main?.type.startsWith(strict.relationships) ? strict : transitional;
-    const styles = readRels(pkg, this.#part).find((rel) => kindOf(rel.type) === "styles");
-    this.#styles = new Styles(pkg, this.#part, styles?.target ?? null, this.#dialect);
-    this.#book = readBook(pkg, this.#part);
+    this.#parts = new BookParts(pkg, limits);
+    this.#book = readBook(pkg, this.#parts.part);
     this.#sheets = this.#makeSheets();
   }
 
@@ -86,6 +71,16 @@ export class Workbook {
     return this.#book.names;
   }
 
+  /**
+   * Gives a defined name its formula (without "="), adding it when it is new; null removes it.
+   * `sheet` is the one it is local to. Throws an Error where there is no such sheet.
+   */
+  setName(name: string, formula: string | null, sheet: string | null = null, comment = ""): void {
+    const local = sheet === null ? null : this.#placeOf(sheet);
+    setName(this.pkg, this.#parts.part, name, local, formula, comment);
+    this.#book = readBook(this.pkg, this.#parts.part);
+  }
+
   get tables(): readonly TableInfo[] {
     this.#tables ??= this.#sheets.flatMap((sheet) => readTables(this.pkg, sheet.part, sheet.name));
     return this.#tables;
@@ -98,72 +93,63 @@ export class Workbook {
 
   /** The number format of a cell format, such as "General", "0.0" or "yyyy-mm-dd". */
   formatCode(style: number): string {
-    return this.#styles.formatCode(style);
+    return this.#parts.styles.formatCode(style);
   }
 
   /** Index of a cell format like this, added to the styles part when it is not there yet. */
   addStyle(style: StyleSpec): number {
-    return this.#styles.add(style);
+    return this.#parts.styles.add(style);
   }
 
   /** What a cell format looks like. Colours of the theme are not resolved: they are left out. */
   styleSpec(style: number): StyleSpec {
-    return this.#styles.spec(style);
+    return this.#parts.styles.spec(style);
   }
 
   /**
    * Index of a cell format like another with some looks changed; undefined takes a look away. All
-   * that is not named stays, borders and protection included.
+   * that is not named stays, protection included.
    */
   restyle(style: number, changes: StyleSpec): number {
-    return this.#styles.restyle(style, changes);
+    return this.#parts.styles.restyle(style, changes);
   }
 
   /** Adds a worksheet after the last. Throws a RangeError for a name or content that is not possible. */
   addSheet(name: string, spec: SheetSpec): Sheet {
-    checkSheetName(
-      name,
-      this.#book.sheets.map((sheet) => sheet.name),
-    );
-    const dialect = this.#dialect;
-    const selected = this.#book.sheets.length === 0;
-    // The first run finds what is not possible before anything is changed.
-    let spills = false;
-    const mark = () => {
-      spills = true;
-      return 1;
-    };
-    let xml = sheetXml({ name, spec, dialect, selected, mark });
-    if (spills) {
-      const cm = this.#arrayMark();
-      xml = sheetXml({ name, spec, dialect, selected, mark: () => cm });
-    }
-    enterSheet(this.pkg, this.#part, this.#dialect, name, xml, spec.state);
+    const taken = this.#book.sheets.map((sheet) => sheet.name);
+    checkSheetName(name, taken);
+    addSheetPart(this.#parts, name, spec, this.#book.sheets.length === 0);
     this.#reload();
-    return this.sheet(name) as Sheet;
+    return furnish(this.sheet(name) as Sheet, spec);
   }
 
   /**
-   * Removes a worksheet that nothing else in the workbook refers to and that carries only cells.
-   * Throws an Error that says what stands against it.
+   * Writes a worksheet anew in its place, under its name; references to it stay. Throws an Error
+   * where it carries more than cells and charts.
+   */
+  replaceSheet(name: string, spec: SheetSpec): Sheet {
+    const place = this.#placed(name);
+    this.#bringUpToDate();
+    replaceSheetPart(this.#parts, place, spec);
+    this.#sheets = this.#sheets.filter((sheet) => sheet.part !== place.part);
+    for (const own of ["_xlnm.Print_Titles", "_xlnm.Print_Area"])
+      setName(this.pkg, this.#parts.part, own, place.index, null);
+    this.#reload();
+    return furnish(this.sheet(name) as Sheet, spec);
+  }
+
+  /**
+   * Removes a worksheet that nothing else in the workbook refers to and that carries only cells
+   * and charts. Throws an Error that says what stands against it.
    */
   removeSheet(name: string): void {
-    const sheet = this.#sheets.find((known) => sameName(known.name, name));
-    if (sheet === undefined) throw new Error(`The workbook has no sheet "${name}".`);
+    const place = this.#placed(name);
     const others = this.#book.sheets.filter((known) => !sameName(known.name, name));
     if (!others.some((other) => other.state === "visible")) {
       throw new Error(`The sheet "${name}" cannot be removed: a workbook needs a visible sheet.`);
     }
     this.#bringUpToDate();
-    const index = this.#book.sheets.findIndex((known) => sameName(known.name, name));
-    const place = { name: sheet.name, part: sheet.part, index, workbookPart: this.#part };
-    const why = whyNotRemovable(this.pkg, place);
-    if (why !== null) throw new Error(`The sheet "${name}" cannot be removed: ${why}.`);
-    for (const rel of readRels(this.pkg, sheet.part)) {
-      if (!rel.external && kindOf(rel.type) === "printerSettings") this.pkg.delete(rel.target);
-    }
-    strikeSheet(this.pkg, this.#part, index);
-    dropCalcChain(this.pkg, this.#part);
+    removeSheetPart(this.#parts, place);
     this.#reload();
   }
 
@@ -172,19 +158,12 @@ export class Workbook {
    * Error that names what refers to the sheet by its old name. The result takes the sheet's place.
    */
   renameSheet(name: string, newName: string): Sheet {
-    const sheet = this.#sheets.find((known) => sameName(known.name, name));
-    if (sheet === undefined) throw new Error(`The workbook has no sheet "${name}".`);
+    const place = this.#placed(name);
     const others = this.#book.sheets.filter((known) => !sameName(known.name, name));
-    checkSheetName(
-      newName,
-      others.map((known) => known.name),
-    );
+    const taken = others.map((known) => known.name);
+    checkSheetName(newName, taken);
     this.#bringUpToDate();
-    const index = this.#book.sheets.findIndex((known) => sameName(known.name, name));
-    const place = { name: sheet.name, part: sheet.part, index, workbookPart: this.#part };
-    const why = whyNotRenamable(this.pkg, place);
-    if (why !== null) throw new Error(`The sheet "${name}" cannot be renamed: ${why}.`);
-    renameSheet(this.pkg, this.#part, index, newName);
+    renameSheetPart(this.#parts, place, newName);
     this.#reload();
     return this.sheet(newName) as Sheet;
   }
@@ -216,26 +195,28 @@ export class Workbook {
     for (const sheet of this.#sheets) {
       const edits = sheet.takeEdits();
       if (edits.size === 0) continue;
-      chainBreaks ||= sheet.formulaRemoved;
-      sheet.formulaRemoved = false;
-      const bytes = this.pkg.get(sheet.part) as Uint8Array;
-      const text = decodeText(sheet.part, bytes);
-      const edited = spliceSheet(sheet.part, text, edits, {
-        depth: this.limits.depth,
-        dynamicArrayMark: () => this.#arrayMark(),
-      });
-      if (edited !== text) this.pkg.set(sheet.part, encodeText(edited, detectEncoding(bytes)));
+      if (sheet.takeFormulaRemoved()) chainBreaks = true;
+      this.#parts.writeCells(sheet.part, edits);
     }
-    if (chainBreaks) dropCalcChain(this.pkg, this.#part);
+    if (chainBreaks) dropCalcChain(this.pkg, this.#parts.part);
     this.#stale = false;
   }
 
-  #arrayMark(): number {
-    return dynamicArrayMark(this.pkg, this.#part, this.#dialect);
+  #placeOf(name: string): number {
+    const index = this.#book.sheets.findIndex((known) => sameName(known.name, name));
+    if (index < 0) throw new Error(`The workbook has no sheet "${name}".`);
+    return index;
+  }
+
+  #placed(name: string) {
+    const sheet = this.#sheets.find((known) => sameName(known.name, name));
+    if (sheet === undefined) throw new Error(`The workbook has no sheet "${name}".`);
+    const index = this.#placeOf(name);
+    return { name: sheet.name, part: sheet.part, index, workbookPart: this.#parts.part };
   }
 
   #reload(): void {
-    this.#book = readBook(this.pkg, this.#part);
+    this.#book = readBook(this.pkg, this.#parts.part);
     this.#sheets = this.#makeSheets();
     this.#tables = undefined;
   }
@@ -245,46 +226,23 @@ export class Workbook {
     return this.#book.sheets
       .filter((sheet) => sheet.isWorksheet)
       .map(({ name, state, rel }) => {
-        const known = this.#sheets.find(
-          (sheet) => sheet.part === rel.target && sheet.name === name,
-        );
+        const isSame = (each: PackageSheet) => each.part === rel.target && each.name === name;
+        const known = this.#sheets.find(isSame);
         if (known !== undefined) return known;
+        const { styles, dialect } = this.#parts;
         return new PackageSheet(name, state, rel.target, {
-          read: () => this.#readSheet(rel.target),
+          pkg: this.pkg,
+          dialect,
+          looks: styles,
+          read: () => this.#parts.readSheet(rel.target, this.#book.date1904),
           tables: () => readTables(this.pkg, rel.target, name),
+          formatCode: (style) => styles.formatCode(style),
+          sheet: (other) => this.sheet(other),
+          setOwnName: (own, formula) => this.setName(own, formula, name),
           edited: () => {
             this.#stale = true;
           },
         });
       });
   }
-
-  #readSheet(part: string): SheetData {
-    const bytes = this.pkg.get(part);
-    if (bytes === undefined) throw damaged(part, "the part is missing");
-    return readSheet(part, bytes, {
-      depth: this.limits.depth,
-      cells: this.#cells,
-      date1904: this.#book.date1904,
-      strings: () => this.#sharedStrings(),
-    });
-  }
-
-  #sharedStrings(): readonly string[] {
-    if (this.#strings === undefined) {
-      const rel = readRels(this.pkg, this.#part).find(
-        (known) => kindOf(known.type) === "sharedStrings",
-      );
-      const bytes = rel === undefined ? undefined : this.pkg.get(rel.target);
-      this.#strings =
-        rel === undefined || bytes === undefined
-          ? []
-          : readSharedStrings(rel.target, bytes, this.limits.depth);
-    }
-    return this.#strings;
-  }
-}
-
-function noSheets(message: string): WorkbookError {
-  return new WorkbookError("no-sheets", message);
 }

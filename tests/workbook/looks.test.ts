@@ -30,6 +30,7 @@ describe("The look of a cell", () => {
     expect(workbook.styleSpec(0)).toEqual({});
     expect(workbook.styleSpec(1)).toEqual({
       numberFormat: "0.0",
+      size: 14,
       bold: true,
       border: true,
       align: "right",
@@ -44,6 +45,7 @@ describe("The look of a cell", () => {
     sheet.setStyle(0, 0, style);
     expect(workbook.styleSpec(style)).toEqual({
       numberFormat: "0.0",
+      size: 14,
       border: true,
       align: "right",
       unlocked: true,
@@ -67,10 +69,30 @@ describe("The look of a cell", () => {
     expect(workbook.restyle(0, { fill: "FFCC00", wrap: true, unlocked: true })).toBe(changed);
   });
 
-  it("refuses colours that are none, and borders", () => {
+  it("refuses colours that are none", () => {
     const { workbook } = openCells(cells, more);
     expect(thrownBy(() => workbook.restyle(0, { fill: "red" }))).toBeInstanceOf(RangeError);
-    expect(thrownBy(() => workbook.restyle(0, { border: true }))).toBeInstanceOf(RangeError);
+  });
+
+  it("takes lines on single sides, and gives them up again", () => {
+    const { workbook } = openCells(cells, more);
+    const lined = workbook.restyle(0, { edges: { bottom: "medium", color: "0000FF" } });
+    expect(workbook.styleSpec(lined)).toEqual({ edges: { bottom: "medium" } });
+    const both = workbook.restyle(lined, { edges: { top: "thin" } });
+    expect(workbook.styleSpec(both).edges).toEqual({ top: "thin", bottom: "medium" });
+    const bare = workbook.restyle(both, { edges: { top: undefined, bottom: undefined } });
+    expect(workbook.styleSpec(bare)).toEqual({});
+    expect(workbook.addStyle({ edges: { bottom: "medium", color: "0000FF" } })).toBe(lined);
+  });
+
+  it("takes a height of letters and a place in the cell", () => {
+    const { workbook } = openCells(cells, more);
+    const style = workbook.restyle(0, { size: 16, valign: "center" });
+    expect(workbook.styleSpec(style)).toEqual({ size: 16, valign: "center" });
+    expect(workbook.styleSpec(workbook.addStyle({ size: 16, valign: "top" }))).toEqual({
+      size: 16,
+      valign: "top",
+    });
   });
 
   it("is made where the workbook has no formats yet", () => {

@@ -1,4 +1,5 @@
 import type { ReadContext } from "../../src/workbook/cell-content";
+import { CopiedFormula } from "../../src/workbook/copied-formula";
 import { WorkbookError } from "../../src/workbook/error";
 import { Budget, defaultLimits } from "../../src/workbook/limits";
 import { SharedFormula } from "../../src/workbook/shared-formula";
@@ -23,7 +24,9 @@ function contextOf({ strings = [], date1904 = false, depth, cells }: Given): Rea
   };
 }
 
-function formulaOf(stored: StoredFormula) {
+/** A shared formula as it is kept; a copied one as the text it stands for. */
+function formulaOf(stored: StoredFormula, row: number) {
+  if (stored instanceof CopiedFormula) return stored.at(row);
   if (!(stored instanceof SharedFormula)) return stored;
   return { row: stored.row, col: stored.col, formula: stored.formula };
 }
@@ -33,7 +36,7 @@ function told(data: SheetData) {
   return {
     rows: data.order.map((index) => {
       const row = data.rows.get(index);
-      return { index, ...row, formulas: row?.formulas.map(formulaOf) };
+      return { index, ...row, formulas: row?.formulas.map((stored) => formulaOf(stored, index)) };
     }),
     fileOrder: [...data.rows.keys()],
     extent: data.extent,

@@ -1,12 +1,13 @@
 import { describe, expect, it } from "vitest";
-import type { Cell } from "../../src/workbook";
+import { type Cell, CopiedFormula } from "../../src/workbook";
 import { openCells } from "./packages";
 
 function visited(sheet: ReturnType<typeof openCells>["sheet"]) {
   const seen: Omit<Cell, "style">[] = [];
-  sheet.visit((row, col, value, formula, arrayRef) =>
-    seen.push({ row, col, value, formula, arrayRef }),
-  );
+  sheet.visit((row, col, value, source, arrayRef) => {
+    const formula = source instanceof CopiedFormula ? source.at(row) : source;
+    seen.push({ row, col, value, formula, arrayRef });
+  });
   return seen;
 }
 
@@ -21,6 +22,18 @@ describe("a visit of all cells", () => {
       .map(({ style: _, ...rest }) => rest);
     expect(told.map((cell) => cell.formula)).toEqual(["B1:B2", '""', "A3*2", "A4*2", "1/0"]);
     expect(visited(sheet)).toEqual(told);
+  });
+
+  it("sees a formula copied down as one and the same", () => {
+    const { sheet: own } = openCells(
+      [1, 2, 3, 4].map((r) => `<row r="${r}"><c r="B${r}"><f>A${r}*2</f></c></row>`).join(""),
+    );
+    const sources: unknown[] = [];
+    own.visit((_, __, ___, source) => sources.push(source));
+    expect(sources[0]).toBe("A1*2");
+    expect(sources[1]).toBeInstanceOf(CopiedFormula);
+    expect(sources.slice(2)).toEqual([sources[1], sources[1]]);
+    expect(visited(own).map((cell) => cell.formula)).toEqual(["A1*2", "A2*2", "A3*2", "A4*2"]);
   });
 
   it("sees edits", () => {

@@ -1,0 +1,81 @@
+import { decodeText, detectEncoding, encodeText } from "./decode";
+import { type Dialect, strict, transitional } from "./dialect";
+import type { SheetEdits } from "./edit";
+import { damaged } from "./error";
+import { findWorkbookPart } from "./find-workbook";
+import { Budget } from "./limits";
+import { dynamicArrayMark } from "./metadata";
+import { kindOf, readRels } from "./opc";
+import type { Package } from "./package";
+import { readSharedStrings } from "./shared-strings";
+import type { SheetData } from "./sheet-data";
+import { readSheet } from "./sheet-read";
+import { spliceSheet } from "./sheet-splice";
+import { Styles } from "./styles";
+import type { Limits } from "./types";
+
+/** The package of a workbook with what all its sheets share. */
+export class BookParts {
+  /** Name of the workbook part. */
+  readonly part: string;
+  readonly dialect: Dialect;
+  readonly styles: Styles;
+  readonly #cells: Budget;
+  #strings: readonly string[] | undefined;
+
+  constructor(
+    readonly pkg: Package,
+    private readonly limits: Limits,
+  ) {
+    this.part = findWorkbookPart(pkg);
+    this.#cells = new Budget(
+      limits.cells,
+      `The workbook holds more than ${limits.cells} cells, the most that are read.`,
+    );
+    const main = readRels(pkg, "").find((rel) => kindOf(rel.type) === "officeDocument");
+    this.dialect = main?.type.startsWith(strict.relationships) ? strict : transitional;
+    const styles = readRels(pkg, this.part).find((rel) => kindOf(rel.type) === "styles");
+    this.styles = new Styles(pkg, this.part, styles?.target ?? null, this.dialect);
+  }
+
+  readSheet(part: string, date1904: boolean): SheetData {
+    const bytes = this.pkg.get(part);
+    if (bytes === undefined) throw damaged(part, "the part is missing");
+    return readSheet(part, bytes, {
+      depth: this.limits.depth,
+      cells: this.#cells,
+      date1904,
+      strings: () => this.#sharedStrings(),
+    });
+  }
+
+  /** Writes edits of cells into a sheet's part. */
+  writeCells(part: string, edits: SheetEdits): void {
+    const bytes = this.pkg.get(part) as Uint8Array;
+    const text = decodeText(part, bytes);
+    const edited = spliceSheet(part, text, edits, {
+      depth: this.limits.depth,
+      dynamicArrayMark: () => this.arrayMark(),
+    });
+    if (edited !== text) this.pkg.set(part, encodeText(edited, detectEncoding(bytes)));
+  }
+
+  /** The cm attribute of a dynamic array. */
+  arrayMark(): number {
+    return dynamicArrayMark(this.pkg, this.part, this.dialect);
+  }
+
+  #sharedStrings(): readonly string[] {
+    if (this.#strings === undefined) {
+      const rel = readRels(this.pkg, this.part).find(
+        (known) => kindOf(known.type) === "sharedStrings",
+      );
+      const bytes = rel === undefined ? undefined : this.pkg.get(rel.target);
+      this.#strings =
+        rel === undefined || bytes === undefined
+          ? []
+          : readSharedStrings(rel.target, bytes, this.limits.depth);
+    }
+    return this.#strings;
+  }
+}

@@ -1,0 +1,73 @@
+import { dropCalcChain, enterSheet, renameSheet, strikeSheet } from "./book-edit";
+import type { BookParts } from "./book-parts";
+import { readRels, removePart, removeRel } from "./opc";
+import { type SheetPlace, whyNotRemovable, whyNotRenamable } from "./removable";
+import { sheetOwnParts } from "./sheet-parts";
+import { sheetXml } from "./sheet-write";
+import type { Sheet, SheetSpec } from "./types";
+
+/** The part of a new worksheet. Throws a RangeError, before anything is changed, for what is not possible. */
+function partOf(parts: BookParts, name: string, spec: SheetSpec, selected: boolean): string {
+  const { dialect } = parts;
+  // The first run finds what is not possible before anything is changed.
+  let spills = false;
+  const mark = () => {
+    spills = true;
+    return 1;
+  };
+  const xml = sheetXml({ name, spec, dialect, selected, mark });
+  if (!spills) return xml;
+  const cm = parts.arrayMark();
+  return sheetXml({ name, spec, dialect, selected, mark: () => cm });
+}
+
+/** Enters a new worksheet after the last. */
+export function addSheetPart(
+  parts: BookParts,
+  name: string,
+  spec: SheetSpec,
+  selected: boolean,
+): void {
+  const xml = partOf(parts, name, spec, selected);
+  enterSheet(parts.pkg, parts.part, parts.dialect, name, xml, spec.state);
+}
+
+/** Gives a sheet just written what is not part of its own text. */
+export function furnish(sheet: Sheet, spec: SheetSpec): Sheet {
+  const { merges, page, conditionalFormats, charts = [] } = spec;
+  if (merges || page || conditionalFormats) sheet.arrange({ merges, page, conditionalFormats });
+  for (const chart of charts) sheet.addChart(chart);
+  return sheet;
+}
+
+/** Writes a worksheet anew in its place. Throws an Error where it carries what would be lost. */
+export function replaceSheetPart(parts: BookParts, place: SheetPlace, spec: SheetSpec): void {
+  const { pkg } = parts;
+  const { name, part } = place;
+  const owned = sheetOwnParts(pkg, part);
+  if ("reason" in owned)
+    throw new Error(`The sheet "${name}" cannot be replaced: ${owned.reason}.`);
+  const xml = partOf(parts, name, spec, place.index === 0);
+  for (const { id } of readRels(pkg, part)) removeRel(pkg, part, id);
+  for (const other of owned.parts) removePart(pkg, other);
+  pkg.set(part, new TextEncoder().encode(xml));
+  dropCalcChain(pkg, parts.part);
+}
+
+/** Takes a worksheet out. Throws an Error that says what stands against it. */
+export function removeSheetPart(parts: BookParts, place: SheetPlace): void {
+  const { pkg } = parts;
+  const why = whyNotRemovable(pkg, place);
+  if (why !== null) throw new Error(`The sheet "${place.name}" cannot be removed: ${why}.`);
+  const owned = sheetOwnParts(pkg, place.part);
+  strikeSheet(pkg, parts.part, place.index);
+  if ("parts" in owned) for (const part of owned.parts) removePart(pkg, part);
+  dropCalcChain(pkg, parts.part);
+}
+
+/** Gives a worksheet another name. Throws an Error that names what would not follow. */
+export function renameSheetPart(parts: BookParts, place: SheetPlace, newName: string): void {
+  const why = whyNotRenamable(parts.pkg, place);
+  if (why !== null) throw new Error(`The sheet "${place.name}" cannot be renamed: ${why}.`);
+  renameSheet(parts.pkg, parts.part, place.index, newName);
+}
