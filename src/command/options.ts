@@ -1,5 +1,6 @@
 import { resolve } from "node:path";
 import { parseArgs } from "node:util";
+import type { CopyKind } from "./copy";
 
 export const formats = ["table", "json", "csv", "html"] as const;
 export type Format = (typeof formats)[number];
@@ -15,6 +16,8 @@ export interface Options {
   readonly record: string | undefined;
   /** The cell to trace instead of a check, as written: Fans!P3. */
   readonly trace: string | undefined;
+  /** A copy to write instead of a check. */
+  readonly copy: { readonly kind: CopyKind; readonly file: string } | undefined;
   /** Tell what changed from the first file to the second instead. */
   readonly compare: boolean;
 }
@@ -30,6 +33,8 @@ export const usage = `Checks job workbooks of flow-box readings.
   --record FILE   write records to print and sign, and nothing else, into a new workbook FILE
   --report-only   exit 0 also when something was found
   --compare       tell instead what changed from the first of two files to the second
+  --plain FILE    write instead a copy with native formulas in place of ours to FILE
+  --values FILE   write instead a copy with values only to FILE
   --trace CELL    tell instead how a cell, such as Fans!P3, comes to its value (with --json as JSON)
 
 Exit status: 0 nothing found or changed, 1 something was, 2 a file or cell could not be read.
@@ -63,7 +68,18 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
     return { complaint: "--record writes a workbook: give it a name that ends in .xlsx" };
   if (record !== undefined && positionals.some((file) => resolve(file) === resolve(record)))
     return { complaint: "--record would write over a file that is checked: give another name" };
+  const copy = copyAsked(values.plain, values.values);
+  if (
+    copy !== undefined &&
+    (positionals.length > 1 || values.compare || values.trace !== undefined)
+  )
+    return { complaint: "--plain and --values copy one file, and do nothing else" };
+  if (values.plain !== undefined && values.values !== undefined)
+    return { complaint: "choose one of --plain and --values" };
+  if (copy !== undefined && !copy.file.toLowerCase().endsWith(".xlsx"))
+    return { complaint: `--${copy.kind} writes a workbook: give it a name that ends in .xlsx` };
   return {
+    copy,
     files: positionals,
     format: chosen[0] ?? "table",
     out: values.out,
@@ -72,6 +88,11 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
     trace: values.trace,
     compare: values.compare === true,
   };
+}
+
+function copyAsked(plain: string | undefined, values: string | undefined): Options["copy"] {
+  if (plain !== undefined) return { kind: "plain", file: plain };
+  return values === undefined ? undefined : { kind: "values", file: values };
 }
 
 function parse(args: readonly string[]) {
@@ -85,6 +106,8 @@ function parse(args: readonly string[]) {
       out: { type: "string" },
       "report-only": { type: "boolean" },
       record: { type: "string" },
+      plain: { type: "string" },
+      values: { type: "string" },
       trace: { type: "string" },
       compare: { type: "boolean" },
       help: { type: "boolean", short: "h" },

@@ -6,7 +6,8 @@ import { Workbook } from "../workbook";
 /** Writes the records of checked jobs, and nothing else, into a new workbook; gives its bytes. */
 export function recordWorkbook(checks: readonly JobCheck[]): Uint8Array {
   const workbook = Workbook.create();
-  for (const check of checks) for (const plan of allRecords(check)) addPlan(workbook, plan);
+  for (const check of checks)
+    for (const plan of allRecords(check)) addPlan(workbook, plan, "beside");
   return workbook.save();
 }
 

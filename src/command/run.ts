@@ -2,6 +2,7 @@ import { writeFile } from "node:fs/promises";
 import { isOpen } from "../job";
 import { checkFile, type FileCheck } from "./check-file";
 import { compareFiles } from "./compare";
+import { writeCopy } from "./copy";
 import { readOptions, usage } from "./options";
 import { writeRecord } from "./record";
 import { csvReport } from "./reports/csv";
@@ -33,6 +34,13 @@ export async function run(args: readonly string[], around: Surroundings): Promis
     const traced = await traceCell(options.trace, options.files[0] ?? "", options.format);
     if ("complaint" in traced) around.note(`${traced.complaint}\n`);
     return "report" in traced ? print(traced.report, options.out, around) : 2;
+  }
+  if (options.copy) {
+    const { kind, file } = options.copy;
+    const copied = await writeCopy(kind, options.files[0] ?? "", file);
+    if ("complaint" in copied) around.note(`${copied.complaint}\n`);
+    else around.out(`${copied.said}\n`);
+    return "complaint" in copied ? 2 : 0;
   }
   if (options.compare) {
     const [before = "", after = ""] = options.files;

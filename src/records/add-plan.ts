@@ -1,0 +1,106 @@
+import type { CellSpec, PageSpec, SheetSpec, StyleSpec, Workbook } from "../workbook";
+import { placeOf } from "./names";
+import type { Look, PlanMargin, PlanPage, SheetPlan } from "./plan";
+
+/** Margins of record sheets in inches. */
+export const margins = {
+  left: 0.6,
+  right: 0.6,
+  top: 0.6,
+  bottom: 0.75,
+  header: 0.3,
+  footer: 0.35,
+} as const;
+
+const lineColor = "B9C4C1";
+
+/**
+ * Writes a plan into a workbook and gives the name of its sheet: the sheet made from such a plan
+ * before is written anew in its place; a foreign sheet of that name stays, and another is taken.
+ * With "beside" it is always a new sheet. Throws an Error where the sheet made before now carries
+ * comments or other things of its own.
+ */
+export function addPlan(
+  workbook: Workbook,
+  plan: SheetPlan,
+  where: "in place" | "beside" = "in place",
+): string {
+  const sheets = workbook.sheets.map((sheet) => {
+    return { name: sheet.name, first: where === "beside" ? null : sheet.cell(0, 0)?.value };
+  });
+  const { name, isThere } = placeOf(plan, sheets);
+  const spec = specOf(workbook, plan);
+  if (isThere) workbook.replaceSheet(name, spec);
+  else workbook.addSheet(name, spec);
+  return name;
+}
+
+function specOf(workbook: Workbook, plan: SheetPlan): SheetSpec {
+  const { columns, rows, merges, page, chart } = plan;
+  const styles = new Map<Look, number>();
+  const styleOf = (look: Look) => {
+    let style = styles.get(look);
+    if (style === undefined) {
+      style = workbook.addStyle(styleSpecOf(look));
+      styles.set(look, style);
+    }
+    return style;
+  };
+  return {
+    rows: rows.map(({ cells }) =>
+      cells.map((cell): CellSpec | null => {
+        if (cell === null) return null;
+        const { value, formula, look } = cell;
+        return { value, formula, style: styleOf(look) };
+      }),
+    ),
+    columnWidths: columns,
+    rowHeights: rows.map(({ height }) => height),
+    merges,
+    page: pageSpecOf(page),
+    charts: chart === undefined ? [] : [{ ...chart, legend: "bottom" }],
+  };
+}
+
+function styleSpecOf({ line, format, ...look }: Look): StyleSpec {
+  const bottom = line === "heavy under" ? ("medium" as const) : ("thin" as const);
+  const side = "thin" as const;
+  return {
+    valign: "top",
+    ...look,
+    ...(format === undefined ? {} : { numberFormat: format }),
+    ...(line === undefined
+      ? {}
+      : line === "around"
+        ? { edges: { left: side, right: side, top: side, bottom: side, color: lineColor } }
+        : { edges: { bottom, color: lineColor } }),
+  };
+}
+
+function pageSpecOf({ paper, landscape, onePage, titleRows, footer, area }: PlanPage): PageSpec {
+  return {
+    paper,
+    landscape,
+    pagesWide: 1,
+    ...(onePage ? { pagesTall: 1 } : {}),
+    margins,
+    centered: true,
+    footer: codesOf(footer),
+    ...(titleRows > 0 ? { titleRows: [0, titleRows - 1] as const } : {}),
+    area,
+  };
+}
+
+/** Margin texts in the codes of spreadsheets, which both writers need. */
+export function codesOf({ left, center, right }: PlanMargin) {
+  const coded = (text: string | undefined) => (text === undefined ? undefined : footerCode(text));
+  return { left: coded(left), center: coded(center), right: coded(right) };
+}
+
+/** The longest margin text kept; all three together may have 255 characters. */
+const longestText = 70;
+
+function footerCode(text: string): string {
+  const short = text.length > longestText ? `${text.slice(0, longestText - 1)}…` : text;
+  return short.replaceAll("&", "&&").replaceAll("{pages}", "&N").replaceAll("{page}", "&P");
+}

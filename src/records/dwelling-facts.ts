@@ -1,0 +1,104 @@
+import { dwellingRate, type Finding, type Job, type RequiredRate } from "../job";
+import { type FanFact, fanFacts } from "./fan-facts";
+
+/** What a record says of one dwelling. */
+export interface DwellingFact {
+  readonly name: string;
+  /** Row of the job's dwelling table; −1 where it is listed only by its fans. */
+  readonly row: number;
+  readonly plan: string;
+  readonly floor: number;
+  readonly bedrooms: number;
+  readonly fans: readonly FanFact[];
+  /** The edition's rate; undefined where floor area or bedrooms are unusable. */
+  readonly rate: RequiredRate | undefined;
+  /** What the fans must move: the rate after a credit where the job works one out, else the rate. */
+  readonly needed: number;
+  /** Sum of the usable continuous flows. */
+  readonly provided: number;
+  /** A continuous fan is not measured, or its reading cannot be used. */
+  readonly isUnsure: boolean;
+  readonly continuousFans: number;
+  /** What is missing, above 0; NaN where it cannot be told, 0 where nothing is. */
+  readonly missing: number;
+}
+
+/** Names compare without case and spaces at the ends. */
+const plain = (name: string) => name.trim().toLowerCase();
+
+/** The dwellings of a job: those listed, then those that only fans name. */
+export function dwellingFacts(job: Job): DwellingFact[] {
+  const { dwellings } = job.tables;
+  const byName = new Map<string, FanFact[]>();
+  for (const fan of fanFacts(job)) {
+    const key = plain(fan.dwelling);
+    byName.set(key, [...(byName.get(key) ?? []), fan]);
+  }
+  const listed = (dwellings?.texts("dwelling") ?? []).map((name, row) => ({ name, row }));
+  const names = new Set(listed.map(({ name }) => plain(name)));
+  const strayed = [...byName]
+    .filter(([key]) => key !== "" && !names.has(key))
+    .map(([, [fan]]) => ({ name: fan?.dwelling ?? "", row: -1 }));
+  const met = new Set<string>();
+  return [...listed, ...strayed]
+    .filter(({ name }) => name !== "" && !met.has(plain(name)) && met.add(plain(name)))
+    .map(({ name, row }) => factOf(job, name, row, byName.get(plain(name)) ?? []));
+}
+
+function factOf(job: Job, name: string, row: number, fans: readonly FanFact[]): DwellingFact {
+  const { dwellings } = job.tables;
+  const number = (key: string) =>
+    row < 0 ? Number.NaN : (dwellings?.number(key, row) ?? Number.NaN);
+  const [floor, bedrooms] = [number("floor"), number("bedrooms")];
+  const rate = rateOf(job, floor, bedrooms);
+  const after = number("needed");
+  const needed = after > 0 ? after : (rate?.rate ?? Number.NaN);
+  const continuous = fans.filter(({ isContinuous, isAbsent }) => isContinuous && !isAbsent);
+  const usable = continuous.filter(({ flow, verdict }) => {
+    return !Number.isNaN(flow) && verdict !== "retest" && verdict !== "not measured";
+  });
+  const provided = usable.reduce((sum, { flow }) => sum + flow, 0);
+  const isUnsure = usable.length < continuous.length;
+  const isTold = continuous.length > 0 && !isUnsure && !Number.isNaN(needed);
+  return {
+    name,
+    row,
+    plan: row < 0 ? "" : (dwellings?.text("plan", row) ?? ""),
+    floor,
+    bedrooms,
+    fans,
+    rate,
+    needed,
+    provided,
+    isUnsure,
+    continuousFans: continuous.length,
+    missing: isTold ? Math.max(0, needed - provided) : Number.NaN,
+  };
+}
+
+function rateOf(job: Job, floor: number, bedrooms: number): RequiredRate | undefined {
+  const { edition, system, method } = job.settings;
+  if (!edition || !(floor > 0) || !(bedrooms >= 0)) return undefined;
+  try {
+    return dwellingRate(edition, floor, bedrooms, system, method);
+  } catch {
+    // What is wrong with the size or the method has a finding of its own.
+    return undefined;
+  }
+}
+
+/** The findings about a dwelling: on its own row, or on the row of one of its fans. */
+export function findingsOf(
+  job: Job,
+  findings: readonly Finding[],
+  dwelling: DwellingFact,
+): Finding[] {
+  const { dwellings } = job.tables;
+  const fanTable = job.fans?.table;
+  const fanRows = new Set(dwelling.fans.map(({ row }) => fanTable?.rows[row]));
+  const own = dwelling.row < 0 ? undefined : dwellings?.rows[dwelling.row];
+  return findings.filter(({ sheet, row }) => {
+    if (row < 0) return false;
+    return sheet === fanTable?.name ? fanRows.has(row) : sheet === dwellings?.name && row === own;
+  });
+}

@@ -1,0 +1,176 @@
+import { type JobCheck, type Provenance, provenanceOf, unitOf } from "../job";
+import { type DwellingFact, dwellingFacts, findingsOf } from "./dwelling-facts";
+import { type FanFact, whoAndWhen } from "./fan-facts";
+import { looks } from "./looks";
+import { sheetNameOf } from "./names";
+import type { Look, SheetPlan } from "./plan";
+import { letter, PlanRows } from "./plan-rows";
+import { addCautions, addSignatures } from "./sections/closing";
+import { addAccepted, addFindingsInWords } from "./sections/findings";
+import { counted, dayText, figure, orNull, paperOf } from "./words";
+
+/** Fan, room, duty, box and openings, readings, pressure, flow, ±, required, missing, verdict, day. */
+const columns = [7, 15, 11, 12, 13, 10, 9, 8, 10, 10, 16, 11];
+/** More fans than this take a second page. */
+const mostOnePage = 30;
+
+/** The record of one dwelling: its fans row by row, its rate, what is missing and what was found. */
+export function dwellingRecord(
+  check: JobCheck,
+  dwelling: string,
+  provenance: Provenance = provenanceOf(check.job),
+): SheetPlan {
+  const { job } = check;
+  const fact = dwellingFacts(job).find(
+    ({ name }) => name.trim().toLowerCase() === dwelling.trim().toLowerCase(),
+  );
+  if (!fact) throw new RangeError(`The job has no dwelling "${dwelling}".`);
+  const { settings } = job;
+  const mark = `Dwelling record: ${fact.name}`;
+  const rows = new PlanRows(columns);
+  rows.line(mark, looks.title);
+  rows.line(settings.name === "" ? "Job without a name" : settings.name, looks.subtitle);
+  addFacts(rows, check, fact);
+  addFans(rows, check, fact);
+  addRate(rows, check, fact);
+  const findings = findingsOf(job, check.findings, fact);
+  addFindingsInWords(rows, findings);
+  addAccepted(rows, job, findings);
+  addCautions(rows);
+  addSignatures(rows, ["Tested by", "Reviewed by"]);
+  return {
+    name: sheetNameOf(`Record ${fact.name}`),
+    mark,
+    columns,
+    rows: rows.rows,
+    merges: rows.merges,
+    page: {
+      paper: paperOf(settings.system),
+      landscape: true,
+      onePage: fact.fans.length <= mostOnePage,
+      titleRows: 2,
+      footer: {
+        left: [settings.name, fact.name].filter((part) => part !== "").join(": "),
+        center: "Page {page} of {pages}",
+        right: `Inputs ${provenance.fingerprint}`,
+      },
+      area: `A1:${letter(columns.length - 1)}${rows.rows.length}`,
+    },
+  };
+}
+
+function addFacts(rows: PlanRows, check: JobCheck, fact: DwellingFact): void {
+  const { settings } = check.job;
+  const { when, testers } = whoAndWhen(check, fact.fans);
+  const size = [
+    fact.plan === "" ? "" : `plan ${fact.plan}`,
+    fact.floor > 0 ? `${figure(fact.floor)} ${unitOf("floor", settings.system)}` : "",
+    fact.bedrooms >= 0 ? counted(fact.bedrooms, "bedroom") : "",
+  ].filter((part) => part !== "");
+  rows.gap(4);
+  rows.fact("Dwelling", size.length === 0 ? "not on the sheet of dwellings" : size.join(", "), 2);
+  rows.fact(
+    "Tested",
+    [when, testers.size === 0 ? "nobody named" : `by ${[...testers.keys()].join(", ")}`].join(", "),
+    2,
+  );
+  rows.fact(
+    "Required by",
+    `${settings.edition?.title ?? "no edition named"}; pressures from ${figure(settings.low)} to ${figure(settings.high)} Pa are used`,
+    2,
+  );
+}
+
+function addFans(rows: PlanRows, { job }: JobCheck, { fans }: DwellingFact): void {
+  const unit = unitOf("flow", job.settings.system);
+  rows.section("Fans");
+  if (fans.length === 0) {
+    rows.line("No fan is listed for this dwelling.", looks.text);
+    return;
+  }
+  const column = (title: string, look: Look) => ({ title, span: 1, look });
+  rows.table(
+    [
+      column("Fan", looks.strongCell),
+      column("Room", looks.cell),
+      column("Duty", looks.cell),
+      column("Box · openings", looks.cell),
+      column("Readings (Pa)", looks.small),
+      column("Pressure (Pa)", looks.hundredth),
+      column(`Flow (${unit})`, looks.tenth),
+      column("± at 95 %", looks.tenth),
+      column(`Required (${unit})`, looks.tenth),
+      column(`Missing (${unit})`, looks.tenth),
+      column("Verdict", looks.strongCell),
+      column("Date", looks.small),
+    ],
+    fans.map((fan) => fanLine(fan, job.file.dateOffset)),
+  );
+}
+
+function fanLine(fan: FanFact, dateOffset = 0): (string | number | null)[] {
+  const { flow, required, isAbsent } = fan;
+  if (isAbsent)
+    return [
+      "none",
+      fan.room,
+      fan.duty,
+      "",
+      "",
+      null,
+      null,
+      null,
+      orNull(required),
+      null,
+      "no fan",
+      "",
+    ];
+  return [
+    fan.tag,
+    fan.room,
+    fan.duty,
+    fan.by,
+    fan.readings.map((reading) => figure(reading, 2)).join(", "),
+    orNull(fan.pressure),
+    orNull(flow),
+    orNull(fan.expanded),
+    orNull(required),
+    fan.verdict === "short" ? orNull(required - flow) : null,
+    fan.verdict ?? "no rate",
+    dayText(fan.date, dateOffset),
+  ];
+}
+
+function addRate(rows: PlanRows, { job }: JobCheck, fact: DwellingFact): void {
+  const unit = unitOf("flow", job.settings.system);
+  const { rate, needed, provided, missing, continuousFans, isUnsure } = fact;
+  rows.section("Whole dwelling");
+  if (!rate) {
+    rows.line("Its rate cannot be told: floor area, bedrooms or edition are missing.", looks.text);
+    return;
+  }
+  rows.fact(
+    "Rate",
+    `${figure(rate.rate)} ${unit} by ${rate.source.work}, ${rate.source.clause}; ${rate.source.mark}`,
+    2,
+  );
+  if (Math.abs(needed - rate.rate) > 1e-9)
+    rows.fact("After credit", `${figure(needed)} ${unit} must be moved by fans`, 2);
+  rows.fact(
+    "Continuous fans",
+    continuousFans === 0
+      ? "none on this sheet: the dwelling is ventilated by something else, or not at all"
+      : `${counted(continuousFans, "fan")}, together ${figure(provided)} ${unit}${isUnsure ? " as far as measured; not all of them can be used" : ""}`,
+    2,
+  );
+  rows.fact(
+    "Missing",
+    Number.isNaN(missing)
+      ? "cannot be told"
+      : missing > 0
+        ? `${figure(missing)} ${unit}`
+        : "nothing",
+    2,
+    missing > 0 ? looks.strong : looks.text,
+  );
+}

@@ -1,0 +1,120 @@
+import { fanBudget, type Job, type JobCheck, type Verdict, verdictColumn } from "../job";
+import { counted, dayText } from "./words";
+
+/** What a record says of one fan row, recomputed from the row's own cells. */
+export interface FanFact {
+  /** Row of the job's fan table. */
+  readonly row: number;
+  readonly dwelling: string;
+  readonly tag: string;
+  readonly room: string;
+  readonly duty: string;
+  readonly isContinuous: boolean;
+  /** The box with its openings, or the other instrument. */
+  readonly by: string;
+  readonly readings: readonly number[];
+  readonly pressure: number;
+  /** The flow that is judged; NaN where nothing was measured. */
+  readonly flow: number;
+  /** Half width at 95 %; NaN where it cannot be told. */
+  readonly expanded: number;
+  readonly required: number;
+  readonly verdict: Verdict | undefined;
+  readonly isMeasured: boolean;
+  /** The room has no fan, so that there is nothing to judge. */
+  readonly isAbsent: boolean;
+  readonly tester: string;
+  readonly date: number;
+}
+
+const known = new WeakMap<Job, readonly FanFact[]>();
+
+/** The fan rows of a job in their order. */
+export function fanFacts(job: Job): readonly FanFact[] {
+  let facts = known.get(job);
+  if (!facts) {
+    facts = gather(job);
+    known.set(job, facts);
+  }
+  return facts;
+}
+
+function gather(job: Job): FanFact[] {
+  const { fans, settings } = job;
+  if (!fans) return [];
+  const { table } = fans;
+  const { length } = fans;
+  const budgets = Array.from({ length }, (_, i) => fanBudget(fans, i));
+  const flows = Float64Array.from({ length }, (_, i) => judgedFlow(job, i));
+  const required = Float64Array.from({ length }, (_, i) => fans.requiredNumber(i));
+  const guard =
+    settings.judging === "guarded"
+      ? { spread: Float64Array.from(budgets, (b) => b?.u ?? Number.NaN), chance: settings.chance }
+      : undefined;
+  const status = fans.status.map((each, i) => (fans.isByInstrument(i) ? undefined : each));
+  const verdicts = verdictColumn(flows, required, length, status, guard);
+  return Array.from({ length }, (_, i) => {
+    const duty = fans.duty(i);
+    const isBox = !fans.isByInstrument(i);
+    const openings = table.text("openings", i);
+    return {
+      row: i,
+      dwelling: table.text("dwelling", i),
+      tag: table.text("tag", i),
+      room: table.text("room", i) || table.text("roomKind", i),
+      duty: "value" in duty ? duty.value : table.text("duty", i),
+      isContinuous: "value" in duty && duty.value === "continuous",
+      by: isBox
+        ? [table.text("box", i), openings].filter((part) => part !== "").join(" · ")
+        : table.text("instrument", i),
+      readings: isBox ? fans.readings(i) : fans.deviceReadings(i),
+      pressure: isBox ? (fans.pressure[i] as number) : Number.NaN,
+      flow: flows[i] as number,
+      expanded: budgets[i]?.expanded ?? Number.NaN,
+      required: required[i] as number,
+      verdict: verdicts[i],
+      isMeasured: fans.isMeasured(i),
+      isAbsent: fans.isAbsent(i),
+      tester: table.text("tester", i),
+      date: table.number("date", i),
+    };
+  });
+}
+
+/** The flow that the job judges: as its own cell has it where that is another than the measured one. */
+function judgedFlow({ fans, settings }: Job, i: number): number {
+  if (!fans) return Number.NaN;
+  if (settings.judgeBy !== "measured") {
+    const judged = fans.table.number("judged", i);
+    if (!Number.isNaN(judged)) return judged;
+  }
+  return fans.flow[i] as number;
+}
+
+/**
+ * First and last day of some rows, with the people who tested. Days that a finding calls unusable
+ * are left out and counted.
+ */
+export function whoAndWhen({ job, findings }: JobCheck, facts: readonly FanFact[]) {
+  const { table } = job.fans ?? {};
+  const unusable = new Set(
+    findings
+      .filter(({ kind, sheet }) => kind === "date-wrong" && sheet === table?.name)
+      .map(({ row }) => row),
+  );
+  const dated = facts.filter(({ row }) => !unusable.has(table?.rows[row] as number));
+  const days = dated.map(({ date }) => date).filter((date) => date > 0);
+  const testers = new Map<string, number>();
+  for (const { tester, isMeasured } of facts)
+    if (tester !== "" && isMeasured) testers.set(tester, (testers.get(tester) ?? 0) + 1);
+  const { dateOffset } = job.file;
+  const first = dayText(Math.min(...days), dateOffset);
+  const last = dayText(Math.max(...days), dateOffset);
+  const left = facts.length - dated.length;
+  const when =
+    days.length === 0 ? "no usable date" : first === last ? first : `${first} to ${last}`;
+  return {
+    when: left === 0 ? when : `${when}; ${counted(left, "row")} with a date that cannot be used`,
+    testers,
+  };
+}

@@ -1,0 +1,184 @@
+import {
+  type JobCheck,
+  type Provenance,
+  provenanceOf,
+  unitOf,
+  type Verdict,
+  verdicts,
+} from "../job";
+import { type DwellingFact, dwellingFacts } from "./dwelling-facts";
+import { type FanFact, fanFacts, whoAndWhen } from "./fan-facts";
+import { looks } from "./looks";
+import type { SheetPlan } from "./plan";
+import { letter, PlanRows } from "./plan-rows";
+import { addCautions, addProvenance, addSignatures } from "./sections/closing";
+import { addAccepted, addFindingsByKind } from "./sections/findings";
+import { addMeasuredWith } from "./sections/measured-with";
+import { addRates } from "./sections/rates";
+import { counted, figure, orNull, paperOf } from "./words";
+
+/** Twelve columns, on which every table of the record is laid out. */
+const columns = Array.from({ length: 12 }, () => 8.3);
+const title = "Record of fan flow tests";
+/** Points that a page has between its margins, of the lower of the two papers. */
+const pageHeight = 695;
+/** A record a little longer than a page is shrunk to one, so that no page holds a few last lines alone. */
+const mostShrunk = 1.35;
+
+/** The record of a whole job: what was measured, with what, by whom, by which rates, and what came of it. */
+export function jobRecord(
+  check: JobCheck,
+  provenance: Provenance = provenanceOf(check.job),
+): SheetPlan {
+  const { job, findings } = check;
+  const { settings } = job;
+  const facts = fanFacts(job).filter(({ isAbsent }) => !isAbsent);
+  const dwellings = dwellingFacts(job);
+  const name = settings.name === "" ? "Job without a name" : settings.name;
+  const rows = new PlanRows(columns);
+  rows.line(title, looks.title);
+  rows.line(name, looks.subtitle);
+  addFacts(rows, check, facts, dwellings);
+  addVerdicts(rows, facts, dwellings);
+  addShort(rows, check, dwellings);
+  addMeasuredWith(rows, job, facts);
+  addRates(rows, job, dwellings);
+  addFindingsByKind(rows, findings);
+  addAccepted(rows, job, findings);
+  addProvenance(rows, provenance);
+  addSignatures(rows, ["Tested by", "Reviewed by"]);
+  addCautions(rows);
+  return {
+    name: "Record",
+    mark: title,
+    columns,
+    rows: rows.rows,
+    merges: rows.merges,
+    page: {
+      paper: paperOf(settings.system),
+      landscape: false,
+      onePage: rows.height <= mostShrunk * pageHeight,
+      titleRows: 2,
+      footer: {
+        left: name,
+        center: "Page {page} of {pages}",
+        right: `Inputs ${provenance.fingerprint}`,
+      },
+      area: `A1:${letter(columns.length - 1)}${rows.rows.length}`,
+    },
+  };
+}
+
+function addFacts(
+  rows: PlanRows,
+  check: JobCheck,
+  facts: readonly FanFact[],
+  dwellings: readonly DwellingFact[],
+): void {
+  const { settings } = check.job;
+  const measured = facts.filter(({ isMeasured }) => isMeasured);
+  const { when, testers } = whoAndWhen(check, facts);
+  const method = settings.method === "" ? "" : `; dwelling rate by ${settings.method}`;
+  rows.gap(4);
+  rows.fact(
+    "Measured",
+    `${measured.length} of ${counted(facts.length, "fan")} in ${counted(dwellings.length, "dwelling")}`,
+  );
+  rows.fact("Tested", when);
+  rows.fact(
+    "Tested by",
+    testers.size === 0
+      ? "nobody named"
+      : [...testers].map(([name, fans]) => `${name} (${counted(fans, "fan")})`).join(", "),
+  );
+  rows.fact(
+    "Required by",
+    settings.edition ? `${settings.edition.title}${method}` : "no edition named",
+  );
+  rows.fact(
+    "Reading used",
+    `box pressures from ${figure(settings.low)} to ${figure(settings.high)} Pa; constant ${figure(settings.constant, 4)} where a box states none of its own`,
+  );
+}
+
+const meanings: Readonly<Record<Verdict, string>> = {
+  meets: "at or above the rate",
+  short: "below the rate",
+  "too close to call": "too near the rate for the spread of the flow",
+  retest: "read outside the window of pressures",
+  "not measured": "no usable reading",
+};
+
+function addVerdicts(
+  rows: PlanRows,
+  facts: readonly FanFact[],
+  dwellings: readonly DwellingFact[],
+): void {
+  rows.section("Verdicts");
+  const count = (verdict: Verdict | undefined, continuous?: boolean) =>
+    facts.filter(
+      (fact) =>
+        fact.verdict === verdict && (continuous === undefined || fact.isContinuous === continuous),
+    ).length;
+  const shownVerdicts = verdicts.filter(
+    (verdict) => verdict !== "too close to call" || count(verdict) > 0,
+  );
+  const lines: (string | number)[][] = shownVerdicts.map((verdict) => [
+    verdict,
+    count(verdict, false),
+    count(verdict, true),
+    count(verdict),
+    meanings[verdict],
+  ]);
+  if (count(undefined) > 0)
+    lines.push([
+      "no rate",
+      count(undefined, false),
+      count(undefined, true),
+      count(undefined),
+      "measured, but the rate cannot be told",
+    ]);
+  rows.table(
+    [
+      { title: "Verdict", span: 3, look: looks.strongCell },
+      { title: "On demand", span: 2, look: looks.whole },
+      { title: "Continuous", span: 2, look: looks.whole },
+      { title: "All", span: 1, look: looks.whole },
+      { title: "Meaning", span: 4, look: looks.cell },
+    ],
+    lines,
+  );
+  const told = dwellings.filter(({ missing }) => !Number.isNaN(missing));
+  const met = told.filter(({ missing }) => missing === 0).length;
+  rows.gap(4);
+  rows.line(
+    `Whole dwellings: ${met} of ${dwellings.length} reach their rate by their continuous fans, ${told.length - met} fall short, ${dwellings.length - told.length} cannot be told from this job.`,
+    looks.text,
+  );
+}
+
+function addShort(rows: PlanRows, { job }: JobCheck, dwellings: readonly DwellingFact[]): void {
+  const unit = unitOf("flow", job.settings.system);
+  const short = dwellings.filter(({ missing }) => missing > 0);
+  rows.section("Dwellings that fall short");
+  if (short.length === 0) {
+    rows.line("None.", looks.text);
+    return;
+  }
+  rows.table(
+    [
+      { title: "Dwelling", span: 3, look: looks.strongCell },
+      { title: "Plan", span: 3, look: looks.cell },
+      { title: `Needed (${unit})`, span: 2, look: looks.tenth },
+      { title: `Continuous (${unit})`, span: 2, look: looks.tenth },
+      { title: `Missing (${unit})`, span: 2, look: looks.tenth },
+    ],
+    short.map(({ name, plan, needed, provided, missing }) => [
+      name,
+      plan,
+      orNull(needed),
+      orNull(provided),
+      orNull(missing),
+    ]),
+  );
+}

@@ -1,0 +1,40 @@
+const longest = 31;
+
+/** A text made fit to be a sheet's name: signs that no name can have are taken out. */
+export function sheetNameOf(text: string): string {
+  const plain = text
+    .replace(/[[\]:*?/\\]/g, " ")
+    .replace(/\p{Cc}/gu, " ")
+    .replace(/\s+/g, " ")
+    .slice(0, longest)
+    .replace(/^['\s]+|['\s]+$/g, "");
+  return plain === "" ? "Record" : plain;
+}
+
+/** The name with a number behind it, within the length that a name can have. */
+export function numbered(name: string, number: number): string {
+  const tail = ` ${number}`;
+  return `${name.slice(0, longest - tail.length).trimEnd()}${tail}`;
+}
+
+/** A sheet as it matters to where a plan goes. */
+export interface KnownSheet {
+  readonly name: string;
+  /** What stands in A1. */
+  readonly first: unknown;
+}
+
+/** Where a plan goes: into the sheet made from it before, or under a name that is free. */
+export function placeOf(
+  plan: { readonly name: string; readonly mark: string },
+  sheets: readonly KnownSheet[],
+): { readonly name: string; readonly isThere: boolean } {
+  const byName = new Map(sheets.map((sheet) => [sheet.name.toLowerCase(), sheet]));
+  let name = plan.name;
+  for (let number = 2; ; number++) {
+    const known = byName.get(name.toLowerCase());
+    if (known === undefined) return { name, isThere: false };
+    if (known.first === plan.mark) return { name: known.name, isThere: true };
+    name = numbered(plan.name, number);
+  }
+}

@@ -1,0 +1,134 @@
+import { looks } from "./looks";
+import type { Look, PlanCell, PlanRow } from "./plan";
+
+/** A piece of a row: how many columns it spans, what it says and how it looks. */
+export interface Piece {
+  readonly span: number;
+  readonly value: string | number | null;
+  readonly look: Look;
+}
+
+/** Bold text takes so much more room. */
+const boldness = 1.1;
+/** A space that a right-aligned heading ends with, to stand over its numbers. */
+const noBreak = "\u00A0";
+/** Size of the font that column widths are counted in. */
+const widthSize = 11;
+const usualSize = 10;
+
+/** Collects the rows of a sheet, merges what spans columns and makes rows as high as their text. */
+export class PlanRows {
+  readonly rows: PlanRow[] = [];
+  readonly merges: string[] = [];
+
+  constructor(readonly columns: readonly number[]) {}
+
+  /** Number of the next row, from 1 as in addresses. */
+  get next(): number {
+    return this.rows.length + 1;
+  }
+
+  add(pieces: readonly Piece[], least = 0): void {
+    const cells: PlanCell[] = [];
+    let lines = 1;
+    let size = usualSize;
+    for (const { span, value, look } of pieces) {
+      const left = cells.length;
+      const width = this.columns.slice(left, left + span).reduce((sum, each) => sum + each, 0);
+      size = Math.max(size, look.size ?? usualSize);
+      if (look.wrap && typeof value === "string")
+        lines = Math.max(lines, linesOf(value, width, sizeOf(look)));
+      cells.push({ value, look });
+      for (let i = 1; i < span; i++) cells.push({ value: null, look });
+      if (span > 1)
+        this.merges.push(`${letter(left)}${this.next}:${letter(left + span - 1)}${this.next}`);
+    }
+    this.rows.push({ cells, height: Math.max(least, Math.ceil(lines * size * 1.3 + 3)) });
+  }
+
+  /** Of all rows together, in points. */
+  get height(): number {
+    return this.rows.reduce((sum, { height }) => sum + height, 0);
+  }
+
+  /** One text over all columns. */
+  line(value: string, look: Look): void {
+    this.add([{ span: this.columns.length, value, look }]);
+  }
+
+  /** A bare row; with a height, of that many points. */
+  gap(height = 8): void {
+    this.rows.push({ cells: [], height });
+  }
+
+  section(title: string): void {
+    this.gap();
+    this.line(title, looks.section);
+  }
+
+  /** A label with what it stands for. */
+  fact(label: string, value: string | number, span = 3, look: Look = looks.text): void {
+    this.add([
+      { span, value: label, look: looks.label },
+      { span: this.columns.length - span, value, look },
+    ]);
+  }
+
+  /** Headings with the rows below them; each column spans so many of the sheet's. */
+  table(
+    columns: readonly TableColumn[],
+    rows: readonly (readonly (string | number | null)[])[],
+  ): void {
+    if (rows.length === 0) {
+      this.line("None.", looks.text);
+      return;
+    }
+    this.add(
+      columns.map(({ span, title, look }) => ({
+        span,
+        value: look.align === "right" ? `${title.replace(" (", `${noBreak}\n(`)}${noBreak}` : title,
+        look: look.align === "right" ? looks.headNumber : looks.head,
+      })),
+    );
+    for (const row of rows)
+      this.add(columns.map(({ span, look }, i) => ({ span, value: row[i] ?? null, look })));
+  }
+}
+
+export interface TableColumn {
+  readonly title: string;
+  readonly span: number;
+  readonly look: Look;
+}
+
+/** The size of letters as it counts for their width. */
+function sizeOf({ size = usualSize, bold }: Look): number {
+  return bold ? size * boldness : size;
+}
+
+/** How many lines a text takes in a width of so many characters. */
+export function linesOf(text: string, width: number, size: number): number {
+  const most = Math.max(1, Math.floor((width * widthSize) / size));
+  return text.split("\n").reduce((sum, part) => sum + linesOfPart(part, most), 0);
+}
+
+function linesOfPart(text: string, most: number): number {
+  let lines = 1;
+  let used = 0;
+  for (const word of text.split(" ")) {
+    const needed = used === 0 ? word.length : used + 1 + word.length;
+    if (needed <= most) {
+      used = needed;
+      continue;
+    }
+    if (used > 0) lines++;
+    lines += Math.ceil(word.length / most) - 1;
+    used = word.length > most ? word.length % most : word.length;
+  }
+  return lines;
+}
+
+/** "A" for 0; record sheets have fewer than 26 columns. */
+export function letter(col: number): string {
+  return String.fromCharCode(65 + col);
+}

@@ -1,0 +1,35 @@
+import type { System } from "../editions";
+
+const dayMs = 86_400_000;
+
+/** "2026-09-07" for a serial number; `offset` is 1462 where days count from 1904. "" for none. */
+export function dayText(serial: number, offset = 0): string {
+  if (!(serial > 0) || serial === Number.POSITIVE_INFINITY) return "";
+  const days = Math.floor(serial) + offset - 25569;
+  return new Date(days * dayMs).toISOString().slice(0, 10);
+}
+
+/** A number with so many decimals, without those that say nothing. */
+export function figure(value: number, digits = 1): string {
+  return Number.isFinite(value) ? String(Number(value.toFixed(digits))).replace("-", "−") : "";
+}
+
+/** A difference with its sign. */
+export function signed(value: number, digits = 1): string {
+  if (!Number.isFinite(value)) return "";
+  return value > 0 ? `+${figure(value, digits)}` : figure(value, digits);
+}
+
+/** "1 fan", "3 fans". */
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+export function paperOf(system: System): "letter" | "a4" {
+  return system === "ip" ? "letter" : "a4";
+}
+
+/** A number for a cell; null for none. */
+export function orNull(value: number): number | null {
+  return Number.isFinite(value) ? value : null;
+}

@@ -1,0 +1,55 @@
+import { describe, expect, it } from "vitest";
+import { placeOf } from "../../src/records";
+import { sheetNameOf } from "../../src/records/names";
+import { linesOf, PlanRows } from "../../src/records/plan-rows";
+
+describe("The name of a record's sheet", () => {
+  it("holds only what a sheet's name may, within 31 characters", () => {
+    expect(sheetNameOf("Record Lot 3/4: [east]?")).toBe("Record Lot 3 4 east");
+    expect(sheetNameOf("'quoted'")).toBe("quoted");
+    expect(sheetNameOf("::")).toBe("Record");
+    expect(sheetNameOf(`Record ${"x".repeat(60)}`)).toHaveLength(31);
+  });
+
+  const plan = { name: "Record", mark: "Record of fan flow tests" };
+
+  it("is the one of the sheet made before, whatever the case", () => {
+    const sheets = [{ name: "RECORD", first: plan.mark }];
+    expect(placeOf(plan, sheets)).toEqual({ name: "RECORD", isThere: true });
+  });
+
+  it("is a free one beside a foreign sheet, and the same again the next time", () => {
+    const foreign = { name: "Record", first: "Vinyl" };
+    expect(placeOf(plan, [foreign])).toEqual({ name: "Record 2", isThere: false });
+    const own = { name: "Record 2", first: plan.mark };
+    expect(placeOf(plan, [foreign, own])).toEqual({ name: "Record 2", isThere: true });
+    const long = { name: "x".repeat(31), mark: "m" };
+    expect(placeOf(long, [{ name: long.name, first: null }]).name).toBe(`${"x".repeat(29)} 2`);
+  });
+});
+
+describe("The rows of a plan", () => {
+  it("are as high as the lines of their longest text", () => {
+    expect(linesOf("one two three", 20, 11)).toBe(1);
+    expect(linesOf("one two three", 8, 11)).toBe(2);
+    expect(linesOf("a\nb", 20, 11)).toBe(2);
+    expect(linesOf("x".repeat(25), 10, 11)).toBe(3);
+    // Smaller letters take less room.
+    expect(linesOf("x".repeat(12), 11, 10)).toBe(1);
+    const rows = new PlanRows([10, 10]);
+    rows.line("short", { wrap: true });
+    rows.line("a text that needs several lines of so narrow a sheet", { wrap: true });
+    const [short, long] = rows.rows.map(({ height }) => height);
+    expect(long).toBeGreaterThan(2 * (short ?? 0));
+  });
+
+  it("merge what spans columns and nothing else", () => {
+    const rows = new PlanRows([5, 5, 5]);
+    rows.add([
+      { span: 2, value: "a", look: {} },
+      { span: 1, value: "b", look: {} },
+    ]);
+    expect(rows.merges).toEqual(["A1:B1"]);
+    expect(rows.rows[0]?.cells.map((cell) => cell?.value)).toEqual(["a", null, "b"]);
+  });
+});
