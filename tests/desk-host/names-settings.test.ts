@@ -94,18 +94,31 @@ describe("Names", () => {
     ]);
   });
 
-  it("of the file are read and stay", async () => {
+  it("of the file are read and removed, those of the format itself stay", async () => {
     const book = `<workbook xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main" xmlns:r="http://schemas.openxmlformats.org/officeDocument/2006/relationships"><sheets><sheet name="Data" sheetId="1" r:id="rId1"/></sheets><definedNames><definedName name="Limit">Data!$A$1</definedName><definedName name="_xlnm.Print_Area" localSheetId="0">Data!$A$1</definedName></definedNames></workbook>`;
-    hostOf(Workbook.open(pack(parts(worksheet("<sheetData/>"), { "xl/workbook.xml": book }))));
+    const file = pack(parts(worksheet("<sheetData/>"), { "xl/workbook.xml": book }));
+    const host = hostOf(Workbook.open(file));
     await Excel.run(async (context) => {
       context.workbook.names.load("items/name,items/formula");
       await context.sync();
       expect(context.workbook.names.items.map(({ formula }) => formula)).toEqual(["=Data!$A$1"]);
     });
-    const { code } = await refusal(async (context) =>
-      context.workbook.names.getItem("Limit").delete(),
-    );
-    expect(code).toBe("UnsupportedOperation");
+    await Excel.run(async (context) => context.workbook.names.getItem("Limit").delete());
+    const { names } = Workbook.open(host.save());
+    expect(names.map(({ name }) => name)).toEqual(["_xlnm.Print_Area"]);
+  });
+
+  it("that were added are in the saved copy, with what is local and said of them", async () => {
+    const host = openDesk({ Data: rows([3, 4]) });
+    await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getItem("Data");
+      context.workbook.names.add("Readings", sheet.getRange("A1:B1"), "all & each");
+      sheet.names.add("Here", "=7");
+    });
+    expect(Workbook.open(host.save()).names).toEqual([
+      { name: "Readings", formula: "Data!$A$1:$B$1", sheet: null, comment: "all & each" },
+      { name: "Here", formula: "7", sheet: "Data" },
+    ]);
   });
 });
 

@@ -9,20 +9,20 @@ describe("What the host does not offer", () => {
       (context) => context.workbook.worksheets.getFirst().load("standardWidth"),
       "Worksheet.load",
     ],
-    "an object": [(context) => context.workbook.worksheets.getFirst().charts, "Worksheet.charts"],
+    "an object": [(context) => context.workbook.worksheets.getFirst().shapes, "Worksheet.shapes"],
     "a method": [
       (context) => context.workbook.worksheets.getFirst().getRange("A1").insert("Down"),
       "Range.insert",
     ],
     "a method without a result": [
-      (context) => context.workbook.worksheets.getFirst().getRange("A1").merge(),
-      "Range.merge",
+      (context) => context.workbook.worksheets.getFirst().getRange("A1").group("ByRows"),
+      "Range.group",
     ],
     "setting a property": [
       (context) => {
-        context.workbook.worksheets.getFirst().getRange("A1").rowHidden = true;
+        context.workbook.worksheets.getFirst().standardWidth = 9;
       },
-      "Range.rowHidden",
+      "Worksheet.standardWidth",
     ],
     "setting a property that is only read": [
       (context) => {
@@ -35,7 +35,7 @@ describe("What the host does not offer", () => {
       "WorksheetCollection._RegisterCalculatedEvent",
     ],
     "an object below a loaded one": [
-      (context) => context.workbook.worksheets.load("items/charts/count"),
+      (context) => context.workbook.worksheets.load("items/shapes/items"),
       "WorksheetCollection.load",
     ],
   };

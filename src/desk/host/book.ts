@@ -1,5 +1,6 @@
 import type { SheetModel } from "../../sheet";
 import {
+  type PageSpec,
   parseRange,
   type RangeRef,
   type Sheet,
@@ -7,9 +8,13 @@ import {
   type Workbook,
 } from "../../workbook";
 import type { Change } from "./change";
+import { chartsOf, type HostChart } from "./charts/host-chart";
 import type { Events } from "./events";
+import { validationsOf } from "./file-validations";
 import type { ConditionalFormat } from "./marks/conditional-format";
+import { marksOf } from "./marks/file-marks";
 import { overlaps } from "./subtract";
+import type { Validation } from "./validation-rule";
 import { HostError, notFound } from "./wire/errors";
 
 /** The worksheet functions as the sheet model takes them. */
@@ -36,16 +41,7 @@ export interface CellArea {
   readonly rects: readonly RangeRef[];
 }
 
-/** Entries a cell may take: a list "a,b,c", or a formula with "=" that yields them. */
-export interface ListRule {
-  readonly list: { readonly inCellDropDown: boolean; readonly source: string };
-}
-
-/** A validation rule of some cells; kept for the session. */
-export interface Validation {
-  ranges: readonly RangeRef[];
-  readonly rule: ListRule;
-}
+export type { ListRule } from "./validation-rule";
 
 /** Width of a column that states none, in characters: 64 pixels. */
 const standardWidth = 64 / 7;
@@ -58,14 +54,16 @@ export class SheetTab {
   /** Options of a protection set in this session; null where none was. */
   protection: Readonly<Record<string, unknown>> | null = null;
   visibility: SheetState;
-  frozenRows: number;
-  frozenCols: number;
-  /** Highest priority first. */
-  readonly marks: ConditionalFormat[] = [];
-  readonly validations: Validation[] = [];
   readonly customProperties = new Map<string, string>();
-  /** Widths in characters set in this session, by column. */
+  /** Widths in characters set since the file was written last, by column. */
   readonly widths = new Map<number, number>();
+  /** Heights of rows in points, set since then. */
+  readonly heights = new Map<number, number>();
+  /** What was set in this session of how it is printed. */
+  page: PageSpec = {};
+  #marks: ConditionalFormat[] | undefined;
+  #validations: Validation[] | undefined;
+  #charts: HostChart[] | undefined;
   #sheet: Sheet;
 
   constructor(
@@ -75,8 +73,27 @@ export class SheetTab {
   ) {
     this.#sheet = sheet;
     this.visibility = sheet.state;
-    this.frozenRows = sheet.frozenRows;
-    this.frozenCols = sheet.frozenCols;
+  }
+
+  /** Conditional formats, highest priority first. */
+  get marks(): ConditionalFormat[] {
+    this.#marks ??= marksOf(this.#sheet);
+    return this.#marks;
+  }
+
+  get validations(): Validation[] {
+    this.#validations ??= validationsOf(this.#sheet);
+    return this.#validations;
+  }
+
+  get charts(): HostChart[] {
+    this.#charts ??= chartsOf(this.#sheet);
+    return this.#charts;
+  }
+
+  /** What was asked for in this session, and so may differ from the file. */
+  get touched() {
+    return { marks: this.#marks, validations: this.#validations, charts: this.#charts };
   }
 
   /** Throws ItemNotFound once the sheet was deleted. */

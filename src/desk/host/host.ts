@@ -4,6 +4,7 @@ import { Answering } from "./answering";
 import type { Functions } from "./book";
 import { type Change, Listeners } from "./change";
 import { Events } from "./events";
+import { keepTabs } from "./keep";
 import { makeDesk } from "./objects/catalog";
 import type { Desk } from "./objects/desk";
 import { OpenBook } from "./open-book";
@@ -105,9 +106,15 @@ export class WorkbookHost extends PageSide {
 
   /** The file as it stands. */
   save(): Uint8Array {
-    const bytes = this.book.workbook.save();
+    const bytes = this.bytes();
     this.book.isDirty = false;
     return bytes;
+  }
+
+  /** The file as it stands, for a copy of another kind: what was changed is not saved with it. */
+  bytes(): Uint8Array {
+    keepTabs(this.book.tabs);
+    return this.book.workbook.save();
   }
 
   /** Calls the listener after every change; the result ends that. */
@@ -129,8 +136,8 @@ export class WorkbookHost extends PageSide {
       visibility: tab.visibility,
       tabColor: tab.tabColor,
       isProtected: tab.isProtected,
-      frozenRows: tab.frozenRows,
-      frozenCols: tab.frozenCols,
+      frozenRows: tab.sheet.frozenRows,
+      frozenCols: tab.sheet.frozenCols,
       rowCount: tab.sheet.rowCount,
       colCount: tab.sheet.colCount,
     }));

@@ -4,23 +4,18 @@ import type { Book, SheetTab } from "./book";
 import { HostRange } from "./host-range";
 import { HostError, invalidArgument } from "./wire/errors";
 
-/** A defined name: one of the file, or one added in this session. */
-export class NamedFormula {
-  comment = "";
-
-  constructor(
-    readonly name: string,
-    /** Without "=". */
-    readonly formula: string,
-    /** The sheet it belongs to; null for the whole workbook. */
-    readonly tab: SheetTab | null,
-    readonly isFromFile: boolean,
-  ) {}
+/** A defined name of the workbook. */
+export interface NamedFormula {
+  readonly name: string;
+  /** Without "=". */
+  readonly formula: string;
+  /** The sheet it belongs to; null for the whole workbook. */
+  readonly tab: SheetTab | null;
+  readonly comment: string;
 }
 
 /** The names of the workbook. Names with the file format's own prefix are not for users. */
 export class Names {
-  private added: NamedFormula[] = [];
   private read: { from: readonly DefinedName[]; names: NamedFormula[] } | undefined;
 
   constructor(private readonly book: Book) {}
@@ -32,20 +27,12 @@ export class Names {
         from: names,
         names: names
           .filter(({ name }) => !name.toLowerCase().startsWith("_xl"))
-          .map(({ name, formula, sheet }) => {
+          .map(({ name, formula, sheet, comment = "" }) => {
             const tab = sheet === null ? null : this.book.findTab(sheet);
-            return new NamedFormula(name, formula, tab, true);
+            return { name, formula, tab, comment };
           }),
       };
-    return [...this.read.names, ...this.added];
-  }
-
-  /** For the model: the file's names with those of this session. */
-  all(): readonly DefinedName[] {
-    const own = this.added.map(({ name, formula, tab }) => {
-      return { name, formula, sheet: tab?.name ?? null };
-    });
-    return own.length === 0 ? this.book.workbook.names : [...this.book.workbook.names, ...own];
+    return this.read.names;
   }
 
   /** As a formula on a sheet sees it: the sheet's own name before the workbook's. */
@@ -63,7 +50,7 @@ export class Names {
     return tab === null ? null : new HostRange(tab, address.range);
   }
 
-  add(name: string, formula: string, tab: SheetTab | null): NamedFormula {
+  add(name: string, formula: string, tab: SheetTab | null, comment = ""): NamedFormula {
     if (!/^[\p{L}_\\][\p{L}\p{N}_.\\]{0,254}$/u.test(name) || parseAddress(name) !== null)
       throw invalidArgument(
         `"${name}" cannot be a name: letters, digits, "_" and "." after a letter, unlike an address.`,
@@ -72,31 +59,26 @@ export class Names {
       (each) => each.tab === tab && each.name.toLowerCase() === name.toLowerCase(),
     );
     if (taken) throw new HostError("ItemAlreadyExists", `The name "${name}" is taken.`);
-    const added = new NamedFormula(name, formula.replace(/^=/, ""), tab, false);
-    this.added.push(added);
+    const plain = formula.replace(/^=/, "");
+    this.book.workbook.setName(name, plain, tab?.name ?? null, comment);
     this.changed(name);
-    return added;
+    return { name, formula: plain, tab, comment };
   }
 
-  remove(entry: NamedFormula): void {
-    if (entry.isFromFile)
-      throw new HostError(
-        "UnsupportedOperation",
-        `The name "${entry.name}" belongs to the file and cannot be removed here.`,
-      );
-    this.added = this.added.filter((each) => each !== entry);
-    this.changed(entry.name);
+  remove({ name, tab }: NamedFormula): void {
+    this.book.workbook.setName(name, null, tab?.name ?? null);
+    this.changed(name);
   }
 
-  /** Drops the names of a sheet that is gone. */
-  forget(gone: SheetTab): void {
-    this.added = this.added.filter(({ tab }) => tab !== gone);
+  /** Called when sheets were taken out or renamed. */
+  forget(): void {
     this.read = undefined;
   }
 
   private changed(name: string): void {
     // Formulas that use the name were read when it meant something else.
     const wanted = name.toLowerCase();
+    this.read = undefined;
     const uses = this.book.tabs.some((tab) => {
       for (const cell of tab.sheet.cells())
         if (cell.formula?.toLowerCase().includes(wanted)) return true;

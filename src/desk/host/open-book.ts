@@ -65,7 +65,7 @@ export class OpenBook implements Book {
     this.listeners = listeners;
     this.names = new Names(this);
     this.settings = new Settings(this, (name) => this.#addHidden(name).sheet);
-    const view = this.scratch.view(workbook, () => this.names.all());
+    const view = this.scratch.view(workbook);
     this.model = new SheetModel(view, functions, model);
     this.formats = new Formats(this);
     this.marks = new Marks(this, this.scratch);
@@ -177,7 +177,7 @@ export class OpenBook implements Book {
     }
     tab.isDeleted = true;
     this.history.forget(tab);
-    this.names.forget(tab);
+    this.names.forget();
     // The model knows sheets by name; a new one of this name must not meet the old cells.
     this.model.refresh();
     this.touched({ kind: "sheets" });

@@ -1,5 +1,12 @@
 import type { ModelValue, SheetModel, WorkbookView } from "../../sheet";
-import type { Cell, CellValue, DefinedName, Sheet, Workbook } from "../../workbook";
+import type {
+  Cell,
+  CellValue,
+  ConditionalFormat,
+  Sheet,
+  Validation,
+  Workbook,
+} from "../../workbook";
 
 /** No sheet can have this name, so no formula of the workbook reads the scratch sheet. */
 const scratchName = ":scratch:";
@@ -11,15 +18,15 @@ const scratchName = ":scratch:";
 export class Scratch {
   private readonly sheet = new ScratchSheet();
 
-  /** The workbook as the model sees it: with the scratch sheet and this session's names. */
-  view(workbook: Workbook, names: () => readonly DefinedName[]): WorkbookView {
+  /** The workbook as the model sees it: with the scratch sheet. */
+  view(workbook: Workbook): WorkbookView {
     const { sheet } = this;
     return {
       get sheets() {
         return workbook.sheets;
       },
       get names() {
-        return names();
+        return workbook.names;
       },
       get tables() {
         return workbook.tables;
@@ -59,6 +66,23 @@ class ScratchSheet implements Sheet {
   }
   *cells(): Iterable<Cell> {}
   visit(): void {}
+  isHiddenRow(): boolean {
+    return false;
+  }
+  isHiddenCol(): boolean {
+    return false;
+  }
+  isText(): boolean {
+    return false;
+  }
+  readonly conditionalFormats: readonly ConditionalFormat[] = [];
+  readonly validations: readonly Validation[] = [];
+  readonly charts: readonly string[] = [];
+  arrange(): void {}
+  addChart(): string {
+    return "";
+  }
+  removeChart(): void {}
   setValue(_row: number, _col: number, _value: CellValue): void {}
   setFormula(): void {}
   setStyle(): void {}

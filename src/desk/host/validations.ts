@@ -26,12 +26,13 @@ export function setRule(range: HostRange, rule: ListRule): void {
 export function clearRules(range: HostRange): void {
   const { validations } = range.tab;
   for (const validation of validations)
-    validation.ranges = validation.ranges.flatMap((rect) => subtract(rect, range));
+    if (validation.ranges.some((rect) => overlaps(rect, range)))
+      validation.ranges = validation.ranges.flatMap((rect) => subtract(rect, range));
   const kept = validations.filter(({ ranges }) => ranges.length > 0);
   validations.splice(0, validations.length, ...kept);
 }
 
-/** The rule of all cells of a range; null for none, undefined where they differ. */
+/** The list of all cells of a range; null for none, undefined where they differ or have another rule. */
 export function ruleOf(range: HostRange): ListRule | null | undefined {
   const touching = range.tab.validations.filter(({ ranges }) =>
     ranges.some((rect) => overlaps(rect, range)),
@@ -40,5 +41,5 @@ export function ruleOf(range: HostRange): ListRule | null | undefined {
   if (only === undefined) return null;
   let left: RangeRef[] = [range];
   for (const rect of only.ranges) left = left.flatMap((part) => subtract(part, rect));
-  return more.length === 0 && left.length === 0 ? only.rule : undefined;
+  return more.length === 0 && left.length === 0 ? (only.rule ?? undefined) : undefined;
 }

@@ -1,5 +1,5 @@
-import { rowPattern } from "../../../sheet";
-import type { RangeRef } from "../../../workbook";
+import { FormulaSyntaxError, rowPattern } from "../../../sheet";
+import type { ConditionalFormat as FileFormat, RangeRef } from "../../../workbook";
 import { HostError, invalidArgument } from "../wire/errors";
 
 export type MarkType = "Custom" | "CellValue";
@@ -32,19 +32,47 @@ export class ConditionalFormat {
   color: string | undefined;
   bold: boolean | undefined;
   italic: boolean | undefined;
+  /** What the file has for it, and the state that this stands for. */
+  inFile: { readonly formats: readonly FileFormat[]; readonly state: string } | undefined;
+  /** The look that the file has for it, which may say more than is known here. */
+  fileLook: { readonly dxfId: number; readonly look: string } | undefined;
+  /** The cell that its formulas are written for. */
+  private readonly anchor: { readonly row: number; readonly col: number };
 
   constructor(
     readonly id: string,
     readonly type: MarkType,
     /** The cells it applies to. */
     public ranges: readonly RangeRef[],
-  ) {}
+  ) {
+    const [first] = ranges;
+    this.anchor = { row: first?.top ?? 0, col: first?.left ?? 0 };
+  }
 
-  /** The rule in R1C1 form, the same for every cell; null while there is none. */
+  /** All that is said of it, to be compared. */
+  state(): string {
+    const { ranges, formula, cellValue, stopIfTrue, fill, color, bold, italic } = this;
+    return JSON.stringify([ranges, formula, cellValue, stopIfTrue, fill, color, bold, italic]);
+  }
+
+  /** A formula of the rule in R1C1 form, the same for every cell. */
+  relative(formula: string): string {
+    return rowPattern(formula.replace(/^=/, ""), this.anchor.row, this.anchor.col);
+  }
+
+  /** The rule in R1C1 form, the same for every cell; null while there is none, or none that can be read. */
   pattern(): string | null {
-    const first = this.ranges[0];
-    if (first === undefined) return null;
-    const part = (formula: string) => rowPattern(formula.replace(/^=/, ""), first.top, first.left);
+    try {
+      return this.rulePattern();
+    } catch (thrown) {
+      if (thrown instanceof FormulaSyntaxError) return null;
+      throw thrown;
+    }
+  }
+
+  private rulePattern(): string | null {
+    if (this.ranges.length === 0) return null;
+    const part = (formula: string) => this.relative(formula);
     const { cellValue } = this;
     if (this.type === "Custom") return this.formula === "" ? null : part(this.formula);
     if (cellValue === null) return null;

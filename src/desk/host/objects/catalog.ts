@@ -1,9 +1,12 @@
 import type { OpenBook } from "../open-book";
 import { serve } from "../wire/served";
 import { applicationMembers, runtimeMembers } from "./application";
+import { bordersMembers } from "./borders";
+import { chartMembers, chartsMembers } from "./charts";
 import { conditionalFormatMembers, conditionalFormatsMembers } from "./conditional-formats";
 import type { Desk } from "./desk";
 import { namedItemMembers, namedItemsMembers } from "./named-items";
+import { pageLayoutMembers } from "./page-layout";
 import { rangeMembers } from "./range";
 import { rangeAreasMembers } from "./range-areas";
 import {
@@ -57,6 +60,10 @@ export function makeDesk(book: OpenBook): Desk {
     rangeFill: table(rangeFillMembers),
     rangeFont: table(rangeFontMembers),
     rangeProtection: table(rangeProtectionMembers),
+    borders: table(bordersMembers),
+    charts: table(chartsMembers),
+    chart: table(chartMembers),
+    pageLayout: table(pageLayoutMembers),
     areas: table(rangeAreasMembers),
     autoFilter: table(autoFilterMembers),
     validation: table(validationMembers),

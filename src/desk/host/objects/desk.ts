@@ -1,5 +1,6 @@
 import type { TableInfo } from "../../../workbook";
 import type { CellArea, SheetTab } from "../book";
+import type { HostChart } from "../charts/host-chart";
 import type { HostRange } from "../host-range";
 import type { ConditionalFormat } from "../marks/conditional-format";
 import type { NamedFormula } from "../names";
@@ -10,6 +11,12 @@ import type { Served } from "../wire/served";
 export interface MarkOnSheet {
   readonly tab: SheetTab;
   readonly mark: ConditionalFormat;
+}
+
+/** A chart and the sheet it is on. */
+export interface ChartOnSheet {
+  readonly tab: SheetTab;
+  readonly chart: HostChart;
 }
 
 /** Key and value that a sheet carries. */
@@ -36,6 +43,10 @@ export interface Desk {
   rangeFill(range: HostRange): Served;
   rangeFont(range: HostRange): Served;
   rangeProtection(range: HostRange): Served;
+  borders(cells: CellArea): Served;
+  charts(tab: SheetTab): Served;
+  chart(chart: ChartOnSheet): Served;
+  pageLayout(tab: SheetTab): Served;
   /** Several ranges of one sheet. */
   areas(cells: CellArea): Served;
   autoFilter(tab: SheetTab): Served;

@@ -36,9 +36,8 @@ export function namedItemsMembers(desk: Desk): Members<SheetTab | null> {
         const formula = range === undefined ? args.text(1, "The formula") : absoluteAddress(range);
         if (range === undefined && !formula.startsWith("="))
           throw invalidArgument('The formula of a name starts with "=".');
-        const added = names.add(args.text(0, "The name"), formula, tab);
-        added.comment = args.optionalText(2, "The comment") ?? "";
-        return desk.name(added);
+        const comment = args.optionalText(2, "The comment") ?? "";
+        return desk.name(names.add(args.text(0, "The name"), formula, tab, comment));
       },
       getCount: (tab) => names.list().filter((each) => each.tab === tab).length,
       getItemOrNullObject: (tab, args) => find(tab, args.text(0, "The name")),

@@ -2,7 +2,14 @@ import { cellsText, sheetPrefix } from "../address";
 import type { CellArea } from "../book";
 import { HostRange } from "../host-range";
 import { type Members, serve } from "../wire/served";
+import { ofAreas } from "./area-format";
 import type { Desk } from "./desk";
+import {
+  rangeFillMembers,
+  rangeFontMembers,
+  rangeFormatMembers,
+  rangeProtectionMembers,
+} from "./range-format";
 
 /** Several ranges of one sheet. */
 export function rangeAreasMembers(desk: Desk): Members<CellArea> {
@@ -11,6 +18,11 @@ export function rangeAreasMembers(desk: Desk): Members<CellArea> {
     className: "RangeCollection",
     items: (cells) => ranges(cells).map(desk.range),
   });
+  const fill = serve(ofAreas(rangeFillMembers(desk), {}));
+  const font = serve(ofAreas(rangeFontMembers(desk), {}));
+  const protection = serve(ofAreas(rangeProtectionMembers(desk), {}));
+  const borders = desk.borders;
+  const format = serve(ofAreas(rangeFormatMembers(desk), { fill, font, protection, borders }));
   const prefixed = ({ tab, rects }: CellArea) =>
     rects.map((rect) => sheetPrefix(tab.name) + cellsText(rect)).join(",");
   return {
@@ -23,6 +35,7 @@ export function rangeAreasMembers(desk: Desk): Members<CellArea> {
     },
     links: {
       areas,
+      format,
       conditionalFormats: (cells) => desk.marks(cells),
       worksheet: ({ tab }) => desk.worksheet(tab),
     },

@@ -6,6 +6,12 @@ import type { Members } from "../wire/served";
 import type { Desk } from "./desk";
 
 const alignments = { Left: "left", Center: "center", Right: "right" } as const;
+const verticals = { Top: "top", Center: "center", Bottom: "bottom" } as const;
+const capitalised = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+/** Points that a row is high which states nothing. */
+const usualHeight = 15;
+/** Points that letters are high in cells without a format. */
+const usualSize = 11;
 /** Points a pixel; columns are measured in pixels of 7 a character. */
 const points = 0.75;
 
@@ -34,6 +40,29 @@ export function rangeFormatMembers(desk: Desk): Members<HostRange> {
           formats.change(range, { align });
         },
       },
+      verticalAlignment: {
+        get(range) {
+          const valign = formats.shared(range, "valign");
+          if (valign === null) return null;
+          return valign === undefined ? "Bottom" : capitalised(valign);
+        },
+        set(range, value) {
+          const valign = verticals[value as keyof typeof verticals];
+          if (valign === undefined)
+            throw invalidArgument(`The alignment "${String(value)}" is not available.`);
+          formats.change(range, { valign: valign === "bottom" ? undefined : valign });
+        },
+      },
+      rowHeight: {
+        get: ({ tab, top }) => tab.heights.get(top) ?? usualHeight,
+        set({ tab, top, bottom }, value) {
+          if (typeof value !== "number" || value < 0 || value > 409)
+            throw invalidArgument("A row height must be a number of points, at most 409.");
+          tab.checkWritable();
+          for (let row = top; row <= bottom; row++) tab.heights.set(row, value);
+          desk.book.touched({ kind: "layout", sheet: tab.name });
+        },
+      },
       columnWidth: {
         get({ tab, left, right }) {
           const width = tab.width(left);
@@ -53,6 +82,7 @@ export function rangeFormatMembers(desk: Desk): Members<HostRange> {
       fill: (range) => desk.rangeFill(range),
       font: (range) => desk.rangeFont(range),
       protection: (range) => desk.rangeProtection(range),
+      borders: (range) => desk.borders(range),
     },
     methods: {
       autofitColumns(range) {
@@ -94,6 +124,17 @@ export function rangeFontMembers(desk: Desk): Members<HostRange> {
     values: {
       bold: flag("bold"),
       italic: flag("italic"),
+      size: {
+        get: (range) => {
+          const size = formats.shared(range, "size");
+          return size === null ? null : (size ?? usualSize);
+        },
+        set(range, value) {
+          if (typeof value !== "number" || value < 1 || value > 409)
+            throw invalidArgument("The size of letters must be a number of points.");
+          formats.change(range, { size: value });
+        },
+      },
       color: {
         get(range) {
           const color = formats.shared(range, "color");

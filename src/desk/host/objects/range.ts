@@ -11,6 +11,7 @@ import type { Arguments } from "../wire/arguments";
 import { HostError, invalidArgument, notFound } from "../wire/errors";
 import type { Members, Served } from "../wire/served";
 import type { Desk } from "./desk";
+import { hideColumns, hideRows, mergeCells, unmergeCells } from "./range-arrange";
 import { clearRange } from "./range-clear";
 import { copyFrom } from "./range-copy";
 import { writeContents, writeNumberFormats } from "./range-write";
@@ -73,9 +74,11 @@ export function rangeMembers(desk: Desk): Members<HostRange> {
       },
       rowHidden: {
         get: ({ tab, top, bottom }) => allOrNone(tab.sheet.hiddenRows, top, bottom),
+        set: (range, value) => hideRows(book, range, value === true),
       },
       columnHidden: {
         get: ({ tab, left, right }) => allOrNone(tab.sheet.hiddenCols, left, right),
+        set: (range, value) => hideColumns(book, range, value === true),
       },
       hasSpill: {
         get: (range) => (range.isEntireColumn || range.isEntireRow ? null : spilled(range)),
@@ -134,6 +137,12 @@ export function rangeMembers(desk: Desk): Members<HostRange> {
         const rects = tab.merges(range);
         return rects.length === 0 ? null : desk.areas({ tab, rects });
       },
+      getSpecialCellsOrNullObject(range, args) {
+        const rects = visibleRects(range, args.text(0, "The kind of cells"));
+        return rects.length === 0 ? null : desk.areas({ tab: range.tab, rects });
+      },
+      merge: (range, args) => mergeCells(book, range, args.flag(0)),
+      unmerge: (range) => unmergeCells(book, range),
       copyFrom: (range, args) => copyFrom(book, range, args),
       /** The client asks this before it writes a large range piece by piece. */
       _ValidateArraySize(range, args) {
@@ -154,6 +163,26 @@ function rowsOf({ top, bottom }: HostRange) {
 
 function colsOf({ left, right }: HostRange) {
   return { left, right };
+}
+
+/** The parts of a range that are not hidden. Other kinds of special cells are not known here. */
+function visibleRects({ tab, top, left, bottom, right }: HostRange, kind: string) {
+  if (kind !== "Visible") throw invalidArgument(`Special cells "${kind}" are not available.`);
+  const cols = shownRuns(tab.sheet.hiddenCols, left, right);
+  return shownRuns(tab.sheet.hiddenRows, top, bottom).flatMap(([first, last]) =>
+    cols.map(([from, to]) => ({ top: first, left: from, bottom: last, right: to })),
+  );
+}
+
+function shownRuns(hidden: ReadonlySet<number>, first: number, last: number): [number, number][] {
+  const runs: [number, number][] = [];
+  for (let line = first; line <= last; line++) {
+    if (hidden.has(line)) continue;
+    const run = runs.at(-1);
+    if (run && run[1] === line - 1) run[1] = line;
+    else runs.push([line, line]);
+  }
+  return runs;
 }
 
 /** Whether all lines are hidden; null where only some are. */

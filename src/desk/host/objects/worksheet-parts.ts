@@ -40,12 +40,11 @@ export function sheetProtectionMembers(desk: Desk): Members<SheetTab> {
 export function freezePanesMembers(desk: Desk): Members<SheetTab> {
   const freeze = (tab: SheetTab, rows: number, cols: number) => {
     if (rows < 0 || cols < 0) throw invalidArgument("The count of frozen lines is negative.");
-    tab.frozenRows = rows;
-    tab.frozenCols = cols;
+    tab.sheet.arrange({ frozen: { rows, cols } });
     desk.book.touched({ kind: "layout", sheet: tab.name });
   };
   const location = (tab: SheetTab): Served | null => {
-    const { frozenRows: rows, frozenCols: cols } = tab;
+    const { frozenRows: rows, frozenCols: cols } = tab.sheet;
     if (rows === 0 && cols === 0) return null;
     const bottom = rows === 0 ? maxRows - 1 : rows - 1;
     const right = cols === 0 ? maxCols - 1 : cols - 1;

@@ -56,6 +56,8 @@ export function worksheetMembers(desk: Desk): Members<SheetTab> {
       autoFilter: (tab) => desk.autoFilter(tab),
       protection: (tab) => desk.sheetProtection(tab),
       freezePanes: (tab) => desk.freezePanes(tab),
+      charts: (tab) => desk.charts(tab),
+      pageLayout: (tab) => desk.pageLayout(tab),
       customProperties: (tab) => desk.sheetProperties(tab),
     },
     methods: {
