@@ -8,7 +8,17 @@ export { clearMarks, hasMarks, markFindings } from "./marks";
 export { applyMend, undoMend } from "./mends";
 export { readWorkbook, rereadRows } from "./reading";
 export { describeCell, insertFormula, selectCell, selection } from "./selection";
-export { addJobSheets, jobSheetNames, saveFit, writeFindingsSheet, writeOpenings } from "./sheets";
+export {
+  acceptFinding,
+  addJobSheets,
+  jobSheetNames,
+  type NewAcceptance,
+  saveFit,
+  withdrawAcceptance,
+  writeFindingsSheet,
+  writeOpenings,
+  writePlan,
+} from "./sheets";
 export type {
   CellContent,
   CellPlace,
@@ -20,3 +30,4 @@ export type {
   WorkbookReading,
 } from "./types";
 export { type Stop, watchEdits, watchSelection } from "./watch";
+export { givesFile, openWorkbook, workbookBytes } from "./workbook-file";

@@ -1,4 +1,5 @@
 import type { Book } from "../run";
+import { HiddenLines, textFormats } from "./looks";
 import type { SheetFacts } from "./notes";
 import { bytesOfRow, type Piece, type SheetPlan } from "./pieces";
 import { SheetCells } from "./sheet-cells";
@@ -6,6 +7,7 @@ import { SheetCells } from "./sheet-cells";
 /** A sheet with its first rows read, and the pieces that are still to be read. */
 export interface SheetHead {
   readonly plan: SheetPlan;
+  readonly used: Excel.Range;
   readonly facts: SheetFacts;
   readonly usedRows: number;
   readonly pieces: readonly Piece[];
@@ -20,7 +22,7 @@ const mostHeadRows = 1_000;
 
 const sheetLeaves = "items/name,items/visibility,items/protection/protected";
 const usedLeaves = "rowIndex,columnIndex,rowCount,columnCount,rowHidden,columnHidden";
-const headLeaves = "rowIndex,columnIndex,values,formulas,valueTypes";
+const headLeaves = "rowIndex,columnIndex,values,formulas,valueTypes,numberFormat";
 
 /** The sheets of the workbook; to be loaded with a sync. */
 export function loadSheets(book: Book): Excel.WorksheetCollection {
@@ -74,6 +76,19 @@ async function readFirst(
   return asked.map((each) => toHead(each, extent.rows));
 }
 
+/** The question which lines of the sheets are hidden. */
+export function hiddenLinesOf(heads: readonly SheetHead[]): HiddenLines {
+  return new HiddenLines(heads.map(({ used, facts }) => ({ used, ...facts })));
+}
+
+/** Notes on each sheet which of its lines are hidden. */
+export function noteHidden(heads: readonly SheetHead[], hidden: HiddenLines): void {
+  hidden.answer().forEach(({ rows, cols }, i) => {
+    const { cells } = (heads[i] as SheetHead).plan;
+    cells.looks = { ...cells.looks, hiddenRows: rows, hiddenCols: cols };
+  });
+}
+
 interface Asked {
   readonly proxy: Excel.Worksheet;
   readonly used: Excel.Range;
@@ -96,10 +111,12 @@ function toHead({ proxy, used, merged, head }: Asked, rows: number): SheetHead {
   const right = isEmpty ? -1 : used.columnIndex + used.columnCount - 1;
   const cells = new SheetCells(proxy.name, bottom + 1, right + 1);
   const plan: SheetPlan = { proxy, cells, rowBytes: 40 * (right + 1) };
-  if (isEmpty) return { plan, facts, usedRows: 0, pieces: [] };
+  if (isEmpty) return { plan, used, facts, usedRows: 0, pieces: [] };
   if (!head.isNullObject) {
     cells.put({ top: head.rowIndex, left: head.columnIndex }, head);
     if (right < headCols) plan.rowBytes = bytesOfRow(head);
+    const isText = textFormats(head.rowIndex, head.columnIndex, head.numberFormat);
+    cells.looks = { ...cells.looks, isText };
   }
   const pieces: Piece[] = [];
   if (right >= headCols && used.rowIndex < rows)
@@ -118,7 +135,7 @@ function toHead({ proxy, used, merged, head }: Asked, rows: number): SheetHead {
       left: used.columnIndex,
       right,
     });
-  return { plan, facts, usedRows: used.rowCount, pieces };
+  return { plan, used, facts, usedRows: used.rowCount, pieces };
 }
 
 function mergedIn(used: Excel.Range, merged: Excel.RangeAreas | undefined): string | null {

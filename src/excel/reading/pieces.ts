@@ -31,10 +31,13 @@ export async function readPieces(
   pieces: readonly Piece[],
   /** Told after each trip how many rows are still to be read. */
   onLeft: (rows: number) => void,
+  /** Something small to be asked along with the first trip, which is made for it alone if need be. */
+  question?: { ask(): void; drop(): void },
 ): Promise<void> {
   let queue: readonly Piece[] = pieces;
   let suspects: readonly Suspect[] = [];
-  while (queue.length > 0 || suspects.length > 0) {
+  let beside = question;
+  while (queue.length > 0 || suspects.length > 0 || beside) {
     const types = suspects.map((piece) => ({ piece, range: loaded(piece, "valueTypes") }));
     const spent = suspects.reduce((sum, piece) => sum + rowsOf(piece) * typeBytes, 0);
     const { now, later } = cut(queue, tripBytes - spent);
@@ -42,15 +45,22 @@ export async function readPieces(
     const withTypes = later.length === 0 && spent + sizeOf(now) <= tripBytes;
     const leaves = withTypes ? "values,formulas,valueTypes" : "values,formulas";
     const blocks = now.map((piece) => ({ piece, range: loaded(piece, leaves) }));
+    beside?.ask();
     try {
       await book.sync();
     } catch (thrown) {
+      if (beside && !isTooLarge(thrown)) {
+        beside.drop();
+        beside = undefined;
+        continue;
+      }
       const rows = now.reduce((sum, piece) => sum + rowsOf(piece), 0);
       if (!isTooLarge(thrown) || rows < 2) throw thrown;
       // Rows are larger than those before: ask for a quarter of them.
       for (const plan of new Set(now.map((piece) => piece.plan))) plan.rowBytes *= 4;
       continue;
     }
+    beside = undefined;
     for (const { piece, range } of types) takeTypes(piece, range.valueTypes);
     suspects = blocks.flatMap(({ piece, range }) => {
       const { values, formulas } = range;

@@ -1,7 +1,7 @@
 import type { JobFile } from "../../job";
 import { type Book, run } from "../run";
 import type { ReadProgress, WorkbookReading } from "../types";
-import { loadSheets, readHeads } from "./head";
+import { hiddenLinesOf, loadSheets, noteHidden, readHeads } from "./head";
 import { notesOn } from "./notes";
 import { readPieces } from "./pieces";
 
@@ -33,11 +33,13 @@ async function read(
   await book.sync();
 
   const heads = await readHeads(book, sheets.items);
+  const hidden = hiddenLinesOf(heads);
   const pieces = heads.flatMap((head) => head.pieces);
   const total = heads.reduce((sum, head) => sum + head.usedRows, 0);
   const tell = (left: number) => onProgress({ done: Math.max(0, total - left), total });
   tell(pieces.reduce((sum, { top, bottom }) => sum + bottom - top + 1, 0));
-  await readPieces(book, pieces, tell);
+  await readPieces(book, pieces, tell, hidden.isNeeded ? hidden : undefined);
+  noteHidden(heads, hidden);
 
   const file: JobFile = {
     sheets: heads.map(({ plan }) => plan.cells),

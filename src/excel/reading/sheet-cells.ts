@@ -1,6 +1,7 @@
 import type { CellValue, Grid } from "../../job";
 import type { Block } from "../address";
 import { formulaOf, toCellValue } from "../cell-text";
+import { plainLooks, type SheetLooks } from "./looks";
 
 /** A row as read; columns count from 0 whatever the used range. */
 interface Row {
@@ -19,6 +20,7 @@ export interface BlockCells {
 /** The cells of one sheet, filled block by block. */
 export class SheetCells implements Grid {
   private readonly rows: (Row | undefined)[];
+  looks: SheetLooks;
 
   constructor(
     readonly name: string,
@@ -28,7 +30,14 @@ export class SheetCells implements Grid {
     before?: SheetCells,
   ) {
     this.rows = before ? before.rows.slice(0, rowCount) : [];
+    this.looks = before?.looks ?? plainLooks;
   }
+
+  readonly hiddenRow = (row: number): boolean => this.looks.hiddenRows.has(row);
+
+  readonly hiddenCol = (col: number): boolean => this.looks.hiddenCols.has(col);
+
+  readonly isTextFormat = (row: number, col: number): boolean => this.looks.isText(row, col);
 
   value(row: number, col: number): CellValue {
     return this.rows[row]?.values[col] ?? null;

@@ -1,4 +1,12 @@
-import { type Finding, findingKinds, type Summary, severities } from "../../job";
+import {
+  type Finding,
+  findingKinds,
+  isOpen,
+  type Provenance,
+  type Summary,
+  severities,
+  shown,
+} from "../../job";
 import { asText } from "../cell-text";
 import { sheetProtected } from "../host-error";
 import { type Book, run } from "../run";
@@ -14,11 +22,13 @@ const widths = [70, 45, 60, 170, 90, 260, 260, 300, 20, 150, 55];
 
 /**
  * Adds a sheet with the findings and a summary, or renews the one written before; returns its
- * name. A sheet of the user's own of that name is left alone.
+ * name. A sheet of the user's own of that name is left alone. Accepted findings come last; what the
+ * results rest on stands below the summary.
  */
 export function writeFindingsSheet(
   findings: readonly Finding[],
   summary: Summary,
+  provenance?: Provenance,
 ): Promise<string> {
   return run(async (book) => {
     const own = await findOwnSheet(book, title, headings);
@@ -26,8 +36,10 @@ export function writeFindingsSheet(
     if ("freeName" in own) await checkStructure(book);
     const sheet = "found" in own ? own.found : addSheet(book, own.freeName);
     if ("found" in own) await empty(book, sheet);
-    await writeRows(book, sheet, 0, 0, [headings, ...findings.map(toRow)]);
-    await writeRows(book, sheet, 0, summaryLeft, summaryRows(summary));
+    const ordered = [...findings.filter(isOpen), ...findings.filter((one) => !isOpen(one))];
+    const beside = [...summaryRows(summary), ...(provenance ? provenanceRows(provenance) : [])];
+    await writeRows(book, sheet, 0, 0, [headings, ...ordered.map(toRow)]);
+    await writeRows(book, sheet, 0, summaryLeft, beside);
     dress(sheet);
     sheet.load("name");
     await book.sync();
@@ -46,12 +58,17 @@ async function empty(book: Book, sheet: Excel.Worksheet): Promise<void> {
 }
 
 function toRow(finding: Finding): Written[] {
-  const { sheet, cell, severity, kind, about, what, effect, mend } = finding;
+  const { sheet, cell, severity, kind, about, what, effect, mend, accepted, lapsed } = finding;
+  const advice = accepted
+    ? `Accepted by ${accepted.initials}: ${accepted.reason}`
+    : lapsed
+      ? `${mend} Accepted before by ${lapsed.initials} (${lapsed.reason}), but the row has changed since.`
+      : mend;
   return [
     asText(sheet),
     link(sheet, cell),
-    severity,
-    ...[findingKinds[kind].title, about, what, effect, mend].map(asText),
+    accepted ? "accepted" : severity,
+    ...[findingKinds[kind].title, about, what, effect, advice].map(asText),
   ];
 }
 
@@ -70,7 +87,26 @@ function summaryRows(summary: Summary): Written[][] {
     ["Dwellings", summary.dwellings],
     ["Openings", summary.openings],
     ...severities.map((severity): Written[] => [severity, summary.bySeverity[severity]]),
+    ...(summary.accepted > 0 ? [["accepted", summary.accepted]] : []),
     ...summary.byKind.map(({ kind, count }): Written[] => [findingKinds[kind].title, count]),
+  ];
+}
+
+function provenanceRows(provenance: Provenance): Written[][] {
+  const { edition, clauses, constants, window } = provenance;
+  return [
+    ["", ""],
+    ["Version of the functions", asText(provenance.version)],
+    ["Edition", asText(edition?.id ?? "none")],
+    ...clauses.map(({ clause, mark }): Written[] => [asText(clause), mark]),
+    ...constants.map(({ value, mark }): Written[] => [
+      `Flow constant ${Number(value.toPrecision(6))}`,
+      mark,
+    ]),
+    [`Window ${shown(window.low)} to ${shown(window.high)} Pa`, window.mark],
+    ["Judged by", provenance.judging],
+    ["Rows", provenance.rows],
+    ["Fingerprint of the inputs", asText(provenance.fingerprint)],
   ];
 }
 

@@ -5,6 +5,7 @@ import {
   jobTitle,
   type OpeningPlan,
   openingFormulas,
+  plainPlan,
   readJob,
 } from "../../job";
 import { lastRowOfSheet } from "../address";
@@ -164,11 +165,12 @@ async function addBoxes(
   const names = job.file.sheets.map(({ name }) => name);
   // The formulas take the pressure window and the units from the Job sheet.
   const absent = names.includes(jobTitle) ? [] : [jobTitle];
-  const { fields } = boxesLayout;
+  const layout = plainPlan.boxes ?? boxesLayout;
+  const { fields } = layout;
   const formulas = (row: number) => without(absent, openingFormulas(row));
   const sheet = addSheet(book, freeName(boxesLayout.title, names));
   await layOut(book, sheet, {
-    layout: boxesLayout,
+    layout,
     system: job.settings.system,
     rows: plan.length,
     formulas,

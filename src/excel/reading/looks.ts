@@ -1,0 +1,134 @@
+/** What is known of a sheet's cells besides what they hold. Rows and columns count from 0. */
+export interface SheetLooks {
+  readonly hiddenRows: ReadonlySet<number>;
+  readonly hiddenCols: ReadonlySet<number>;
+  /** Formatted as text, in the rows whose formats were read. */
+  isText(row: number, col: number): boolean;
+}
+
+export const plainLooks: SheetLooks = {
+  hiddenRows: new Set(),
+  hiddenCols: new Set(),
+  isText: () => false,
+};
+
+/** A used range of which some lines may be hidden. */
+export interface Lines {
+  readonly used: Excel.Range;
+  /** null where some are hidden and some are not. */
+  readonly rowsHidden: boolean | null;
+  readonly columnsHidden: boolean | null;
+}
+
+interface Hidden {
+  readonly rows: Set<number>;
+  readonly cols: Set<number>;
+}
+
+/** Asks which lines of some used ranges are hidden, along with something else that is read. */
+export class HiddenLines {
+  private asked: (Excel.RangeAreas | undefined)[];
+  /** Whether some sheet hides only some of its lines; else there is nothing to ask. */
+  readonly isNeeded: boolean;
+
+  constructor(private readonly sheets: readonly Lines[]) {
+    this.asked = [];
+    this.isNeeded = sheets.some(hidesSome);
+  }
+
+  /** Queues the question. It is lost when the round trip fails, and may be asked again. */
+  ask(): void {
+    this.asked = this.sheets.map((lines) => {
+      if (!hidesSome(lines)) return undefined;
+      const visible = lines.used.getSpecialCellsOrNullObject("Visible");
+      visible.load("address");
+      return visible;
+    });
+  }
+
+  /** Takes back a question that Excel will not answer: nothing is then known to be hidden. */
+  drop(): void {
+    this.asked = [];
+  }
+
+  /** The hidden lines of each sheet, once answered. */
+  answer(): Hidden[] {
+    return this.sheets.map((lines, i): Hidden => {
+      const visible = this.asked[i];
+      const isUnknown = hidesSome(lines) && visible === undefined;
+      if (lines.used.isNullObject || isUnknown) return { rows: new Set(), cols: new Set() };
+      const areas = visible && !visible.isNullObject ? areasOf(visible.address) : [];
+      return hiddenOf(lines, visible ? areas : undefined);
+    });
+  }
+}
+
+function hidesSome({ rowsHidden, columnsHidden }: Lines): boolean {
+  return rowsHidden === null || columnsHidden === null;
+}
+
+interface Area {
+  readonly rows: readonly [number, number];
+  readonly cols: readonly [number, number];
+}
+
+function hiddenOf({ used, rowsHidden, columnsHidden }: Lines, visible?: readonly Area[]): Hidden {
+  const rows = lines(used.rowIndex, used.rowCount);
+  const cols = lines(used.columnIndex, used.columnCount);
+  if (!visible)
+    return { rows: rowsHidden ? rows : new Set(), cols: columnsHidden ? cols : new Set() };
+  for (const area of visible) {
+    for (let row = area.rows[0]; row <= area.rows[1]; row++) rows.delete(row);
+    for (let col = area.cols[0]; col <= area.cols[1]; col++) cols.delete(col);
+  }
+  return { rows, cols };
+}
+
+function lines(first: number, count: number): Set<number> {
+  return new Set(Array.from({ length: count }, (_, i) => first + i));
+}
+
+/** The areas in an address such as "Fans!A1:V4,Fans!A6:V105". */
+function areasOf(address: string): Area[] {
+  return address.split(/,(?=(?:[^']*'[^']*')*[^']*$)/).flatMap((part): Area[] => {
+    const cells = part.slice(part.lastIndexOf("!") + 1).replaceAll("$", "");
+    const [, fromCol, fromRow, toCol, toRow] =
+      /^([A-Z]+)?(\d+)?(?::([A-Z]+)?(\d+)?)?$/.exec(cells.trim()) ?? [];
+    const last = { row: 1_048_576, col: 16_384 };
+    const first = { row: Number(fromRow ?? 1), col: fromCol ? columnNumber(fromCol) : 1 };
+    const isCell = !cells.includes(":");
+    const bottom = toRow ? Number(toRow) : isCell ? first.row : last.row;
+    const right = toCol ? columnNumber(toCol) : isCell ? first.col : last.col;
+    return [{ rows: [first.row - 1, bottom - 1], cols: [first.col - 1, right - 1] }];
+  });
+}
+
+function columnNumber(letters: string): number {
+  let number = 0;
+  for (const letter of letters) number = number * 26 + letter.charCodeAt(0) - 64;
+  return number;
+}
+
+/** The number formats of a sheet's first rows, and whether a column is text throughout them. */
+export function textFormats(
+  top: number,
+  left: number,
+  formats: readonly (readonly unknown[])[],
+): (row: number, col: number) => boolean {
+  const cells = new Set<string>();
+  const width = formats[0]?.length ?? 0;
+  const whole = new Set<number>();
+  for (let c = 0; c < width; c++) {
+    // The first row read is as a rule a heading of another format.
+    const below = formats.slice(1);
+    if (below.length > 1 && below.every((line) => line[c] === textFormat)) whole.add(left + c);
+    formats.forEach((line, r) => {
+      if (line[c] === textFormat) cells.add(`${top + r} ${left + c}`);
+    });
+  }
+  const end = top + formats.length;
+  if (cells.size === 0) return () => false;
+  return (row, col) => (row < end ? cells.has(`${row} ${col}`) : whole.has(col));
+}
+
+const textFormat = "@";

@@ -1,0 +1,158 @@
+import { codesOf, type Look, margins, type PlanPage, placeOf, type SheetPlan } from "../../records";
+import { asText } from "../cell-text";
+import { sheetProtected } from "../host-error";
+import { addressesOf } from "../marks/areas";
+import { type Book, run } from "../run";
+import { addSheet, checkStructure } from "./own-sheet";
+import { type Written, writeRows } from "./write-blocks";
+import { writeChart } from "./write-chart";
+
+/** Points a character of column width, and points an inch. */
+const characterPoints = 5.25;
+const inchPoints = 72;
+const lineColor = "#B9C4C1";
+
+/**
+ * Writes a record into the open workbook and returns the name of its sheet: the sheet made from
+ * such a plan before is written anew in its place; a foreign sheet of that name is left alone.
+ */
+export function writePlan(plan: SheetPlan): Promise<string> {
+  return run(async (book) => {
+    const sheet = await emptySheet(book, plan);
+    const width = Math.max(...plan.rows.map(({ cells }) => cells.length));
+    await writeRows(book, sheet, 0, 0, contentOf(plan, width));
+    sheet.getRangeByIndexes(0, 0, plan.rows.length, width).numberFormat = formatsOf(plan, width);
+    for (const [look, cells] of cellsByLook(plan)) dress(sheet, look, cells);
+    for (const range of plan.merges) sheet.getRange(range).merge(false);
+    measure(sheet, plan);
+    layOutPage(sheet, plan.page);
+    sheet.load("name");
+    await book.sync();
+    if (plan.chart) await writeChart(book, sheet, plan.chart);
+    return sheet.name;
+  });
+}
+
+/** The sheet for a plan: a new one, or the one made before with nothing left in it. */
+async function emptySheet(book: Book, plan: SheetPlan): Promise<Excel.Worksheet> {
+  book.sheets.load("items/name,items/protection/protected");
+  await book.sync();
+  const known = book.sheets.items.map((sheet) => {
+    const first = sheet.getRangeByIndexes(0, 0, 1, 1);
+    first.load("values");
+    return { sheet, first };
+  });
+  await book.sync();
+  const { name, isThere } = placeOf(
+    plan,
+    known.map(({ sheet, first }) => ({ name: sheet.name, first: first.values[0]?.[0] })),
+  );
+  if (!isThere) {
+    await checkStructure(book);
+    return addSheet(book, name);
+  }
+  const own = known.find(({ sheet }) => sheet.name === name)?.sheet as Excel.Worksheet;
+  if (own.protection.protected) throw sheetProtected(name);
+  own.charts.load("items/name");
+  await book.sync();
+  for (const chart of own.charts.items) chart.delete();
+  const all = own.getRange();
+  all.unmerge();
+  all.clear("All");
+  return own;
+}
+
+function contentOf(plan: SheetPlan, width: number): Written[][] {
+  return plan.rows.map(({ cells }) =>
+    Array.from({ length: width }, (_, col): Written => {
+      const cell = cells[col];
+      if (cell?.formula !== undefined) return `=${cell.formula}`;
+      const value = cell?.value ?? "";
+      return typeof value === "string" ? asText(value) : value;
+    }),
+  );
+}
+
+function formatsOf(plan: SheetPlan, width: number): string[][] {
+  return plan.rows.map(({ cells }) =>
+    Array.from({ length: width }, (_, col) => cells[col]?.look.format ?? "General"),
+  );
+}
+
+/** The names of the cells that share a look. */
+function cellsByLook(plan: SheetPlan): Map<Look, string[]> {
+  const byLook = new Map<Look, string[]>();
+  plan.rows.forEach(({ cells }, row) => {
+    cells.forEach((cell, col) => {
+      if (cell === null) return;
+      const own = byLook.get(cell.look) ?? [];
+      byLook.set(cell.look, own);
+      own.push(`${String.fromCharCode(65 + col)}${row + 1}`);
+    });
+  });
+  return byLook;
+}
+
+const alignments = { left: "Left", center: "Center", right: "Right" } as const;
+
+function dress(sheet: Excel.Worksheet, look: Look, cells: readonly string[]): void {
+  for (const address of addressesOf(cells)) {
+    const { format } = sheet.getRanges(address);
+    const { bold, italic, size, color, fill, align, wrap, valign, line } = look;
+    format.verticalAlignment = valign === "bottom" ? "Bottom" : "Top";
+    if (bold) format.font.bold = true;
+    if (italic) format.font.italic = true;
+    if (size !== undefined) format.font.size = size;
+    if (color !== undefined) format.font.color = `#${color}`;
+    if (fill !== undefined) format.fill.color = `#${fill}`;
+    if (align !== undefined) format.horizontalAlignment = alignments[align];
+    if (wrap) format.wrapText = true;
+    if (line === undefined) continue;
+    // Cells below each other come as one range: the lines between them are its inner ones.
+    const sides =
+      line === "around"
+        ? (["EdgeTop", "EdgeBottom", "EdgeLeft", "EdgeRight", "InsideHorizontal"] as const)
+        : (["EdgeBottom", "InsideHorizontal"] as const);
+    for (const side of sides) {
+      const border = format.borders.getItem(side);
+      border.style = "Continuous";
+      border.weight = line === "heavy under" ? "Medium" : "Thin";
+      border.color = lineColor;
+    }
+  }
+}
+
+function measure(sheet: Excel.Worksheet, { columns, rows }: SheetPlan): void {
+  columns.forEach((width, col) => {
+    sheet.getRangeByIndexes(0, col, 1, 1).format.columnWidth = width * characterPoints;
+  });
+  let first = 0;
+  rows.forEach(({ height }, row) => {
+    if (rows[row + 1]?.height === height) return;
+    sheet.getRangeByIndexes(first, 0, row - first + 1, 1).format.rowHeight = height;
+    first = row + 1;
+  });
+}
+
+function layOutPage(sheet: Excel.Worksheet, page: PlanPage): void {
+  const { pageLayout } = sheet;
+  pageLayout.orientation = page.landscape ? "Landscape" : "Portrait";
+  pageLayout.paperSize = page.paper === "a4" ? "A4" : "Letter";
+  pageLayout.zoom = page.onePage
+    ? { horizontalFitToPages: 1, verticalFitToPages: 1 }
+    : { horizontalFitToPages: 1 };
+  pageLayout.leftMargin = margins.left * inchPoints;
+  pageLayout.rightMargin = margins.right * inchPoints;
+  pageLayout.topMargin = margins.top * inchPoints;
+  pageLayout.bottomMargin = margins.bottom * inchPoints;
+  pageLayout.headerMargin = margins.header * inchPoints;
+  pageLayout.footerMargin = margins.footer * inchPoints;
+  pageLayout.centerHorizontally = true;
+  pageLayout.setPrintArea(page.area);
+  if (page.titleRows > 0) pageLayout.setPrintTitleRows(`$1:$${page.titleRows}`);
+  const { left, center, right } = codesOf(page.footer);
+  const footer = pageLayout.headersFooters.defaultForAllPages;
+  footer.leftFooter = left ?? "";
+  footer.centerFooter = center ?? "";
+  footer.rightFooter = right ?? "";
+}
