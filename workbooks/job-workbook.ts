@@ -9,6 +9,7 @@ import {
   jobPlan,
   jobSettings,
   jobTitle,
+  numberFormatOf,
   type RowFormulas,
   type SheetLayout,
   settingChoices,
@@ -44,16 +45,8 @@ function stylesOf(workbook: Workbook) {
     heading: workbook.addStyle({ bold: true, fill: "1F4E4A", color: "FFFFFF", wrap: true }),
     help: workbook.addStyle({ italic: true, color: "5A6664" }),
     label: workbook.addStyle({ bold: true }),
-    cell: (field: Field) => of(formatOf(field), field.computed === true),
+    cell: (field: Field) => of(numberFormatOf(field), field.computed === true),
   };
-}
-
-function formatOf(field: Field): string | undefined {
-  if (field.holds === "date") return "yyyy-mm-dd";
-  if (field.measure === "opening" || field.key === "constant") return "0.00";
-  if (field.measure === "length") return "0.00";
-  if (field.measure === "floor" || field.key === "rated" || field.measure === "volume") return "0";
-  return field.measure ? "0.0" : undefined;
 }
 
 function addSettings(
@@ -72,7 +65,7 @@ function addSettings(
   ]);
   workbook.addSheet(jobTitle, {
     rows: [heading, ...lines],
-    columnWidths: [26, 32, 70],
+    columnWidths: [32, 32, 110],
     frozenRows: 1,
     validations: Object.entries(settingChoices).map(([key, list]) => ({
       ref: `B${settingRow(key) + 1}`,

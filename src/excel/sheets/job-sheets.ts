@@ -123,7 +123,7 @@ async function fillSettings(book: Book, sheet: Excel.Worksheet, system: System):
   const usual = usualSettings(system);
   const lines = jobSettings.map(({ key, label, help }) => [label, usual[key] ?? "", help]);
   dressHeadings(sheet, 3);
-  [150, 180, 380].forEach((width, col) => {
+  [190, 180, 600].forEach((width, col) => {
     sheet.getRangeByIndexes(0, col, 1, 1).format.columnWidth = width;
   });
   for (const [key, entries] of Object.entries(settingChoices))

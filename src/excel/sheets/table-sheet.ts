@@ -3,6 +3,7 @@ import {
   fieldChoices,
   firstRow,
   headingOf,
+  numberFormatOf,
   type RowFormulas,
   type SheetLayout,
 } from "../../job";
@@ -62,11 +63,4 @@ function dressColumn(column: Excel.Range, field: Field): void {
   const entries = fieldChoices[field.key];
   if (entries)
     column.dataValidation.rule = { list: { inCellDropDown: true, source: entries.join(",") } };
-}
-
-function numberFormatOf({ key, holds, measure }: Field): string | undefined {
-  if (holds === "date") return "yyyy-mm-dd";
-  if (measure === "opening" || measure === "length" || key === "constant") return "0.00";
-  if (measure === "floor" || measure === "volume" || key === "rated") return "0";
-  return measure ? "0.0" : undefined;
 }

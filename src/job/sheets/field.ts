@@ -68,3 +68,21 @@ export function unitOf(measure: Measure, system: System): string {
 export function headingOf(field: Field, system: System): string {
   return field.measure ? `${field.title} (${unitOf(field.measure, system)})` : field.title;
 }
+
+const ownFormats: Readonly<Record<string, string>> = {
+  constant: "0.00",
+  rated: "0",
+  chance: "0.0%",
+  density: "0.000",
+  difference: "0.0",
+};
+
+/** The number format of a field's cells in a new job; undefined leaves the usual one. */
+export function numberFormatOf({ key, holds, measure }: Field): string | undefined {
+  if (holds === "date") return "yyyy-mm-dd";
+  const own = ownFormats[key];
+  if (own !== undefined && holds === "number") return own;
+  if (measure === "opening" || measure === "length") return "0.00";
+  if (measure === "floor" || measure === "volume") return "0";
+  return measure ? "0.0" : undefined;
+}
