@@ -11,6 +11,7 @@ import {
 import { Suspense, useState } from "react";
 import { type ScreenKey, screens } from "./model/screens";
 import type { PaneTheme } from "./model/theme";
+import { firstWalk } from "./model/trace-walk";
 import { NeedCheck } from "./parts/need-check";
 import { ScreenGuard } from "./parts/screen-guard";
 import { useSession } from "./parts/session-context";
@@ -19,7 +20,15 @@ import { useShared } from "./parts/styles";
 import { useTheme } from "./parts/use-theme";
 import { CheckScreen, type CheckScreenProps, firstView } from "./screens/check/check-screen";
 import { FitScreen } from "./screens/fit/fit-screen";
-import { BoxesScreen, RatesScreen, ReadingsScreen, StartScreen } from "./screens/lazy";
+import {
+  BoxesScreen,
+  RatesScreen,
+  ReadingsScreen,
+  RecordScreen,
+  StartScreen,
+  TraceScreen,
+} from "./screens/lazy";
+import type { TraceScreenProps } from "./screens/trace/trace-screen";
 
 const themes = { light: webLightTheme, dark: webDarkTheme, contrast: teamsHighContrastTheme };
 
@@ -41,7 +50,7 @@ const useStyles = makeStyles({
   screen: { flex: "1 1 0", minHeight: 0, overflowY: "auto", scrollbarGutter: "stable" },
 });
 
-/** The task pane: six screens over one session. */
+/** The task pane: its screens over one session. */
 export function Pane({ theme: given }: { theme?: PaneTheme | undefined }) {
   const styles = useStyles();
   const shared = useShared();
@@ -49,6 +58,7 @@ export function Pane({ theme: given }: { theme?: PaneTheme | undefined }) {
   const { session, state } = useSession();
   const shown = state.screen;
   const [view, setView] = useState(firstView);
+  const [walk, setWalk] = useState(firstWalk);
   const title = screens.find((screen) => screen.key === shown)?.title;
   return (
     <FluentProvider theme={themes[theme]} className={styles.pane}>
@@ -84,7 +94,7 @@ export function Pane({ theme: given }: { theme?: PaneTheme | undefined }) {
         <h2 className={shared.unseen}>{title}</h2>
         <ScreenGuard>
           <Suspense fallback={null}>
-            <Screen shown={shown} view={view} onView={setView} />
+            <Screen shown={shown} view={view} onView={setView} walk={walk} onWalk={setWalk} />
           </Suspense>
         </ScreenGuard>
       </div>
@@ -93,7 +103,11 @@ export function Pane({ theme: given }: { theme?: PaneTheme | undefined }) {
   );
 }
 
-function Screen({ shown, view, onView }: CheckScreenProps & { readonly shown: ScreenKey }) {
+interface ScreenProps extends CheckScreenProps, Omit<TraceScreenProps, "check"> {
+  readonly shown: ScreenKey;
+}
+
+function Screen({ shown, view, onView, walk, onWalk }: ScreenProps) {
   switch (shown) {
     case "check":
       return <CheckScreen view={view} onView={onView} />;
@@ -105,6 +119,14 @@ function Screen({ shown, view, onView }: CheckScreenProps & { readonly shown: Sc
       return <NeedCheck>{(check) => <ReadingsScreen check={check} />}</NeedCheck>;
     case "rates":
       return <NeedCheck>{(check) => <RatesScreen check={check} />}</NeedCheck>;
+    case "trace":
+      return (
+        <NeedCheck>
+          {(check) => <TraceScreen check={check} walk={walk} onWalk={onWalk} />}
+        </NeedCheck>
+      );
+    case "record":
+      return <NeedCheck>{(check) => <RecordScreen check={check} />}</NeedCheck>;
     case "start":
       return <StartScreen />;
   }

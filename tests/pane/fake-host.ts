@@ -1,6 +1,16 @@
 import type { Finding, FitChoice, JobFile, Mend } from "../../src/job";
+import type { CellNow } from "../../src/pane/model/trace-now";
+import type { Spot } from "../../src/pane/model/trace-walk";
 import type { Clock } from "../../src/pane/session/debounce";
-import type { BoxPlan, Edit, PaneHost, Place, Reading } from "../../src/pane/session/host";
+import type {
+  AcceptedFinding,
+  BoxPlan,
+  Edit,
+  PaneHost,
+  Place,
+  Reading,
+} from "../../src/pane/session/host";
+import type { SheetPlan } from "../../src/records";
 
 /** A clock that stands until it is turned on. */
 export class HandClock implements Clock {
@@ -32,6 +42,8 @@ export class FakeHost implements PaneHost {
   onEdit: ((edit: Edit) => void) | undefined;
   onMove: ((place: Place) => void) | undefined;
   refuses = "";
+  /** The workbook as a file, where the host gives one. */
+  bytes: Uint8Array | undefined;
 
   constructor(public file: JobFile) {}
 
@@ -78,6 +90,13 @@ export class FakeHost implements PaneHost {
     this.ask(`select ${sheet}!${cell}`);
   }
 
+  async describe({ sheet, row, col }: Spot): Promise<CellNow> {
+    this.ask("describe");
+    const grid = this.file.sheets.find(({ name }) => name === sheet);
+    const value = grid?.value(row, col) ?? null;
+    return { formula: grid?.formula(row, col) ?? null, value, text: String(value ?? "") };
+  }
+
   async apply(_sheet: string, mend: Mend) {
     this.ask(`apply ${mend.label}`);
     return { undo: async () => this.ask(`undo ${mend.label}`) };
@@ -101,13 +120,42 @@ export class FakeHost implements PaneHost {
     return "Findings 2";
   }
 
+  async accept({ finding, reason }: AcceptedFinding): Promise<string> {
+    this.ask(`accept ${finding.sheet}!${finding.cell}: ${reason}`);
+    return "Accepted";
+  }
+
+  async withdraw({ sheet, cell }: AcceptedFinding["finding"]): Promise<string> {
+    this.ask(`withdraw ${sheet}!${cell}`);
+    return "Accepted";
+  }
+
+  async writeRecord({ name }: SheetPlan): Promise<string> {
+    this.ask(`write ${name}`);
+    return name;
+  }
+
+  givesFile(): boolean {
+    return this.bytes !== undefined;
+  }
+
+  async workbookBytes(): Promise<Uint8Array> {
+    this.ask("bytes");
+    if (!this.bytes) throw new Error("there is no file");
+    return this.bytes;
+  }
+
+  async openCopy(): Promise<void> {
+    this.ask("open copy");
+  }
+
   async saveFit(choices: readonly FitChoice[]): Promise<void> {
     this.ask("save fit");
     this.choices = choices;
   }
 
-  async addJobSheets(): Promise<readonly string[]> {
-    this.ask("add sheets");
+  async addJobSheets(system: string, features: readonly string[]): Promise<readonly string[]> {
+    this.ask(`add sheets ${[system, ...features].join(" ")}`);
     return ["Job", "Fans"];
   }
 

@@ -1,12 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { readJob } from "../../src/job";
-import { ratesAt } from "../../src/pane/model/rates-view";
+import { accountView } from "../../src/pane/model/account-view";
+import { roomView } from "../../src/pane/model/rates-view";
 import {
   countReadings,
   fanReadings,
   filterReadings,
   spreadWords,
 } from "../../src/pane/model/readings-view";
+import { rowsAt } from "../../src/pane/model/rows-at";
+import { existing, fanAt } from "./demo-jobs";
 import { boxSheet, dwellingSheet, fanSheet, fileOf, goodFan, jobSheet } from "./job-file";
 
 const fan = (changes: Record<number, string | number | null>) =>
@@ -61,30 +64,55 @@ describe("the readings", () => {
   });
 });
 
+describe("the readings of a job that judges with a guard", () => {
+  it("are judged by the spread of each flow, and filtered by what that came to", () => {
+    const readings = fanReadings(existing);
+    const at = (tag: string, dwelling = "Flat 3") => readings[fanAt(existing, dwelling, tag)];
+    expect(at("B2")?.verdict).toBe("meets");
+    expect(at("B1")?.verdict).toBe("short");
+    // 92.3 cfm by a timed bag of ±10 % against 100 cfm: neither can be said.
+    expect(at("K1")?.verdict).toBe("too close to call");
+    const close = filterReadings(readings, "too close to call");
+    expect(close).toContain(at("K1"));
+    expect(countReadings(readings)["too close to call"]).toBe(close.length);
+  });
+});
+
 describe("the required rates", () => {
   it("shows a fan's rate with its clause and how far it was traced, then its dwelling's", () => {
-    const [room, home] = ratesAt(job, "Fans", 1);
-    expect(room?.outcome).toMatchObject({
+    expect(rowsAt(job, "Fans", 1)).toEqual({ fan: 0, dwelling: 0 });
+    const room = roomView(job, 0);
+    expect(room.outcome).toMatchObject({
       rate: "50 cfm",
-      work: "IRC 2021",
-      mark: "read in two independent texts",
+      clause: { work: "IRC 2021", mark: "read in two independent texts" },
     });
-    expect(room?.measured).toMatch(/^Measured 72.6 cfm: meets$/);
+    expect(room.measured).toMatch(/^Measured 72.6 cfm: meets$/);
     // IRC 2021 table M1505.4.3(1): 1501 to 3000 ft², 2 to 3 bedrooms.
-    expect(home?.outcome).toMatchObject({ rate: "60 cfm" });
-    expect(home?.title).toBe("Dwelling Lot 1");
+    const home = accountView(job, 0);
+    expect(home.required.outcome).toMatchObject({ rate: "60 cfm" });
+    expect(home.title).toBe("Dwelling Lot 1");
   });
 
   it("says why there is no rate where the room kind is unknown", () => {
-    const [room] = ratesAt(job, "Fans", 5);
-    expect(room?.outcome).toHaveProperty("problem");
-    expect(JSON.stringify(room?.outcome)).toMatch(/boudoir.*bathroom/);
+    const { outcome } = roomView(job, 4);
+    expect(outcome).toHaveProperty("problem");
+    expect(JSON.stringify(outcome)).toMatch(/boudoir.*bathroom/);
   });
 
-  it("shows nothing for a heading, another sheet or a row without a fan", () => {
-    expect(ratesAt(job, "Fans", 0)).toEqual([]);
-    expect(ratesAt(job, "Job", 1)).toEqual([]);
-    expect(ratesAt(job, "Fans", 40)).toEqual([]);
+  it("is about nothing at a heading, on another sheet or in a row without a fan", () => {
+    const nothing = { fan: undefined, dwelling: undefined };
+    expect(rowsAt(job, "Fans", 0)).toEqual(nothing);
+    expect(rowsAt(job, "Job", 1)).toEqual(nothing);
+    expect(rowsAt(job, "Fans", 40)).toEqual(nothing);
+    expect(rowsAt(job, "Dwellings", 1)).toEqual({ fan: undefined, dwelling: 0 });
+  });
+
+  it("names a room without a fan by its room", () => {
+    const none = fanAt(existing, "Flat 2", "none");
+    expect(roomView(existing, none)).toMatchObject({
+      title: "Flat 2, Kitchen: no fan",
+      measured: "",
+    });
   });
 
   it("marks a number that was recalled", () => {
@@ -102,7 +130,8 @@ describe("the required rates", () => {
         fanSheet(goodFan),
       ),
     );
-    const [room] = ratesAt(remembered, "Fans", 1);
-    expect(room?.outcome).toMatchObject({ mark: "from memory, verify against your copy" });
+    expect(roomView(remembered, 0).outcome).toMatchObject({
+      clause: { mark: "from memory, verify against your copy" },
+    });
   });
 });

@@ -137,6 +137,13 @@ describe("a session", () => {
     expect(session.state.problem).toBe("save fit is not allowed");
   });
 
+  it("adds the sheets of a job with the features that were chosen", async () => {
+    await session.addJobSheets("si", ["spread", "existing"]);
+    await session.addJobSheets("ip");
+    expect(host.asked).toEqual(["add sheets si spread existing", "add sheets ip"]);
+    expect(session.state.message).toBe("Added Job, Fans.");
+  });
+
   it("does not take its own Findings sheet for an edit, whatever its name", async () => {
     await session.check();
     await session.writeFindings();

@@ -16,3 +16,8 @@ export function copyName(fileName: string): string {
   const stem = fileName.replace(/\.xlsx$/i, "");
   return /-copy(-\d+)?$/.test(stem) ? `${stem}.xlsx` : `${stem}-copy.xlsx`;
 }
+
+/** "job.xlsx" as "job-plain.xlsx". */
+export function kindName(fileName: string, kind: "plain" | "values"): string {
+  return `${fileName.replace(/\.xlsx$/i, "")}-${kind}.xlsx`;
+}

@@ -1,8 +1,11 @@
 import { Workbook } from "../../workbook";
 import { type Desk, messageOf } from "../desk";
 import type { WorkbookHost } from "../host";
-import { copyName, download } from "./download";
+import { copyName, download, kindName } from "./download";
 import { blankFile, demoFile, fetchFile, type GivenFile, givenPath } from "./given";
+
+/** Reasons told of one copy; the rest are counted. */
+const mostReasons = 3;
 
 /** A file that was read and can take the place of the open one. */
 export interface ReadyFile {
@@ -53,6 +56,34 @@ export class Files {
       desk.messages.add("error", messageOf(thrown));
       return false;
     }
+  }
+
+  /** Gives a copy that needs no add-in as a download, and says what in it could not be replaced. */
+  async saveWithoutAddIn(kind: "plain" | "values"): Promise<void> {
+    const { desk } = this;
+    if (desk.edit && !desk.commit()) return;
+    const name = kindName(desk.book.fileName, kind);
+    await this.attempt(name, async () => {
+      const { leftInWords, plainCopy, valuesCopy } = await import("../../plain-copy");
+      const bytes = this.host.bytes();
+      if (kind === "values") {
+        download(valuesCopy(bytes), name);
+        desk.messages.add("info", `${name} is saved: it holds values and no formulas.`);
+        return;
+      }
+      const { workbook, replaced, left } = plainCopy(Workbook.open(bytes));
+      download(workbook.save(), name);
+      desk.messages.add(
+        "info",
+        `${name} is saved: ${replaced} formulas of the add-in are now the program's own.`,
+      );
+      const reasons = leftInWords(left);
+      if (reasons.length === 0) return;
+      const rest = reasons.length - mostReasons;
+      const told = reasons.slice(0, mostReasons).join("; ");
+      const more = rest > 0 ? `; and for ${rest} more reasons` : "";
+      desk.messages.add("info", `${left.length} cells keep their values: ${told}${more}.`);
+    });
   }
 
   private prepare(file: GivenFile): ReadyFile {

@@ -49,6 +49,7 @@ export function App({ desk, files }: AppProps) {
         onOpen={() => picker.current?.click()}
         onNew={() => leaveFor(() => void files.openBlank())}
         onSave={() => files.save()}
+        onCopy={(kind) => void files.saveWithoutAddIn(kind)}
         theme={choice}
         onTheme={choose}
         isPaneShown={isPaneShown}

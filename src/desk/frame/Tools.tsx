@@ -1,6 +1,7 @@
 import {
   Button,
   Menu,
+  MenuItem,
   MenuItemRadio,
   MenuList,
   MenuPopover,
@@ -16,6 +17,7 @@ import {
   ArrowUndoRegular,
   DarkThemeRegular,
   DocumentAddRegular,
+  DocumentArrowDownRegular,
   FolderOpenRegular,
   PanelRightRegular,
 } from "@fluentui/react-icons";
@@ -35,6 +37,8 @@ export interface ToolsProps {
   readonly onOpen: () => void;
   readonly onNew: () => void;
   readonly onSave: () => void;
+  /** Saves a copy that needs no add-in. */
+  readonly onCopy: (kind: "plain" | "values") => void;
   readonly theme: ThemeChoice;
   readonly onTheme: (theme: ThemeChoice) => void;
   readonly isPaneShown: boolean;
@@ -56,6 +60,7 @@ export function Tools(props: ToolsProps) {
         <ToolbarButton icon={<ArrowDownloadRegular />} onClick={props.onSave}>
           Save a copy
         </ToolbarButton>
+        <CopyMenu onCopy={props.onCopy} />
         <ToolbarButton icon={<DocumentAddRegular />} onClick={props.onNew}>
           New
         </ToolbarButton>
@@ -90,6 +95,30 @@ export function Tools(props: ToolsProps) {
         Pane
       </ToggleButton>
     </header>
+  );
+}
+
+/** Copies for those who have no add-in. */
+function CopyMenu({ onCopy }: Pick<ToolsProps, "onCopy">) {
+  return (
+    <Menu>
+      <MenuTrigger disableButtonEnhancement>
+        <ToolbarButton icon={<DocumentArrowDownRegular />}>Other copies</ToolbarButton>
+      </MenuTrigger>
+      <MenuPopover>
+        <MenuList>
+          <MenuItem
+            subText="Formulas of the program in place of the add-in's"
+            onClick={() => onCopy("plain")}
+          >
+            Save plain copy
+          </MenuItem>
+          <MenuItem subText="No formulas at all" onClick={() => onCopy("values")}>
+            Save values copy
+          </MenuItem>
+        </MenuList>
+      </MenuPopover>
+    </Menu>
   );
 }
 

@@ -14,6 +14,8 @@ export class SheetGrid {
   private lines: Lines;
   /** The grid's own editing is being started or ended; its events then mean nothing new. */
   private isEditing = false;
+  /** What is to be drawn once the changes in hand are all made. */
+  private toDraw: "redraw" | "rebuild" | null = null;
   private readonly forget: () => void;
 
   constructor(
@@ -77,10 +79,28 @@ export class SheetGrid {
   }
 
   private told(topic: DeskTopic): void {
-    if (topic === "book" || topic === "sheet") this.rebuild();
-    else if (topic === "cells") this.redraw();
-    else if (topic === "selection") this.showSelected();
-    else if (topic === "edit") this.showEdit();
+    if (topic === "book" || topic === "sheet") this.drawLater("rebuild");
+    else if (topic === "cells") this.drawLater("redraw");
+    else if (topic === "selection" || topic === "edit") {
+      this.drawNow();
+      if (topic === "selection") this.showSelected();
+      else this.showEdit();
+    }
+  }
+
+  /** Draws once after a series of changes: the pane sets hundreds of looks in one request. */
+  private drawLater(what: "redraw" | "rebuild"): void {
+    const isAsked = this.toDraw !== null;
+    if (this.toDraw !== "rebuild") this.toDraw = what;
+    if (!isAsked) queueMicrotask(() => this.drawNow());
+  }
+
+  private drawNow(): void {
+    const { toDraw } = this;
+    this.toDraw = null;
+    if (toDraw === null || this.api.isDestroyed()) return;
+    if (toDraw === "rebuild") this.rebuild();
+    else this.redraw();
   }
 
   private rebuild(): void {

@@ -1,4 +1,11 @@
-import { type JobCheck, type Severity, type Summary, severities } from "../../job";
+import {
+  type Finding,
+  isOpen,
+  type JobCheck,
+  type Severity,
+  type Summary,
+  severities,
+} from "../../job";
 import { findingKey } from "./finding-groups";
 
 /** "1 fan", "3 fans". */
@@ -14,6 +21,12 @@ export function severityCounts(bySeverity: Readonly<Record<Severity, number>>): 
   return parts.length > 0 ? parts.join(", ") : "nothing found";
 }
 
+/** "37 open, 2 accepted"; accepted ones are left out where there are none. */
+export function openAndAccepted({ bySeverity, accepted }: Summary): string {
+  const open = severities.reduce((sum, severity) => sum + bySeverity[severity], 0);
+  return accepted > 0 ? `${open} open, ${accepted} accepted` : `${open} open`;
+}
+
 /** "104 fans in 27 dwellings, 103 measured; 17 openings" */
 export function sizeOf({ fans, dwellings, measured, openings }: Summary): string {
   const home = dwellings > 0 ? ` in ${count(dwellings, "dwelling")}` : "";
@@ -26,16 +39,27 @@ export function announceCheck({ summary }: JobCheck): string {
     summary.fans > 0
       ? `Checked ${count(summary.fans, "fan")} in ${count(summary.dwellings, "dwelling")}`
       : "Checked the workbook";
-  return `${read}: ${severityCounts(summary.bySeverity)}.`;
+  const accepted = summary.accepted > 0 ? `, ${summary.accepted} accepted` : "";
+  return `${read}: ${severityCounts(summary.bySeverity)}${accepted}.`;
 }
 
 /** What an edit changed; "" where the findings stayed as they were. */
 export function announceChange(before: JobCheck, after: JobCheck): string {
-  const old = new Set(before.findings.map(findingKey));
-  const now = new Set(after.findings.map(findingKey));
-  const gone = [...old].filter((key) => !now.has(key)).length;
-  const come = [...now].filter((key) => !old.has(key)).length;
-  if (gone === 0 && come === 0) return "";
-  const parts = [gone > 0 ? `${gone} cleared` : "", come > 0 ? `${come} new` : ""];
-  return `${parts.filter((part) => part !== "").join(", ")}. Now ${severityCounts(after.summary.bySeverity)}.`;
+  const old = statesOf(before.findings);
+  const now = statesOf(after.findings);
+  const gone = [...old.keys()].filter((key) => !now.has(key)).length;
+  const come = [...now.keys()].filter((key) => !old.has(key)).length;
+  const reopened = [...now].filter(([key, open]) => open && old.get(key) === false).length;
+  const parts = [
+    gone > 0 ? `${gone} cleared` : "",
+    come > 0 ? `${come} new` : "",
+    reopened > 0 ? `${reopened} open again` : "",
+  ].filter((part) => part !== "");
+  if (parts.length === 0) return "";
+  return `${parts.join(", ")}. Now ${severityCounts(after.summary.bySeverity)}.`;
+}
+
+/** Whether each finding is open, by its key. */
+function statesOf(findings: readonly Finding[]): Map<string, boolean> {
+  return new Map(findings.map((finding) => [findingKey(finding), isOpen(finding)]));
 }

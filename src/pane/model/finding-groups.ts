@@ -1,4 +1,4 @@
-import { type Finding, findingKinds, type Severity, severities } from "../../job";
+import { type Finding, findingKinds, isOpen, type Severity, severities } from "../../job";
 
 export type GroupBy = "row" | "kind";
 
@@ -77,6 +77,17 @@ export function firstOf(groups: readonly FindingGroup[], most: number): FindingG
     left -= group.findings.length;
   }
   return page;
+}
+
+/** Findings that wait for someone, and those that someone took as they are. */
+export function splitAccepted(findings: readonly Finding[]): {
+  readonly open: readonly Finding[];
+  readonly accepted: readonly Finding[];
+} {
+  return {
+    open: findings.filter(isOpen),
+    accepted: findings.filter((finding) => !isOpen(finding)),
+  };
 }
 
 export function titleOf(finding: Finding): string {

@@ -1,4 +1,12 @@
-import { type Job, type RangeStatus, reachOf, type Verdict, verdictColumn } from "../../job";
+import {
+  fanBudget,
+  type Job,
+  type RangeStatus,
+  reachOf,
+  type Verdict,
+  verdictColumn,
+} from "../../job";
+import { guardOf, judgedFlow } from "./judged";
 
 /** A verdict, or that there is no rate to judge by. */
 export type FanVerdict = Verdict | "rate unknown";
@@ -22,6 +30,7 @@ export interface FanReading {
 export const readingFilters = [
   "all",
   "short",
+  "too close to call",
   "retest",
   "not measured",
   "rate unknown",
@@ -34,7 +43,13 @@ export function fanReadings(job: Job): FanReading[] {
   if (!fans) return [];
   const { length, flow, table } = fans;
   const required = Float64Array.from({ length }, (_, i) => fans.requiredNumber(i));
-  const verdicts = verdictColumn(flow, required, length, fans.status);
+  const judged = Float64Array.from({ length }, (_, i) => judgedFlow(job, i));
+  // Only guarded judging asks for the spreads, which take their time.
+  const spread =
+    job.settings.judging === "guarded"
+      ? Float64Array.from({ length }, (_, i) => fanBudget(fans, i)?.u ?? Number.NaN)
+      : Number.NaN;
+  const verdicts = verdictColumn(judged, required, length, statuses(job), guardOf(job, spread));
   return Array.from({ length }, (_, i) => {
     const readings = fans.readings(i).filter((value) => value > 0);
     const span =
@@ -57,6 +72,11 @@ export function fanReadings(job: Job): FanReading[] {
       spread: span && span.lowest > 0 ? [span.lowest, span.highest] : undefined,
     };
   });
+}
+
+/** The window is that of the box: it says nothing of what another instrument has read. */
+function statuses({ fans }: Job): readonly (RangeStatus | undefined)[] {
+  return fans?.status.map((each, i) => (fans.isByInstrument(i) ? undefined : each)) ?? [];
 }
 
 function verdictOf(verdict: Verdict | undefined, pressure: number): FanVerdict {

@@ -1,4 +1,11 @@
-import type { CellValue, Grid, Job, JobFile } from "../../job";
+import {
+  acceptedSheetTitle,
+  type CellValue,
+  type Grid,
+  type Job,
+  type JobFile,
+  plainName,
+} from "../../job";
 import type { Edit } from "../session/host";
 
 /** Formulas of so many rows tell which sheets a sheet looks at. */
@@ -16,9 +23,9 @@ export function rowsToRead(job: Job, edits: readonly Edit[]): readonly Edit[] | 
     const fit = fits.find((entry) => entry.sheet === edit.sheet);
     if (!fit) {
       if (edit.sheet.toLowerCase() === "findings") continue;
-      return "all";
-    }
-    if (edit.firstRow <= fit.headerRow) return "all";
+      // No formula looks at acceptances, so that their own rows are enough.
+      if (plainName(edit.sheet) !== plainName(acceptedSheetTitle)) return "all";
+    } else if (edit.firstRow <= fit.headerRow) return "all";
     const before = rows.get(edit.sheet);
     rows.set(edit.sheet, {
       sheet: edit.sheet,

@@ -5,6 +5,8 @@ export const screens = [
   { key: "boxes", title: "Boxes" },
   { key: "readings", title: "Readings" },
   { key: "rates", title: "Rates" },
+  { key: "trace", title: "Trace" },
+  { key: "record", title: "Record" },
   { key: "start", title: "Start" },
 ] as const;
 

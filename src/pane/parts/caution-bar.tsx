@@ -33,7 +33,8 @@ export function CautionBar({ about }: { about: readonly string[] }) {
   const left = cautionsLeft(seen).filter((caution) => about.includes(caution.key));
   if (left.length === 0) return null;
   const putAway = () => {
-    const now = [...seen, ...left.map((caution) => caution.key)];
+    // Another bar on the screen may have been put away since this one was drawn.
+    const now = [...new Set([...seen, ...seenCautions(), ...left.map(({ key }) => key)])];
     rememberSeen(now);
     setSeen(now);
   };

@@ -10,6 +10,12 @@ export const ReadingsScreen = lazy(() =>
 export const RatesScreen = lazy(() =>
   import("./rates/rates-screen").then((part) => ({ default: part.RatesScreen })),
 );
+export const TraceScreen = lazy(() =>
+  import("./trace/trace-screen").then((part) => ({ default: part.TraceScreen })),
+);
+export const RecordScreen = lazy(() =>
+  import("./record/record-screen").then((part) => ({ default: part.RecordScreen })),
+);
 export const StartScreen = lazy(() =>
   import("./start/start-screen").then((part) => ({ default: part.StartScreen })),
 );

@@ -1,10 +1,14 @@
 import {
+  acceptFinding,
   addJobSheets,
   applyMend,
   clearMarks,
+  describeCell,
+  givesFile,
   hasMarks,
   insertFormula,
   markFindings,
+  openWorkbook,
   readWorkbook,
   rereadRows,
   saveFit,
@@ -14,10 +18,13 @@ import {
   type WorkbookReading,
   watchEdits,
   watchSelection,
+  withdrawAcceptance,
+  workbookBytes,
   writeFindingsSheet,
   writeOpenings,
+  writePlan,
 } from "../../excel";
-import { serialOf } from "../../job";
+import { provenanceOf, serialOf } from "../../job";
 import type { PaneHost, Place, Reading } from "./host";
 
 /** A reading that keeps what the next one builds on. */
@@ -39,6 +46,7 @@ export const excelHost: PaneHost = {
     stopper(await watchSelection((place) => onMove(toPlace(place)))),
   selection: async () => toPlace(await selection()),
   select: selectCell,
+  describe: ({ sheet, row, col }) => describeCell(sheet, row, col),
   apply: async (sheet, mend) => {
     const undo = await applyMend(sheet, mend);
     return { undo: () => undoMend(undo) };
@@ -46,7 +54,14 @@ export const excelHost: PaneHost = {
   hasMarks,
   mark: markFindings,
   clearMarks,
-  writeFindings: ({ findings, summary }) => writeFindingsSheet(findings, summary),
+  writeFindings: ({ job, findings, summary }) =>
+    writeFindingsSheet(findings, summary, provenanceOf(job)),
+  accept: acceptFinding,
+  withdraw: withdrawAcceptance,
+  writeRecord: writePlan,
+  givesFile,
+  workbookBytes,
+  openCopy: openWorkbook,
   saveFit,
   addJobSheets,
   writeOpenings: async ({ box, openings, constant }) => {

@@ -1,4 +1,16 @@
-import type { Finding, FitChoice, JobCheck, JobFile, Mend, OpeningPlan, Settings } from "../../job";
+import type {
+  FeatureKey,
+  Finding,
+  FitChoice,
+  JobCheck,
+  JobFile,
+  Mend,
+  OpeningPlan,
+  Settings,
+} from "../../job";
+import type { SheetPlan } from "../../records";
+import type { CellNow } from "../model/trace-now";
+import type { Spot } from "../model/trace-walk";
 
 /** Rows of a sheet in which something changed, from 0, both ends included. */
 export interface Edit {
@@ -43,6 +55,8 @@ export interface PaneHost {
   watchSelection(onMove: (place: Place) => void): Promise<() => void>;
   selection(): Promise<Place | undefined>;
   select(sheet: string, cell: string): Promise<void>;
+  /** What a cell holds at this moment. */
+  describe(spot: Spot): Promise<CellNow>;
   apply(sheet: string, mend: Mend): Promise<Undoable>;
   hasMarks(): Promise<boolean>;
   /** Returns how many cells are marked. */
@@ -50,12 +64,38 @@ export interface PaneHost {
   clearMarks(): Promise<void>;
   /** Returns the name of the sheet. */
   writeFindings(check: JobCheck): Promise<string>;
+  /** Keeps an acceptance in the workbook; returns the name of the sheet. */
+  accept(acceptance: AcceptedFinding): Promise<string>;
+  /** Takes the acceptance of a finding back; returns the name of the sheet. */
+  withdraw(finding: AcceptedFinding["finding"]): Promise<string>;
+  /** Writes a record anew, or for the first time; returns the name of its sheet. */
+  writeRecord(plan: SheetPlan): Promise<string>;
+  /** Whether `workbookBytes` and `openCopy` can be asked. */
+  givesFile(): boolean;
+  /** The open workbook as an .xlsx file. */
+  workbookBytes(): Promise<Uint8Array>;
+  /** Opens a file beside the open workbook. */
+  openCopy(bytes: Uint8Array): Promise<void>;
   saveFit(choices: readonly FitChoice[]): Promise<void>;
-  /** Adds the sheets of a new job; returns the names of those added. */
-  addJobSheets(system: Settings["system"]): Promise<readonly string[]>;
+  /** Adds the sheets of a new job with what these features want; returns the names of those added. */
+  addJobSheets(
+    system: Settings["system"],
+    features: readonly FeatureKey[],
+  ): Promise<readonly string[]>;
   writeOpenings(plan: BoxPlan): Promise<void>;
   /** Puts a formula (without "=") into the active cell; returns that cell's address. */
   insertFormula(formula: string): Promise<string>;
+}
+
+/** A finding that someone takes as it is, with why and who. */
+export interface AcceptedFinding {
+  readonly finding: Pick<Finding, "sheet" | "cell" | "kind" | "about">;
+  /** Of the row as it was looked at. */
+  readonly fingerprint: string;
+  readonly reason: string;
+  readonly initials: string;
+  /** Serial number of the day in this workbook. */
+  readonly date: number;
 }
 
 /** A planned box as it goes to the Boxes sheet. */

@@ -1,10 +1,25 @@
-import { checkJob, type Finding, type FitChoice, type JobCheck, type Settings } from "../../job";
+import {
+  checkJob,
+  type FeatureKey,
+  type Finding,
+  type FitChoice,
+  fingerprintOf,
+  isOpen,
+  type JobCheck,
+  type Settings,
+} from "../../job";
 import { announceChange, announceCheck, count } from "../model/announce";
 import { placeOf } from "../model/finding-groups";
 import { isWaiting, rowsToRead } from "../model/rows-to-read";
 import type { ScreenKey } from "../model/screens";
+import type { CellNow } from "../model/trace-now";
+import type { Spot } from "../model/trace-walk";
 import { type Clock, Gather, wallClock } from "./debounce";
+import type { Held } from "./held";
 import type { BoxPlan, Edit, PaneHost, Reading, Undoable } from "./host";
+import { loadAudit } from "./load-audit";
+import { paint } from "./paint";
+import type { SessionState } from "./state";
 import { Store } from "./store";
 
 /** An edit is followed by the next within this time more often than not. */
@@ -13,6 +28,8 @@ const quietTime = 500;
 const mostApplied = 20;
 /** Times that rows are read again while a worksheet function has not answered. */
 const mostWaits = 6;
+
+const lastRowOfSheet = 1_048_575;
 
 /**
  * What goes on between the pane and the workbook. Screens read `state` and call the methods,
@@ -25,8 +42,8 @@ export class Session extends Store {
   private reading: Reading | undefined;
   private applications = 0;
   private waits = 0;
-  /** Written by us and read by nobody. */
-  private findingsSheet = "";
+  /** Sheets that are written by us and read by nobody. */
+  private readonly ownSheets = new Set<string>();
 
   constructor(
     private readonly host: PaneHost,
@@ -72,7 +89,7 @@ export class Session extends Store {
       const { reading } = this;
       const job = this.state.check?.job;
       if (!reading || !job) return;
-      const theirs = edits.filter((edit) => edit.sheet !== this.findingsSheet);
+      const theirs = edits.filter((edit) => !this.ownSheets.has(edit.sheet));
       const rows = rowsToRead(job, theirs);
       if (rows === "none") return;
       this.reading =
@@ -92,17 +109,34 @@ export class Session extends Store {
     if (!reading) return;
     await paint();
     const before = this.state.check;
+    const audit = await loadAudit();
     const began = performance.now();
-    const check = checkJob(reading.file, reading.today);
+    const check = checkJob(reading.file, reading.today, audit.further);
     // A long job is not checked again at every pause in typing.
     this.edits.delay = Math.max(quietTime, 3 * (performance.now() - began));
     const message = announce(before, check);
-    this.set({ check, notes: reading.notes, ...(message === "" ? {} : { message }) });
-    if (this.state.marks) await this.host.mark(check.findings);
+    this.set({
+      check,
+      notes: [...reading.notes, ...audit.notes],
+      ...(message === "" ? {} : { message }),
+    });
+    if (this.state.marks) await this.host.mark(check.findings.filter(isOpen));
   }
 
   select(sheet: string, cell: string): Promise<void> {
     return this.queue("", () => this.host.select(sheet, cell));
+  }
+
+  /**
+   * What a cell holds at this moment; undefined where the workbook does not say, as while a cell is
+   * being edited. One cell is read past the queue: it would wait for a long check otherwise.
+   */
+  async now(spot: Spot): Promise<CellNow | undefined> {
+    try {
+      return await this.host.describe(spot);
+    } catch {
+      return undefined;
+    }
   }
 
   /** Applies a finding's mend and checks the row again. */
@@ -141,10 +175,40 @@ export class Session extends Store {
     });
   }
 
+  /** Keeps in the workbook that a finding is taken as it is, with the reason and who says so. */
+  accept(finding: Finding, reason: string, initials: string): Promise<void> {
+    return this.queue("Writing", async () => {
+      const { reading } = this;
+      if (!reading) return;
+      const fingerprint = fingerprintOf(reading.file, finding);
+      const acceptance = { finding, fingerprint, reason, initials, date: reading.today };
+      const sheet = await this.host.accept(acceptance);
+      this.set({ initials });
+      await this.judgeAgain(reading, sheet, `Accepted: ${placeOf(finding)}.`);
+    });
+  }
+
+  /** Takes an acceptance back: the finding is open again. */
+  withdraw(finding: Finding): Promise<void> {
+    return this.queue("Writing", async () => {
+      const { reading } = this;
+      if (!reading) return;
+      const sheet = await this.host.withdraw(finding);
+      await this.judgeAgain(reading, sheet, `Open again: ${placeOf(finding)}.`);
+    });
+  }
+
+  /** Reads a sheet that we have written, and checks with it. */
+  private async judgeAgain(reading: Reading, sheet: string, message: string): Promise<void> {
+    const edit: Edit = { sheet, firstRow: 0, lastRow: lastRowOfSheet };
+    this.reading = await this.host.reread(reading, [edit]);
+    await this.judge(() => message);
+  }
+
   /** Marks the cells of the findings on the sheets, or takes the marks away. */
   setMarks(on: boolean): Promise<void> {
     return this.queue("Writing", async () => {
-      const findings = this.state.check?.findings ?? [];
+      const findings = this.state.check?.findings.filter(isOpen) ?? [];
       if (!on) await this.host.clearMarks();
       const message = on
         ? `Marked ${count(await this.host.mark(findings), "cell")}.`
@@ -158,7 +222,7 @@ export class Session extends Store {
       const { check } = this.state;
       if (!check) return;
       const sheet = await this.host.writeFindings(check);
-      this.findingsSheet = sheet;
+      this.ownSheets.add(sheet);
       this.set({ message: `Wrote ${count(check.findings.length, "finding")} to sheet ${sheet}.` });
     });
   }
@@ -169,9 +233,9 @@ export class Session extends Store {
     if (this.state.problem === "") await this.check();
   }
 
-  addJobSheets(system: Settings["system"]): Promise<void> {
+  addJobSheets(system: Settings["system"], features: readonly FeatureKey[] = []): Promise<void> {
     return this.queue("Writing", async () => {
-      const added = await this.host.addJobSheets(system);
+      const added = await this.host.addJobSheets(system, features);
       this.set({
         message:
           added.length > 0 ? `Added ${added.join(", ")}.` : "The job sheets are already there.",
@@ -186,15 +250,22 @@ export class Session extends Store {
     });
   }
 
+  /** Whether the workbook can be had as a file. */
+  get givesFile(): boolean {
+    return this.host.givesFile();
+  }
+
+  /** Does a piece of work that stands in a file of its own, after those before it. */
+  further(busy: SessionState["busy"], piece: (held: Held) => Promise<void>): Promise<void> {
+    const set: Held["set"] = (change) => this.set(change);
+    const own: Held["own"] = (sheet) => this.ownSheets.add(sheet);
+    return this.queue(busy, () => piece({ host: this.host, reading: this.reading, set, own }));
+  }
+
   insertFormula(formula: string): Promise<void> {
     return this.queue("Writing", async () => {
       const cell = await this.host.insertFormula(formula);
       this.set({ message: `Inserted into ${cell}.` });
     });
   }
-}
-
-/** Lets the browser draw before a long piece of work. */
-function paint(): Promise<void> {
-  return new Promise((done) => setTimeout(done));
 }

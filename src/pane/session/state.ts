@@ -1,6 +1,7 @@
 import type { JobCheck } from "../../job";
 import type { ScreenKey } from "../model/screens";
 import type { Place, Progress } from "./host";
+import { noRecords, type RecordState } from "./record-state";
 
 /** A mend that was applied and can be taken back. */
 export interface AppliedMend {
@@ -14,7 +15,14 @@ export interface SessionState {
   /** The screen that is shown. */
   readonly screen: ScreenKey;
   /** "" while nothing goes on; else what does, for the eye. */
-  readonly busy: "" | "Reading the workbook" | "Checking" | "Writing";
+  readonly busy:
+    | ""
+    | "Reading the workbook"
+    | "Checking"
+    | "Writing"
+    | "Reading the file"
+    | "Comparing"
+    | "Making the copy";
   readonly progress: Progress | undefined;
   readonly check: JobCheck | undefined;
   readonly notes: readonly string[];
@@ -26,6 +34,9 @@ export interface SessionState {
   /** Latest last. */
   readonly applied: readonly AppliedMend[];
   readonly selection: Place | undefined;
+  /** Of whoever accepted a finding last. */
+  readonly initials: string;
+  readonly record: RecordState;
 }
 
 export const fresh: SessionState = {
@@ -39,4 +50,6 @@ export const fresh: SessionState = {
   marks: false,
   applied: [],
   selection: undefined,
+  initials: "",
+  record: noRecords,
 };

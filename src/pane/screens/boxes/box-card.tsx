@@ -1,21 +1,29 @@
 import { MessageBar, MessageBarBody } from "@fluentui/react-components";
-import { useId } from "react";
+import { lazy, Suspense, useId } from "react";
 import { flowUnit, mostOfFace, type Settings, shown, unitOf } from "../../../job";
 import { type BoxView, tooLargeFor } from "../../model/boxes-view";
+import type { ProofView } from "../../model/proof-view";
 import { between, constantWords, orDash } from "../../parts/format";
 import { Picture } from "../../parts/picture";
 import { useShared } from "../../parts/styles";
 import { OpeningDrawing } from "./opening-drawing";
 import { ReachChart } from "./reach-chart";
 
+// Its picture brings a library along that a job without paired readings has no use for.
+const ProofSection = lazy(() =>
+  import("./proof-section").then((part) => ({ default: part.ProofSection })),
+);
+
 interface BoxCardProps {
   readonly box: BoxView;
+  /** Undefined where the Pairs sheet has no pairs of this box. */
+  readonly proof: ProofView | undefined;
   readonly settings: Settings;
   /** Area of the box face in the job's unit, or NaN. */
   readonly face: number;
 }
 
-export function BoxCard({ box, settings, face }: BoxCardProps) {
+export function BoxCard({ box, proof, settings, face }: BoxCardProps) {
   const shared = useShared();
   const id = useId();
   const unit = flowUnit(settings.system);
@@ -53,6 +61,11 @@ export function BoxCard({ box, settings, face }: BoxCardProps) {
             opening.
           </MessageBarBody>
         </MessageBar>
+      ) : null}
+      {proof ? (
+        <Suspense fallback={null}>
+          <ProofSection view={proof} settings={settings} />
+        </Suspense>
       ) : null}
     </section>
   );

@@ -1,7 +1,8 @@
 import { Field, Input, makeStyles } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
-import { type JobCheck, unitOf } from "../../../job";
+import { type JobCheck, serialOf, unitOf } from "../../../job";
 import { boxViews } from "../../model/boxes-view";
+import { proofView } from "../../model/proof-view";
 import { CautionBar } from "../../parts/caution-bar";
 import { useShared } from "../../parts/styles";
 import { BoxCard } from "./box-card";
@@ -18,6 +19,10 @@ export function BoxesScreen({ check }: { check: JobCheck }) {
   const shared = useShared();
   const { job } = check;
   const boxes = useMemo(() => boxViews(job), [job]);
+  const proofs = useMemo(() => {
+    const today = serialOf(new Date()) - (job.file.dateOffset ?? 0);
+    return new Map(boxes.map(({ name }) => [name, proofView(job, name, today)]));
+  }, [job, boxes]);
   const [width, setWidth] = useState("");
   const [height, setHeight] = useState("");
   const unit = unitOf("length", job.settings.system);
@@ -52,7 +57,13 @@ export function BoxesScreen({ check }: { check: JobCheck }) {
         </section>
       )}
       {boxes.map((box) => (
-        <BoxCard key={box.name} box={box} settings={job.settings} face={face} />
+        <BoxCard
+          key={box.name}
+          box={box}
+          proof={proofs.get(box.name)}
+          settings={job.settings}
+          face={face}
+        />
       ))}
       <Planner settings={job.settings} taken={boxes.map((box) => box.name)} />
     </div>

@@ -3,6 +3,7 @@ import { useId, useMemo, useState } from "react";
 import { flowUnit, gapsBetween, type OpeningPlan, type Settings } from "../../../job";
 import { count } from "../../model/announce";
 import { type PlanWish, planFor, steps, usualWish } from "../../model/cutting-list";
+import { CautionBar } from "../../parts/caution-bar";
 import { constantWords } from "../../parts/format";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
@@ -60,6 +61,7 @@ export function Planner({ settings, taken }: PlannerProps) {
         The fewest round openings, each used alone, for a range of flows at the job's constant of{" "}
         {constantWords(settings.constant)}.
       </p>
+      <CautionBar about={["ladder", "live"]} />
       <div className={styles.wish}>
         {typed("least", `Lowest flow (${unit})`)}
         {typed("most", `Highest flow (${unit})`)}

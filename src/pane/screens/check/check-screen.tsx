@@ -1,15 +1,18 @@
 import { Button, ProgressBar } from "@fluentui/react-components";
 import { ArrowSync20Regular } from "@fluentui/react-icons";
 import { useDeferredValue, useMemo } from "react";
-import { sizeOf } from "../../model/announce";
+import type { Finding } from "../../../job";
+import { openAndAccepted, sizeOf } from "../../model/announce";
 import {
   everything,
   type FindingFilter,
   filterFindings,
   type GroupBy,
+  splitAccepted,
 } from "../../model/finding-groups";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
+import { AcceptedFold } from "./accepted-fold";
 import { Counts } from "./counts";
 import { Filters } from "./filters";
 import { FindingList } from "./finding-list";
@@ -36,7 +39,10 @@ export function CheckScreen({ view, onView }: CheckScreenProps) {
   const { session, state } = useSession();
   const { check, busy, progress } = state;
   const filter = useDeferredValue(view.filter);
-  const findings = useMemo(() => filterFindings(check?.findings ?? [], filter), [check, filter]);
+  const { open, accepted } = useMemo(
+    () => splitAccepted(filterFindings(check?.findings ?? [], filter)),
+    [check, filter],
+  );
   const setFilter = (filter: FindingFilter) => onView({ ...view, filter, most: page });
   return (
     <div className={shared.screen}>
@@ -55,7 +61,7 @@ export function CheckScreen({ view, onView }: CheckScreenProps) {
           </span>
         ) : null}
       </div>
-      {progress && progress.total > 0 ? (
+      {busy === "Reading the workbook" && progress && progress.total > 0 ? (
         <div className={shared.tight}>
           <ProgressBar aria-label="Reading" value={progress.done} max={progress.total} />
           <span className={shared.muted}>
@@ -65,7 +71,10 @@ export function CheckScreen({ view, onView }: CheckScreenProps) {
       ) : null}
       {check ? (
         <>
-          <p className={shared.muted}>{sizeOf(check.summary)}</p>
+          <div className={shared.tight}>
+            <p className={shared.muted}>{sizeOf(check.summary)}</p>
+            <p className={shared.text}>{openAndAccepted(check.summary)}</p>
+          </div>
           <Counts
             bySeverity={check.summary.bySeverity}
             chosen={view.filter.severities}
@@ -78,17 +87,14 @@ export function CheckScreen({ view, onView }: CheckScreenProps) {
             onBy={(by) => onView({ ...view, by, most: page })}
           />
           <SheetActions />
+          <AcceptedFold findings={accepted} all={check.summary.accepted} />
           <AppliedMends />
           <ReadingNotes />
-          {findings.length === 0 ? (
-            <p className={shared.text}>
-              {check.findings.length === 0
-                ? "Every check came out clean."
-                : "No finding fits this search."}
-            </p>
+          {open.length === 0 ? (
+            <p className={shared.text}>{nothingOpen(check.findings, check.summary.accepted)}</p>
           ) : null}
           <FindingList
-            findings={findings}
+            findings={open}
             by={view.by}
             most={view.most}
             onMore={() => onView({ ...view, most: view.most + page })}
@@ -103,4 +109,11 @@ export function CheckScreen({ view, onView }: CheckScreenProps) {
       )}
     </div>
   );
+}
+
+function nothingOpen(findings: readonly Finding[], accepted: number): string {
+  if (findings.length === 0) return "Every check came out clean.";
+  return findings.length === accepted
+    ? "Every finding has been accepted."
+    : "No open finding fits this search.";
 }

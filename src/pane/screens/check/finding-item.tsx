@@ -1,55 +1,21 @@
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { Wrench16Regular } from "@fluentui/react-icons";
-import { useId } from "react";
+import { lazy, Suspense, useRef, useState } from "react";
 import type { Finding } from "../../../job";
+import { acceptedBy, canAccept } from "../../model/acceptance";
 import { placeOf, titleOf } from "../../model/finding-groups";
+import { GoItem, useAbove } from "../../parts/go-item";
 import { SeverityIcon } from "../../parts/severity-icon";
 import { useShared } from "../../parts/styles";
 
+// Most findings are mended and not accepted.
+const AcceptForm = lazy(() =>
+  import("./accept-form").then((part) => ({ default: part.AcceptForm })),
+);
+
 const useStyles = makeStyles({
-  item: {
-    position: "relative",
-    "& > svg": { marginTop: "2px" },
-    display: "grid",
-    gridTemplateColumns: "20px minmax(0, 1fr)",
-    columnGap: tokens.spacingHorizontalS,
-    padding: tokens.spacingVerticalS,
-    borderRadius: tokens.borderRadiusMedium,
-    ":hover": { backgroundColor: tokens.colorNeutralBackground1Hover },
-  },
-  body: { display: "flex", flexDirection: "column", gap: tokens.spacingVerticalXXS, minWidth: 0 },
-  // The button covers the whole item, so that a click anywhere on it goes to the cell.
-  go: {
-    display: "flex",
-    flexWrap: "wrap",
-    justifyContent: "space-between",
-    columnGap: tokens.spacingHorizontalS,
-    alignItems: "center",
-    minHeight: "24px",
-    border: "none",
-    padding: 0,
-    background: "none",
-    color: "inherit",
-    font: "inherit",
-    textAlign: "start",
-    cursor: "pointer",
-    ":focus-visible": { outline: "none" },
-    "::after": { content: '""', position: "absolute", inset: 0, borderRadius: "inherit" },
-    ":focus-visible::after": {
-      outline: `2px solid ${tokens.colorStrokeFocus2}`,
-      outlineOffset: "-2px",
-      borderRadius: tokens.borderRadiusMedium,
-    },
-  },
-  title: { fontWeight: tokens.fontWeightSemibold },
-  place: {
-    color: tokens.colorBrandForegroundLink,
-    whiteSpace: "nowrap",
-    "@media (forced-colors: active)": { color: "LinkText" },
-  },
   mend: { display: "flex", gap: tokens.spacingHorizontalXS, margin: 0 },
   icon: { flexShrink: 0, marginTop: "2px", color: tokens.colorNeutralForeground2 },
-  apply: { position: "relative", zIndex: 1, alignSelf: "start" },
 });
 
 interface FindingItemProps {
@@ -57,43 +23,78 @@ interface FindingItemProps {
   /** Named in the item where the heading above does not name it. */
   readonly about: boolean;
   readonly busy: boolean;
+  readonly dateOffset: number;
   readonly onGo: () => void;
   readonly onApply: () => void;
 }
 
-export function FindingItem({ finding, about, busy, onGo, onApply }: FindingItemProps) {
+/** An open finding with its mend, and the way to take it as it is. */
+export function FindingItem(props: FindingItemProps) {
+  const { finding, about, busy, dateOffset, onGo, onApply } = props;
   const styles = useStyles();
   const shared = useShared();
-  const id = useId();
+  const { above } = useAbove();
+  const [accepting, setAccepting] = useState(false);
+  const buttons = useRef<HTMLDivElement>(null);
   const place = placeOf(finding);
+  const { lapsed } = finding;
+  const leave = () => {
+    setAccepting(false);
+    // The button comes back with the next drawing.
+    setTimeout(() => buttons.current?.querySelector<HTMLElement>("[data-accept]")?.focus());
+  };
   return (
-    <li className={styles.item}>
-      <SeverityIcon severity={finding.severity} said />
-      <div className={styles.body}>
-        <button type="button" className={styles.go} aria-describedby={id} onClick={onGo} data-go>
-          <span className={styles.title}>{about ? finding.about || place : titleOf(finding)}</span>
-          {place === "" ? null : <span className={styles.place}>{place}</span>}
-        </button>
-        <div id={id} className={styles.body}>
-          <p className={shared.text}>{finding.what}</p>
-          <p className={shared.muted}>{finding.effect}</p>
-          <p className={styles.mend}>
-            <Wrench16Regular className={styles.icon} role="img" aria-label="Mend:" />
-            <span>{finding.mend}</span>
-          </p>
-        </div>
-        {finding.apply ? (
-          <Button
-            size="small"
-            className={styles.apply}
-            disabledFocusable={busy}
-            aria-label={`${finding.apply.label}, ${place}`}
-            onClick={onApply}
-          >
-            {finding.apply.label}
-          </Button>
-        ) : null}
-      </div>
-    </li>
+    <GoItem
+      title={about ? finding.about || place : titleOf(finding)}
+      place={place}
+      icon={<SeverityIcon severity={finding.severity} said />}
+      onGo={onGo}
+      actions={
+        accepting ? (
+          <Suspense fallback={null}>
+            <AcceptForm finding={finding} onLeave={leave} />
+          </Suspense>
+        ) : (
+          <div ref={buttons} className={shared.line}>
+            {finding.apply ? (
+              <Button
+                size="small"
+                className={above}
+                disabledFocusable={busy}
+                aria-label={`${finding.apply.label}, ${place}`}
+                onClick={onApply}
+              >
+                {finding.apply.label}
+              </Button>
+            ) : null}
+            {canAccept(finding) ? (
+              <Button
+                size="small"
+                appearance="subtle"
+                className={above}
+                aria-label={`Accept, ${place}`}
+                onClick={() => setAccepting(true)}
+                data-accept
+              >
+                Accept
+              </Button>
+            ) : null}
+          </div>
+        )
+      }
+    >
+      <p className={shared.text}>{finding.what}</p>
+      <p className={shared.muted}>{finding.effect}</p>
+      <p className={styles.mend}>
+        <Wrench16Regular className={styles.icon} role="img" aria-label="Mend:" />
+        <span>{finding.mend}</span>
+      </p>
+      {lapsed ? (
+        <p className={shared.text}>
+          Accepted before by {acceptedBy(lapsed, dateOffset)}: {lapsed.reason}, but the row has
+          changed since.
+        </p>
+      ) : null}
+    </GoItem>
   );
 }

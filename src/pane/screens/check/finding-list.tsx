@@ -79,6 +79,7 @@ export function FindingList({ findings, by, most, onMore }: FindingListProps) {
                 finding={finding}
                 about={by === "kind"}
                 busy={state.busy !== ""}
+                dateOffset={state.check?.job.file.dateOffset ?? 0}
                 onGo={() => void session.select(finding.sheet, finding.cell)}
                 onApply={() => void session.apply(finding)}
               />

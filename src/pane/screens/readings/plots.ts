@@ -12,17 +12,9 @@ import {
 } from "@observablehq/plot";
 import type { Settings } from "../../../job";
 import { flowAxis, ticksFor } from "../../model/flow-axis";
-import type { FanReading, FanVerdict } from "../../model/readings-view";
+import type { FanReading } from "../../model/readings-view";
 import { chart } from "../../parts/chart-colours";
-
-/** A shape and a colour for each verdict; the shape alone tells them apart. */
-export const verdictLook = {
-  meets: { symbol: "circle", sign: "●", colour: chart.good },
-  short: { symbol: "square", sign: "■", colour: chart.bad },
-  retest: { symbol: "diamond", sign: "◆", colour: chart.doubt },
-  "rate unknown": { symbol: "triangle", sign: "▲", colour: chart.quiet },
-  "not measured": { symbol: "times", sign: "×", colour: chart.quiet },
-} as const satisfies Record<FanVerdict, unknown>;
+import { verdictLook } from "./verdict-look";
 
 const symbols = {
   domain: Object.keys(verdictLook),

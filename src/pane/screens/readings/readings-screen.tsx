@@ -8,12 +8,17 @@ import {
   type ReadingFilter,
   readingFilters,
 } from "../../model/readings-view";
+import { rowsAt } from "../../model/rows-at";
 import { CautionBar } from "../../parts/caution-bar";
 import { Picture } from "../../parts/picture";
+import { PlotBox } from "../../parts/plot-box";
+import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
-import { PlotBox } from "./plot-box";
-import { flowPlot, pressurePlot, verdictLook } from "./plots";
+
+import { flowPlot, pressurePlot } from "./plots";
 import { ReadingTable } from "./reading-table";
+import { SpreadSection } from "./spread-section";
+import { verdictLook } from "./verdict-look";
 
 const page = 40;
 const legend = Object.entries(verdictLook)
@@ -24,10 +29,16 @@ const legend = Object.entries(verdictLook)
 /** What was measured against what is asked for, fan by fan and all together. */
 export function ReadingsScreen({ check }: { check: JobCheck }) {
   const shared = useShared();
-  const { settings } = check.job;
+  const { job } = check;
+  const { settings } = job;
+  const { selection } = useSession().state;
+  const fan = useMemo(
+    () => (selection ? rowsAt(job, selection.sheet, selection.row).fan : undefined),
+    [job, selection],
+  );
   const [filter, setFilter] = useState<ReadingFilter>("all");
   const [start, setStart] = useState(0);
-  const all = useMemo(() => fanReadings(check.job), [check.job]);
+  const all = useMemo(() => fanReadings(job), [job]);
   const counts = useMemo(() => countReadings(all), [all]);
   const chosen = useMemo(() => filterReadings(all, filter), [all, filter]);
   const first = start < chosen.length ? start : 0;
@@ -38,6 +49,8 @@ export function ReadingsScreen({ check }: { check: JobCheck }) {
     (width: number) => pressurePlot(chosen, settings, unit, width),
     [chosen, settings, unit],
   );
+  const judged =
+    settings.judgeBy === "measured" ? "" : `Verdicts are on the flow judged: ${settings.judgeBy}.`;
   const outside = chosen.filter((fan) => fan.status && fan.status !== "in range");
   if (all.length === 0)
     return (
@@ -48,6 +61,14 @@ export function ReadingsScreen({ check }: { check: JobCheck }) {
   return (
     <div className={shared.screen}>
       <CautionBar about={["ladder", "live"]} />
+      {fan === undefined ? (
+        <p className={shared.muted}>
+          Select a cell in the row of a fan, or a fan in the numbers below, to see the spread of its
+          flow.
+        </p>
+      ) : (
+        <SpreadSection job={job} fan={fan} />
+      )}
       <Field label="Fans shown" orientation="horizontal">
         <Select
           value={filter}
@@ -69,7 +90,7 @@ export function ReadingsScreen({ check }: { check: JobCheck }) {
         <>
           <Picture
             title="Flow against required"
-            summary={`The bar across is the required rate, the thin line the spread of the readings. ${legend}.`}
+            summary={`The bar across is the required rate, the thin line the spread of the readings. ${legend}. ${judged}`}
             twin={<ReadingTable fans={fans} unit={unit} />}
           >
             <PlotBox draw={drawFlow} />

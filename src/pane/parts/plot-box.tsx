@@ -1,7 +1,7 @@
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useLayoutEffect } from "react";
-import { useChartColours } from "../../parts/chart-colours";
-import { useWidth } from "../../parts/use-width";
+import { useChartColours } from "./chart-colours";
+import { useWidth } from "./use-width";
 
 const useStyles = makeStyles({
   box: { minHeight: "120px", "& svg": { display: "block", overflow: "visible" } },

@@ -1,0 +1,176 @@
+import {
+  continuousFlows,
+  type DwellingAccount,
+  dwellingAccount,
+  fanDeficit,
+  flowUnit,
+  type Job,
+  plainName,
+  rateWhileOn,
+  shown,
+  unitOf,
+} from "../../job";
+import { percentOf } from "./in-words";
+import { fanName } from "./rows-at";
+import { attempt, type Outcome, outcomeOf } from "./said";
+
+/** One step of a dwelling's account. */
+export interface AccountStep {
+  readonly title: string;
+  /** A word on it where it needs one; else "". */
+  readonly note: string;
+  readonly outcome: Outcome;
+}
+
+/** What one room lacks. */
+export interface RoomDeficit {
+  readonly fan: string;
+  readonly outcome: Outcome;
+}
+
+export interface AccountView {
+  readonly title: string;
+  readonly given: readonly { readonly name: string; readonly value: string }[];
+  readonly required: AccountStep;
+  /** Each fan's deficit and their sum; undefined where the sheets do not ask for deficits. */
+  readonly deficits: { readonly rooms: readonly RoomDeficit[]; readonly sum: string } | undefined;
+  /** Raised rate, infiltration, what fans must move: those that apply. */
+  readonly further: readonly AccountStep[];
+  /** "Continuous fans move 52.2 cfm together." */
+  readonly continuous: string;
+  /** What it comes to, or why that cannot be said. */
+  readonly result: { readonly words: string; readonly isShort: boolean | undefined };
+}
+
+/** How the flow that a dwelling's fans must move comes about, and what is still missing of it. */
+export function accountView(job: Job, i: number): AccountView {
+  const table = job.tables.dwellings as NonNullable<Job["tables"]["dwellings"]>;
+  const { system } = job.settings;
+  const account = dwellingAccount(job, i);
+  const number = (key: string) => (table.has(key) ? table.number(key, i) : Number.NaN);
+  const raised = account.raised && {
+    title: "Rate with deficits",
+    note: "",
+    outcome: outcomeOf(account.raised, job),
+  };
+  const infiltration = account.infiltration && {
+    title: "Infiltration",
+    note: infiltrationNote(job, i),
+    outcome: outcomeOf(account.infiltration, job),
+  };
+  const needed = account.infiltration && {
+    title: "Fans must move",
+    note: "",
+    outcome: outcomeOf(account.needed, job),
+  };
+  return {
+    title: `Dwelling ${table.text("dwelling", i)}`,
+    given: [
+      { name: "Floor area", value: numberOr(number("floor"), unitOf("floor", system)) },
+      { name: "Bedrooms", value: numberOr(number("bedrooms"), "") },
+    ],
+    required: { title: "Required", note: "", outcome: outcomeOf(account.required, job) },
+    deficits: account.deficits && deficitsOf(job, i, account.deficits),
+    further: [raised, infiltration, needed].filter((step) => step !== undefined),
+    ...comesTo(job, i, account),
+  };
+}
+
+/** What a fan that runs only a part of the time must move in place of a continuous one. */
+export function whileOn(job: Job, i: number, share: string, hours: string): Outcome {
+  const { needed } = dwellingAccount(job, i);
+  if ("problem" in needed) return outcomeOf(needed, job);
+  const part = typed(share);
+  const cycle = hours.trim() === "" ? undefined : typed(hours);
+  if (!(part > 0 && part <= 100))
+    return { problem: "Type a share of the time above 0 and up to 100 %, such as 50." };
+  if (cycle !== undefined && !(cycle > 0))
+    return { problem: "Type the hours from one start to the next, or leave them blank." };
+  const outcome = outcomeOf(
+    attempt(() => {
+      const { edition } = job.settings;
+      if (!edition) throw new RangeError("no edition");
+      if (needed.value.rate === 0)
+        throw new RangeError("nothing is left for a fan to move: it need not run");
+      return rateWhileOn(edition, needed.value.rate, part / 100, cycle);
+    }),
+    job,
+  );
+  return "problem" in outcome ? { problem: inPlainWords(outcome.problem) } : outcome;
+}
+
+/** The rule names its arguments as the worksheet function does; the screen has words for them. */
+function inPlainWords(problem: string): string {
+  return problem
+    .replace(/^RunShare (\S+):/, (_, share) => `${percentOf(Number(share))} of the time:`)
+    .replace(/^CycleHours (\S+):/, "A cycle of $1 h:");
+}
+
+function deficitsOf(
+  job: Job,
+  i: number,
+  { sum, unsure }: NonNullable<DwellingAccount["deficits"]>,
+): NonNullable<AccountView["deficits"]> {
+  const { fans, settings } = job;
+  const name = plainName(job.tables.dwellings?.text("dwelling", i) ?? "");
+  const rooms: RoomDeficit[] = [];
+  for (let row = 0; row < (fans?.length ?? 0); row++) {
+    if (!fans || plainName(fans.table.text("dwelling", row)) !== name) continue;
+    const deficit = fanDeficit(job, row);
+    const fan = fans.isAbsent(row) ? `${fanName(job, row)} (no fan)` : fanName(job, row);
+    if (deficit) rooms.push({ fan, outcome: outcomeOf(deficit, job) });
+  }
+  const total = `${shown(sum)} ${flowUnit(settings.system)}`;
+  return { rooms, sum: unsure ? `${total} so far: not every room's can be told` : total };
+}
+
+function infiltrationNote(job: Job, i: number): string {
+  const { dwellings } = job.tables;
+  const exposed = dwellings?.has("exposed") ? dwellings.number("exposed", i) : Number.NaN;
+  const balanced = dwellings?.text("balanced", i).toLowerCase() === "yes";
+  return [
+    Number.isNaN(exposed) ? "" : `Share of the envelope that faces outside: ${shown(exposed)}.`,
+    balanced ? "The system is balanced." : "",
+  ]
+    .filter((part) => part !== "")
+    .join(" ");
+}
+
+function comesTo(
+  job: Job,
+  i: number,
+  { needed, deficits }: DwellingAccount,
+): Pick<AccountView, "continuous" | "result"> {
+  const unit = flowUnit(job.settings.system);
+  const sum = continuousFlows(job).get(plainName(job.tables.dwellings?.text("dwelling", i) ?? ""));
+  if (!sum || sum.fans === 0)
+    return {
+      continuous: "No continuous fan of this dwelling is on the sheet.",
+      result: {
+        words: "What ventilates the dwelling stands elsewhere, or nothing does.",
+        isShort: undefined,
+      },
+    };
+  const continuous = `${sum.fans === 1 ? "Its continuous fan moves" : `Its ${sum.fans} continuous fans together move`} ${shown(sum.flow)} ${unit}${sum.unsure ? " as far as it was measured" : ""}.`;
+  const result = (words: string, isShort?: boolean) => ({ continuous, result: { words, isShort } });
+  if ("problem" in needed)
+    return result("What is missing cannot be said before what fans must move is known.");
+  if (sum.unsure)
+    return result("What is missing cannot be said: a fan's flow or duty is not usable yet.");
+  const missing = needed.value.rate - sum.flow;
+  if (deficits?.unsure)
+    return result("What is missing cannot be said: a room's deficit is not known yet.");
+  return missing > 0
+    ? result(`Still missing: ${shown(missing)} ${unit}.`, true)
+    : result(`Nothing is missing: ${shown(-missing)} ${unit} to spare.`, false);
+}
+
+function numberOr(value: number, unit: string): string {
+  return Number.isNaN(value) ? "blank" : `${shown(value)} ${unit}`.trim();
+}
+
+/** A number with a point or a comma for the decimals; NaN for anything else. */
+function typed(text: string): number {
+  const trimmed = text.trim().replace(",", ".");
+  return trimmed === "" ? Number.NaN : Number(trimmed);
+}

@@ -1,0 +1,48 @@
+import type { Provenance } from "../../job";
+import { count } from "./announce";
+import { markWords } from "./marks";
+
+/** One thing that the results rest on. */
+export interface ProvenanceLine {
+  readonly name: string;
+  readonly value: string;
+  /** Where it stands and how far that was traced; "" where there is nothing to say. */
+  readonly note: string;
+}
+
+/** What the results rest on, line by line. */
+export function provenanceView(provenance: Provenance): ProvenanceLine[] {
+  const { version, edition, clauses, constants, window, judging, rows, fingerprint } = provenance;
+  const markOf = (mark: (typeof window)["mark"]) =>
+    mark === "stated" ? "stated in the job" : markWords[mark];
+  return [
+    { name: "Functions and checks", value: `version ${version}`, note: "" },
+    {
+      name: "Edition",
+      value: edition?.title ?? "none named",
+      note: edition?.id ?? "",
+    },
+    ...clauses.map(({ work, clause, mark }) => ({
+      name: "Rule",
+      value: [work, clause].filter((part) => part !== "").join(", "),
+      note: markWords[mark],
+    })),
+    ...constants.map(({ value, fans, mark }) => ({
+      name: "Flow constant",
+      value: `${Number(value.toPrecision(6))} (${count(fans, "fan")})`,
+      note: markOf(mark),
+    })),
+    {
+      name: "Window of pressures",
+      value: `${window.low} to ${window.high} Pa`,
+      note: markOf(window.mark),
+    },
+    { name: "Judged by", value: judging, note: "" },
+    { name: "Rows", value: String(rows), note: "" },
+    {
+      name: "Fingerprint of what was typed",
+      value: fingerprint,
+      note: "The same job gives the same digits in every program.",
+    },
+  ];
+}

@@ -1,0 +1,38 @@
+import { type Job, plainName } from "../../job";
+
+/** The fan and the dwelling that a place of the workbook is about, as rows of their tables. */
+export interface RowsAt {
+  readonly fan: number | undefined;
+  readonly dwelling: number | undefined;
+}
+
+/** A fan's row is about its dwelling too; a place elsewhere is about neither. */
+export function rowsAt(job: Job, sheet: string, row: number): RowsAt {
+  const { fans, tables } = job;
+  const { dwellings } = tables;
+  if (fans && fans.table.name === sheet) {
+    const fan = found(fans.table.rows.indexOf(row));
+    if (fan === undefined) return { fan, dwelling: undefined };
+    const name = plainName(fans.table.text("dwelling", fan));
+    const names = dwellings?.texts("dwelling") ?? [];
+    return {
+      fan,
+      dwelling: found(names.findIndex((each) => each !== "" && plainName(each) === name)),
+    };
+  }
+  const dwelling = dwellings?.name === sheet ? found(dwellings.rows.indexOf(row)) : undefined;
+  return { fan: undefined, dwelling };
+}
+
+/** "Lot 07, B1"; a room without a fan by its room: "Lot 07, Kitchen". */
+export function fanName({ fans }: Job, i: number): string {
+  if (!fans) return "";
+  if (!fans.isAbsent(i)) return fans.label(i);
+  const { table } = fans;
+  const room = table.text("room", i) || table.text("roomKind", i);
+  return [table.text("dwelling", i), room].filter((part) => part !== "").join(", ");
+}
+
+function found(index: number): number | undefined {
+  return index < 0 ? undefined : index;
+}

@@ -1,0 +1,143 @@
+import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import {
+  CheckmarkCircle20Filled,
+  CircleHint20Regular,
+  ErrorCircle20Filled,
+} from "@fluentui/react-icons";
+import { useCallback } from "react";
+import { flowUnit, type Settings, shown } from "../../../job";
+import type { CoverageView, ProofView } from "../../model/proof-view";
+import { Bar } from "../../parts/bar";
+import { Facts } from "../../parts/facts";
+import { Picture } from "../../parts/picture";
+import { PlotBox } from "../../parts/plot-box";
+import { useShared } from "../../parts/styles";
+import { openingLegend, proofPlot } from "./proof-plot";
+
+const useStyles = makeStyles({
+  proof: {
+    display: "flex",
+    flexDirection: "column",
+    gap: tokens.spacingVerticalS,
+    borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
+    paddingTop: tokens.spacingVerticalS,
+  },
+  verdict: { display: "flex", alignItems: "center", gap: tokens.spacingHorizontalXS },
+  proved: { color: tokens.colorStatusSuccessForeground1, flexShrink: 0 },
+  "not proved": { color: tokens.colorStatusDangerForeground1, flexShrink: 0 },
+  "too few pairs": { color: tokens.colorNeutralForeground2, flexShrink: 0 },
+  whole: { whiteSpace: "nowrap" },
+  reasons: { margin: 0, paddingLeft: tokens.spacingHorizontalXL },
+});
+
+const icons = {
+  proved: CheckmarkCircle20Filled,
+  "not proved": ErrorCircle20Filled,
+  "too few pairs": CircleHint20Regular,
+} as const satisfies Record<ProofView["verdict"], unknown>;
+
+interface ProofSectionProps {
+  readonly view: ProofView;
+  readonly settings: Settings;
+}
+
+/** What the paired readings of a box show, and what they do not. */
+export function ProofSection({ view, settings }: ProofSectionProps) {
+  const styles = useStyles();
+  const shared = useShared();
+  const unit = flowUnit(settings.system);
+  const draw = useCallback((width: number) => proofPlot(view, unit, width), [view, unit]);
+  const Icon = icons[view.verdict];
+  return (
+    <div className={styles.proof}>
+      <h3 className={shared.subheading}>
+        <span className={styles.verdict}>
+          <Icon className={styles[view.verdict]} aria-hidden />
+          Proof: {view.verdict}
+        </span>
+      </h3>
+      <ul className={styles.reasons}>
+        {view.reasons.map((reason) => (
+          <li key={reason}>{reason}</li>
+        ))}
+      </ul>
+      <Facts facts={view.figures} />
+      <Coverage coverage={view.coverage} settings={settings} />
+      <Picture
+        title="Box against reference"
+        summary={`The full line is equality, the broken ones ±${shown(view.requirement)} %. Openings: ${openingLegend(view.pairs)}.`}
+        twin={<PairTable view={view} unit={unit} />}
+      >
+        <PlotBox draw={draw} />
+      </Picture>
+      <p className={shared.muted}>
+        This holds for these openings and pressures, as the box was on that day. A box is never
+        proved better than its reference.
+      </p>
+    </div>
+  );
+}
+
+interface CoverageProps {
+  readonly coverage: readonly CoverageView[];
+  readonly settings: Settings;
+}
+
+function Coverage({ coverage, settings: { low, high } }: CoverageProps) {
+  const shared = useShared();
+  return (
+    <div className={shared.tight}>
+      <p className={shared.muted}>
+        What the pairs cover of the window from {shown(low)} to {shown(high)} Pa. Nothing is proved
+        outside it.
+      </p>
+      <ul className={mergeClasses(shared.plainList, shared.stack)}>
+        {coverage.map(({ opening, from, to, words }) => (
+          <li key={opening}>
+            {opening}: {words}
+            <Bar from={from} to={to} />
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function PairTable({ view, unit }: { view: ProofView; unit: string }) {
+  const styles = useStyles();
+  const shared = useShared();
+  return (
+    <table className={shared.table}>
+      <caption className={shared.unseen}>Paired readings of {view.box}</caption>
+      <thead>
+        <tr>
+          <th scope="col">Opening</th>
+          <th scope="col" className="number">
+            Pa
+          </th>
+          <th scope="col" className="number">
+            Box ({unit})
+          </th>
+          <th scope="col" className="number">
+            Ref. ({unit})
+          </th>
+          <th scope="col" className="number">
+            Error
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {view.pairs.map(({ opening, pressure, box, reference, difference }, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: pairs stand in the order of the sheet
+          <tr key={i}>
+            <th scope="row">{opening}</th>
+            <td className="number">{shown(pressure)}</td>
+            <td className="number">{shown(box)}</td>
+            <td className="number">{shown(reference)}</td>
+            <td className={mergeClasses("number", styles.whole)}>{difference}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

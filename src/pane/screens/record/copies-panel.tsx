@@ -1,0 +1,87 @@
+import { Button, Link, makeStyles } from "@fluentui/react-components";
+import { useEffect, useState } from "react";
+import { useSession } from "../../parts/session-context";
+import { useShared } from "../../parts/styles";
+import type { FileCopy } from "../../session/record-state";
+import { makeCopy, openCopy } from "../../session/record-work";
+
+const workbookType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+const useStyles = makeStyles({
+  link: { minHeight: "24px", display: "inline-flex", alignItems: "center" },
+  list: { margin: 0, paddingLeft: "20px" },
+});
+
+/** Copies of the workbook that need no add-in; only where the program hands its workbook over. */
+export function CopiesPanel() {
+  const shared = useShared();
+  const { session, state } = useSession();
+  if (!session.givesFile) return null;
+  const busy = state.busy !== "";
+  const { copy } = state.record;
+  return (
+    <section className={shared.panel}>
+      <h3 className={shared.subheading}>Copies that need no add-in</h3>
+      <p className={shared.text}>
+        The plain copy has formulas of the program itself in place of those of the add-in. The
+        values copy has no formulas at all.
+      </p>
+      <div className={shared.line}>
+        <Button disabledFocusable={busy} onClick={() => void makeCopy(session, "plain")}>
+          Make a plain copy
+        </Button>
+        <Button disabledFocusable={busy} onClick={() => void makeCopy(session, "values")}>
+          Make a values copy
+        </Button>
+      </div>
+      {copy ? <ReadyCopy copy={copy} /> : null}
+    </section>
+  );
+}
+
+/** The copy to be taken away, and what in it could not be replaced. */
+function ReadyCopy({ copy }: { copy: FileCopy }) {
+  const styles = useStyles();
+  const shared = useShared();
+  const { session, state } = useSession();
+  const address = useAddress(copy.bytes);
+  return (
+    <div className={shared.stack}>
+      <div className={shared.line}>
+        <Link className={styles.link} href={address} download={copy.fileName}>
+          Download {copy.fileName}
+        </Link>
+        <Button
+          size="small"
+          disabledFocusable={state.busy !== ""}
+          onClick={() => void openCopy(session)}
+        >
+          Open it
+        </Button>
+      </div>
+      {copy.left.length > 0 ? (
+        <>
+          <p className={shared.text}>
+            What could not be replaced, and keeps the value that it has now:
+          </p>
+          <ul className={styles.list}>
+            {copy.left.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </>
+      ) : null}
+    </div>
+  );
+}
+
+/** An address in this page under which the bytes can be downloaded. */
+function useAddress(bytes: Uint8Array): string {
+  const [address, setAddress] = useState("");
+  useEffect(() => {
+    const made = URL.createObjectURL(new Blob([bytes as BlobPart], { type: workbookType }));
+    setAddress(made);
+    return () => URL.revokeObjectURL(made);
+  }, [bytes]);
+  return address;
+}

@@ -1,0 +1,19 @@
+import type { JobCheck } from "../../../job";
+import { useShared } from "../../parts/styles";
+import { ComparePanel } from "./compare-panel";
+import { CopiesPanel } from "./copies-panel";
+import { ProvenancePanel } from "./provenance-panel";
+import { WritePanel } from "./write-panel";
+
+/** What is kept of a job: records to sign, what changed since an older file, copies to hand on. */
+export function RecordScreen({ check }: { check: JobCheck }) {
+  const shared = useShared();
+  return (
+    <div className={shared.screen}>
+      <WritePanel check={check} />
+      <ComparePanel check={check} />
+      <CopiesPanel />
+      <ProvenancePanel check={check} />
+    </div>
+  );
+}

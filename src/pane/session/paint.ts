@@ -1,0 +1,4 @@
+/** Lets the browser draw before a long piece of work. */
+export function paint(): Promise<void> {
+  return new Promise((done) => setTimeout(done));
+}

@@ -1,0 +1,111 @@
+import { compareJobs, type JobFile } from "../../job";
+import { count } from "../model/announce";
+import { type CopyKind, copyFileName } from "../model/copy-name";
+import type { RecordChoice } from "../model/record-choice";
+import { loadAudit } from "./load-audit";
+import { readOlderFile } from "./older-file";
+import { paint } from "./paint";
+import type { FileCopy } from "./record-state";
+import type { Session } from "./session";
+
+/** Writes the chosen records into the workbook, each to its own sheet. */
+export function writeRecords(session: Session, choice: RecordChoice): Promise<void> {
+  return session.further("Writing", async ({ host, set, own }) => {
+    const { check } = session.state;
+    if (!check) return;
+    const { dwellingRecord, jobRecord, proofRecords, recordedDwellings } = await import(
+      "../../records"
+    );
+    const { dwellings } = choice;
+    const names = recordedDwellings(check).filter(
+      (name) => dwellings === "all" || (dwellings !== "none" && dwellings.name === name),
+    );
+    const plans = [
+      ...(choice.job ? [() => jobRecord(check)] : []),
+      ...names.map((name) => () => dwellingRecord(check, name)),
+      ...(choice.proofs ? proofRecords(check).map((plan) => () => plan) : []),
+    ];
+    const written: string[] = [];
+    try {
+      for (const plan of plans) {
+        set({ progress: { done: written.length, total: plans.length } });
+        const name = await host.writeRecord(plan());
+        own(name);
+        written.push(name);
+      }
+      set({ message: `Wrote ${count(written.length, "sheet")}.` });
+    } finally {
+      set({ record: { ...session.state.record, written } });
+    }
+  });
+}
+
+/** Reads an older file and tells what is otherwise in the open workbook. */
+export function compareWithFile(session: Session, file: File): Promise<void> {
+  return session.further("Reading the file", async ({ set }) => {
+    let older: JobFile;
+    try {
+      older = await readOlderFile(file);
+    } catch (problem) {
+      const why = problem instanceof Error ? problem.message : String(problem);
+      throw new Error(`${file.name}: ${why}`);
+    }
+    await compare(session, file.name, older, set);
+  });
+}
+
+/** Tells anew what is otherwise than in the file read before. */
+export function compareAgain(session: Session): Promise<void> {
+  return session.further("Comparing", async ({ set }) => {
+    const { comparison } = session.state.record;
+    if (comparison) await compare(session, comparison.fileName, comparison.older, set);
+  });
+}
+
+async function compare(
+  session: Session,
+  fileName: string,
+  older: JobFile,
+  set: (change: Partial<Session["state"]>) => void,
+): Promise<void> {
+  const { check } = session.state;
+  if (!check) return;
+  set({ busy: "Comparing" });
+  const { further } = await loadAudit();
+  await paint();
+  const { file } = check.job;
+  const changes = compareJobs(older, file, { ...(further ? { further } : {}) });
+  set({
+    record: { ...session.state.record, comparison: { fileName, older, changes, check } },
+    message:
+      changes.length === 0
+        ? `Nothing differs from ${fileName}.`
+        : `${count(changes.length, "change")} since ${fileName}.`,
+  });
+}
+
+/** Makes a copy of the workbook that needs no add-in. */
+export function makeCopy(session: Session, kind: CopyKind): Promise<void> {
+  return session.further("Making the copy", async ({ host, set }) => {
+    const bytes = await host.workbookBytes();
+    await paint();
+    const { leftInWords, plainCopy, valuesCopy } = await import("../../plain-copy");
+    const fileName = copyFileName(session.state.check?.job.settings.name ?? "", kind);
+    let copy: FileCopy;
+    if (kind === "values") copy = { kind, fileName, bytes: valuesCopy(bytes), left: [] };
+    else {
+      const { Workbook } = await import("../../workbook");
+      const { workbook, left } = plainCopy(Workbook.open(bytes));
+      copy = { kind, fileName, bytes: workbook.save(), left: leftInWords(left) };
+    }
+    set({ record: { ...session.state.record, copy }, message: `The copy ${fileName} is ready.` });
+  });
+}
+
+/** Opens the copy that was made beside the workbook. */
+export function openCopy(session: Session): Promise<void> {
+  return session.further("Making the copy", async ({ host }) => {
+    const { copy } = session.state.record;
+    if (copy) await host.openCopy(copy.bytes);
+  });
+}

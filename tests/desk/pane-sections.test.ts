@@ -1,0 +1,108 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { existingName, proofName } from "../../workbooks/files";
+import { faults } from "./setup/axe";
+import { deskBrowser } from "./setup/browser";
+import { goTo, tool } from "./setup/cells";
+import { openFiles } from "./setup/files";
+
+const open = deskBrowser();
+const pane = (page: Page) => page.getByRole("complementary", { name: "Task pane" });
+const show = (page: Page, tab: string) =>
+  pane(page).getByRole("tab", { name: tab, exact: true }).click();
+const section = (page: Page, name: string | RegExp) => pane(page).getByRole("region", { name });
+
+/** The desk with a workbook of the project checked, its pane as narrow as Excel's. */
+async function checked(name: string, theme = "Light"): Promise<Page> {
+  const page = await open();
+  await tool(page, "Theme").click();
+  await page.getByRole("menuitemradio", { name: theme }).click();
+  const bytes = readFileSync(new URL(`../../workbooks/${name}`, import.meta.url));
+  await openFiles(page, { name, bytes });
+  await page.getByRole("tablist", { name: "Sheets" }).getByRole("tab", { name: "Fans" }).waitFor();
+  await page.getByRole("separator", { name: "Width of the pane" }).press("Home");
+  await pane(page).getByRole("button", { name: "Check the workbook" }).click();
+  await pane(page).getByRole("button", { name: "Check again" }).waitFor({ timeout: 30_000 });
+  return page;
+}
+
+/** Opens every fold of the screen. */
+async function unfold(page: Page): Promise<void> {
+  const folds = pane(page).locator("details:not([open])");
+  while ((await folds.count()) > 0) await folds.first().locator("summary").first().press("Enter");
+}
+
+async function expectSound(page: Page): Promise<void> {
+  expect(await faults(page, '[aria-label="Task pane"]')).toEqual([]);
+  const panel = pane(page).getByRole("tabpanel");
+  const over = await panel.evaluate((each) => each.scrollWidth - each.clientWidth);
+  expect(over).toBeLessThanOrEqual(0);
+}
+
+describe("the sections on a selected fan, dwelling or box", () => {
+  it.each(["Light", "Dark", "High contrast"])(
+    "have no fault that axe finds in the theme %s, and fit a narrow pane",
+    async (theme) => {
+      const page = await checked(existingName, theme);
+      await show(page, "Rates");
+      await goTo(page, "Fans!B4");
+      await section(page, "Fan Flat 1, K1").waitFor();
+      await unfold(page);
+      await pane(page).getByRole("searchbox", { name: "Search the numbers" }).waitFor();
+      await expectSound(page);
+      await show(page, "Readings");
+      await section(page, "Spread of Flat 1, K1").waitFor();
+      await unfold(page);
+      await expectSound(page);
+      await show(page, "Start");
+      await pane(page).getByRole("checkbox", { name: "Air density" }).check();
+      await expectSound(page);
+    },
+  );
+
+  it.each(["Light", "Dark"])("draw the proof of a box in the theme %s", async (theme) => {
+    const page = await checked(proofName, theme);
+    await show(page, "Boxes");
+    const box = section(page, "Box 5");
+    await box.getByRole("heading", { name: "Proof: proved" }).waitFor();
+    await box.getByRole("button", { name: "Numbers" }).last().click();
+    const table = box.getByRole("table", { name: "Paired readings of Box 5" });
+    expect(await table.getByRole("row").count()).toBe(21);
+    await expectSound(page);
+  });
+
+  it("follow the selection from one fan to the next", async () => {
+    const page = await checked(existingName);
+    await show(page, "Rates");
+    await goTo(page, "Fans!B2");
+    await section(page, "Fan Flat 1, B1").getByText("Required 50 cfm").waitFor();
+    await section(page, "Air")
+      .getByText(/^Density 0\.98/)
+      .waitFor();
+    await section(page, "Equipment").getByText("a measured flow waives it").waitFor();
+    await goTo(page, "Dwellings!A7");
+    await section(page, "Dwelling Flat 6")
+      .getByText(/^Still missing: /)
+      .waitFor();
+    const partly = section(page, "Running part of the time");
+    await partly.getByLabel("Share of time (%)").fill("0");
+    await partly.getByText(/^Type a share of the time/).waitFor();
+  });
+
+  it("keep a caution away once it was put away, whichever screen shows it next", async () => {
+    const page = await checked(existingName);
+    await show(page, "Boxes");
+    await pane(page).getByText("Taped boxes.").waitFor();
+    const away = pane(page).getByRole("button", { name: "Put the caution away" });
+    // The bar on taped boxes, then that of the planner: neither forgets the other.
+    await away.first().click();
+    await away.first().click();
+    await show(page, "Readings");
+    await pane(page).getByText("Flow against required").waitFor();
+    expect(await pane(page).getByText("Ladders.").count()).toBe(0);
+    await show(page, "Boxes");
+    await pane(page).getByText("Plan a box").waitFor();
+    expect(await pane(page).getByText("Taped boxes.").count()).toBe(0);
+  });
+});
