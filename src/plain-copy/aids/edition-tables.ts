@@ -1,0 +1,68 @@
+import type { Workbook } from "../../workbook";
+import { sumOver } from "../native-text";
+import { compared, comparedText, type NameKindId, nameKinds } from "./names";
+import { type Table, TableSheet } from "./table-sheet";
+import { numberOfName, type TableMaker } from "./tables/shared";
+
+/** The numbers of the editions, each with its clause and how far it has been traced. */
+export class EditionTables {
+  private readonly tables: TableSheet;
+
+  constructor(
+    readonly sheet: string,
+    /** Texts of the workbook: spellings of names among them are listed. */
+    private readonly texts: () => readonly string[],
+  ) {
+    this.tables = new TableSheet(sheet, [30, 24, 14, 14, 14, 14, 14, 14, 14, 22, 22, 18, 30, 14]);
+  }
+
+  get(make: TableMaker): Table {
+    return make(this.tables);
+  }
+
+  write(workbook: Workbook, styles: { readonly title: number; readonly heading: number }): void {
+    this.tables.write(workbook, styles);
+  }
+
+  /** Native text for the number that a name has; 0 for an unknown one. `name` must be no error. */
+  numberOf(kind: NameKindId, name: string): string {
+    const { what, hasPublisher } = nameKinds[kind];
+    const rows = this.spellings(kind);
+    const table = this.tables.table(
+      `Names: ${what}`,
+      ["As compared", "Means", "No."],
+      () => rows.map(([key, means]) => [key, means, numberOfName(kind, means)]),
+      rows.length,
+    );
+    const key = comparedText(name, hasPublisher);
+    return sumOver(table.column("No."), [`${table.column("As compared")}=${key}`]);
+  }
+
+  /** The number that a name written in a formula has; 0 for an unknown one. */
+  static numberOf(kind: NameKindId, name: string): number {
+    try {
+      return numberOfName(kind, nameKinds[kind].find(name));
+    } catch {
+      return 0;
+    }
+  }
+
+  private spellings(kind: NameKindId): readonly (readonly [string, string])[] {
+    const { spellings, hasPublisher, find, isWhole } = nameKinds[kind];
+    const found = new Map<string, string>();
+    const add = (written: string, means: string) => {
+      const key = `|${compared(written, hasPublisher)}`;
+      if (!found.has(key)) found.set(key, means);
+    };
+    for (const [written, means] of spellings) add(written, means);
+    for (const text of isWhole ? [] : this.texts()) {
+      if (found.has(`|${compared(text, hasPublisher)}`)) continue;
+      try {
+        add(text, find(text));
+      } catch {
+        // Most texts of a workbook name nothing.
+      }
+    }
+    return [...found];
+  }
+}

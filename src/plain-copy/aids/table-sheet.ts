@@ -1,0 +1,90 @@
+import { type CellSpec, columnName, type Workbook } from "../../workbook";
+import { sheetText } from "../rewrite/places";
+
+export type TableCell = number | string | null | { readonly formula: string };
+
+/** A table on a sheet of tables: where each of its columns stands. */
+export interface Table {
+  readonly rows: number;
+  /** The cells of a column, as a formula anywhere writes them. */
+  column(heading: string): string;
+  /** One cell, row from 0. */
+  cell(row: number, heading: string): string;
+  /** From one column to another. */
+  block(first: string, last: string): string;
+}
+
+/** A sheet that holds tables one below the other, each under its title and headings. */
+export class TableSheet {
+  private readonly rows: (readonly TableCell[])[] = [];
+  private readonly titles = new Set<number>();
+  private readonly headings = new Set<number>();
+  private readonly known = new Map<string, Table>();
+
+  constructor(
+    readonly sheet: string,
+    private readonly widths: readonly number[],
+  ) {}
+
+  /** The table of this title; made the first time. `rows` may refer to the table itself. */
+  table(
+    title: string,
+    headings: readonly string[],
+    rows: (own: Table) => readonly (readonly TableCell[])[],
+    count: number,
+  ): Table {
+    const known = this.known.get(title);
+    if (known) return known;
+    this.titles.add(this.rows.length);
+    this.rows.push([title]);
+    this.headings.add(this.rows.length);
+    this.rows.push(headings);
+    const top = this.rows.length + 1;
+    const prefix = `${sheetText(this.sheet)}!`;
+    const letter = (heading: string) => {
+      const at = headings.indexOf(heading);
+      if (at < 0) throw new Error(`the table "${title}" has no column "${heading}"`);
+      return columnName(at);
+    };
+    const bottom = top + Math.max(1, count) - 1;
+    const block = (first: string, last: string) =>
+      `${prefix}$${letter(first)}$${top}:$${letter(last)}$${bottom}`;
+    const own: Table = {
+      rows: count,
+      column: (heading) => block(heading, heading),
+      cell: (row, heading) => `${prefix}$${letter(heading)}$${top + row}`,
+      block,
+    };
+    this.known.set(title, own);
+    const lines = rows(own);
+    if (lines.length !== count) throw new Error(`the table "${title}" has ${lines.length} rows`);
+    this.rows.push(...lines);
+    if (count === 0) this.rows.push([]);
+    this.rows.push([]);
+    return own;
+  }
+
+  /** Adds the sheet, where any table was made. */
+  write(workbook: Workbook, styles: { readonly title: number; readonly heading: number }): void {
+    if (this.rows.length === 0) return;
+    const prefix = `${sheetText(this.sheet)}!`;
+    const spec = (cell: TableCell, style: number | undefined): CellSpec => {
+      const content =
+        typeof cell === "object" && cell !== null
+          ? { formula: cell.formula.replaceAll(prefix, ""), value: null }
+          : { value: cell === "" ? null : cell };
+      return style === undefined ? content : { ...content, style };
+    };
+    workbook.addSheet(this.sheet, {
+      rows: this.rows.map((cells, row) => {
+        const style = this.titles.has(row)
+          ? styles.title
+          : this.headings.has(row)
+            ? styles.heading
+            : undefined;
+        return cells.map((cell) => spec(cell, style));
+      }),
+      columnWidths: this.widths,
+    });
+  }
+}

@@ -1,0 +1,44 @@
+import type { TableCell } from "../table-sheet";
+import { forEachSystem, numbered, numberOfName, type TableMaker, traced } from "./shared";
+
+const headings = [
+  "Edition",
+  "Room",
+  "Duty",
+  "System",
+  "Rate, cfm or L/s",
+  "Air changes an hour",
+  "Edition no.",
+  "Room no.",
+  "Duty no.",
+  "Clause",
+  "Mark",
+  "Note",
+];
+
+/** A row for each edition, system, room and duty. */
+export const roomRates: TableMaker = (sheet) => {
+  const rows: TableCell[][] = [];
+  forEachSystem((edition, system) => {
+    const seen = new Set<string>();
+    for (const { room, duty, rate, airChanges, note, source } of edition.rooms) {
+      const key = `${room} ${duty}`;
+      if (seen.has(key)) continue;
+      seen.add(key);
+      rows.push([
+        edition.id,
+        room,
+        duty,
+        system,
+        rate?.[system] ?? null,
+        airChanges ?? null,
+        numberOfName("edition", edition.id),
+        numberOfName("room", room),
+        numberOfName("duty", duty),
+        ...traced(source),
+        note ?? null,
+      ]);
+    }
+  });
+  return numbered(sheet, "Least rates of rooms", headings, rows);
+};

@@ -1,0 +1,38 @@
+import type { Place } from "./places";
+
+/** One argument value as native text, short enough to stand in a formula several times. */
+export interface Operand {
+  /** As the formula itself writes it. */
+  readonly text: string;
+  /** As any cell of the workbook may write it. */
+  readonly far: string;
+  /** Present where the value is written in the formula: it needs no guard then. */
+  readonly literal?: number | string | boolean;
+}
+
+/** An argument: one value, or a value for each cell of a range. */
+export interface Given {
+  readonly rows: number;
+  readonly cols: number;
+  readonly at: (row: number, col: number) => Operand;
+  /** The range it is, if it is one. */
+  readonly place?: Place;
+  /** The text of an array constant, which stands only where it is taken as a whole. */
+  readonly constant?: { readonly text: string; readonly far: string };
+}
+
+export function oneOperand(operand: Operand): Given {
+  return { rows: 1, cols: 1, at: () => operand };
+}
+
+export function literalOperand(value: number | string | boolean): Operand {
+  const text =
+    typeof value === "string"
+      ? `"${value.replaceAll('"', '""')}"`
+      : typeof value === "boolean"
+        ? String(value).toUpperCase()
+        : value < 0
+          ? `(${value})`
+          : String(value);
+  return { text, far: text, literal: value };
+}

@@ -1,0 +1,139 @@
+import { parseA1Ref, parseStructRef } from "@borgar/fx/xlsx";
+import { columnName, parseRange, type RangeRef, type Workbook } from "../../workbook";
+import { Left } from "../left";
+
+/** A range of a sheet of the workbook, 0-based, both corners included. */
+export interface Place extends RangeRef {
+  readonly sheet: string;
+}
+
+/** A cell whose formula is being rewritten. */
+export interface Home {
+  readonly sheet: string;
+  readonly row: number;
+  readonly col: number;
+}
+
+const lastRow = 1_048_575;
+const lastCol = 16_383;
+
+/** A sheet's name as a formula writes it. */
+export function sheetText(name: string): string {
+  return /^[A-Za-z]{4,}$/.test(name) && !/^(true|false)$/i.test(name)
+    ? name
+    : `'${name.replaceAll("'", "''")}'`;
+}
+
+/** An absolute reference with its sheet, good in any cell of the workbook. */
+export function farText(place: Place): string {
+  const { top, left, bottom, right } = place;
+  const prefix = `${sheetText(place.sheet)}!`;
+  if (top === 0 && bottom === lastRow) return `${prefix}$${columnName(left)}:$${columnName(right)}`;
+  const first = `$${columnName(left)}$${top + 1}`;
+  return top === bottom && left === right
+    ? prefix + first
+    : `${prefix}${first}:$${columnName(right)}$${bottom + 1}`;
+}
+
+/** The reference as a formula at `home` would write it. */
+export function nearText(place: Place, home: Home): string {
+  const far = farText(place);
+  return place.sheet === home.sheet ? far.slice(far.lastIndexOf("!") + 1) : far;
+}
+
+export function rowsOf({ top, bottom }: RangeRef): number {
+  return bottom - top + 1;
+}
+
+export function colsOf({ left, right }: RangeRef): number {
+  return right - left + 1;
+}
+
+/** Finds what the references of a workbook's formulas mean. */
+export class Places {
+  constructor(private readonly workbook: Workbook) {}
+
+  /** `B2`, `Sheet!A:A`; undefined for another workbook or several sheets at once. */
+  ofRange(text: string, home: Home): Place | undefined {
+    const parsed = parseA1Ref(text);
+    if (!parsed || !("range" in parsed) || parsed.workbookName) return undefined;
+    const sheet = this.sheetName(parsed.sheetName || home.sheet);
+    if (sheet === undefined) return undefined;
+    const { top, left, bottom, right } = parsed.range as unknown as RangeRef;
+    return {
+      sheet,
+      top: top ?? 0,
+      left: left ?? 0,
+      bottom: bottom ?? lastRow,
+      right: right ?? lastCol,
+    };
+  }
+
+  /** A defined name or a table as a range; the name itself where it stands for something else. */
+  ofName(text: string, home: Home): Place | { readonly name: string } {
+    const parsed = parseA1Ref(text);
+    const name = parsed && "name" in parsed ? String(parsed.name) : text;
+    const sheet = (parsed && "sheetName" in parsed && parsed.sheetName) || home.sheet;
+    const same = (a: string | null, b: string) => a?.toLowerCase() === b.toLowerCase();
+    const known = this.workbook.names.filter((entry) => same(entry.name, name));
+    const own = known.find((entry) => same(entry.sheet, sheet));
+    const found = own ?? known.find((entry) => entry.sheet === null);
+    if (found) {
+      const isFixed = /^(.*!)?\$[A-Z]+\$\d+(:\$[A-Z]+\$\d+)?$/i.test(found.formula);
+      const place = isFixed ? this.ofRange(found.formula, { ...home, sheet }) : undefined;
+      return place ?? { name: own ? `${sheetText(sheet)}!${name}` : name };
+    }
+    const table = this.workbook.tables.find((entry) => same(entry.name, name));
+    if (!table) throw new Left(`the name ${name}, which the workbook does not define`);
+    return this.ofTable(`${table.name}[#Data]`, home);
+  }
+
+  /** `Fans[Area]`, `Fans[[#This Row],[Area]]`. */
+  ofTable(text: string, home: Home): Place {
+    const parsed = parseStructRef(text);
+    const table = this.workbook.tables.find(
+      (entry) => entry.name.toLowerCase() === parsed?.table?.toLowerCase(),
+    );
+    if (!parsed || !table || (parsed.workbookName && parsed.workbookName !== "0"))
+      throw new Left(`the table reference ${text}`);
+    const all = parseRange(table.ref);
+    const columns = (parsed.columns ?? []).map((column) => {
+      const at = table.columns.findIndex((each) => each.toLowerCase() === column.toLowerCase());
+      if (at < 0) throw new Left(`the table reference ${text}: no such column`);
+      return all.left + at;
+    });
+    const left = columns.length > 0 ? Math.min(...columns) : all.left;
+    const right = columns.length > 0 ? Math.max(...columns) : all.right;
+    const data = {
+      top: all.top + (table.headerRow ? 1 : 0),
+      bottom: all.bottom - (table.totalsRow ? 1 : 0),
+    };
+    const [section, ...more] = parsed.sections ?? [];
+    if (more.length > 0) throw new Left(`the table reference ${text}`);
+    const rows = { top: all.top, bottom: all.bottom };
+    const at = { sheet: table.sheet, left, right };
+    switch (section?.toLowerCase() ?? "data") {
+      case "this row":
+        return { ...at, top: home.row, bottom: home.row };
+      case "all":
+        return { ...at, ...rows };
+      case "headers":
+        return { ...at, top: all.top, bottom: all.top };
+      case "totals":
+        return { ...at, top: all.bottom, bottom: all.bottom };
+      default:
+        return { ...at, ...data };
+    }
+  }
+
+  /** Last used row of a sheet and some more, where a reference names whole columns. */
+  clipped(place: Place, spare: number): Place {
+    const sheet = this.workbook.sheet(place.sheet);
+    if (!sheet || place.bottom < lastRow) return place;
+    return { ...place, bottom: Math.max(place.top, sheet.rowCount - 1 + spare) };
+  }
+
+  private sheetName(name: string): string | undefined {
+    return this.workbook.sheet(name)?.name;
+  }
+}
