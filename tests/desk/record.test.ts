@@ -184,7 +184,9 @@ describe("comparing with an older file at the desk", () => {
     const change = button(page, /W5$/);
     await change.click();
     await expect.poll(() => addressField(page).inputValue()).toBe("W5");
-    const item = pane(page).getByRole("listitem").filter({ has: change });
+    const item = pane(page)
+      .getByRole("listitem")
+      .filter({ has: page.getByRole("button", { name: /W5$/ }) });
     expect(await item.textContent()).toMatch(/was\s*blank\s*is\s*second visit$/);
   });
 
@@ -245,6 +247,16 @@ describe("copies that need no add-in", () => {
     const { name, bytes } = await saveOther(page, "Save values copy");
     expect(name).toBe("alder-terrace-values.xlsx");
     expect(formulasOf(bytes)).toEqual([]);
+  });
+
+  it("are offered in a menu that does not cover the page", async () => {
+    const page = await open();
+    await tool(page, "Other copies").click();
+    await page.getByRole("menuitem", { name: "Save plain copy" }).waitFor();
+    const isPage = await page.evaluate(
+      () => document.elementFromPoint(200, 500)?.closest("#desk-root") !== null,
+    );
+    expect(isPage).toBe(true);
   });
 
   it("are a matter of the page: the pane at the desk does not offer them", async () => {

@@ -88,13 +88,13 @@ describe("a reviewer at the desk", () => {
     const page = await open();
     await type(page, "Fans!P1", "Draw (cfm)");
     await check(page);
-    expect(await finding(page, "Fans!P67").count()).toBe(0);
+    expect(await finding(page, "Fans!P68").count()).toBe(0);
     await screen(page, "Fit").click();
     const heading = pane(page).getByRole("combobox", { name: "Draw (cfm) is taken for" });
     await heading.selectOption({ label: "Flow" });
     await pane(page).getByRole("button", { name: "Save and check" }).click();
     await screen(page, "Check").click();
-    await finding(page, "Fans!P67").waitFor({ timeout: 30_000 });
+    await finding(page, "Fans!P68").waitFor({ timeout: 30_000 });
     const fit = Workbook.open((await saveCopy(page)).bytes).sheet("Fit");
     expect([0, 1, 2].map((col) => fit?.cell(1, col)?.value)).toEqual([
       "Fans",

@@ -114,7 +114,7 @@ function place(argument: Argument, top: number, bottom: number, cells: CellSpec[
 function literal(content: CellContent | undefined): string {
   if (content === null || content === undefined) return "";
   if (typeof content === "object") return "1/0";
-  return typeof content === "string" ? `"${content}"` : String(content).toUpperCase();
+  return typeof content === "string" ? `"${content}"` : String(content);
 }
 
 /** One formula over the rows of several cases. */

@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { worksheetFunctions } from "../../functions";
 import { plainCopy } from "../../src/plain-copy";
 import { SheetModel } from "../../src/sheet";
-import { toRef, Workbook } from "../../src/workbook";
+import { parseRef, toRef, Workbook } from "../../src/workbook";
 import { demos } from "./demos";
 import { rowsEach as formRows, forms, formsWorkbook } from "./forms";
 import { callsEach, randomCalls, rowsEach, tried, widthOf } from "./random-calls";
@@ -13,6 +13,39 @@ import { differs } from "./same";
 
 const calls = "random-calls.xlsx";
 const written = "forms.xlsx";
+const typed = "typed.xlsx";
+
+/** Invented entries for the blank job: two boxes, three fans, one of them to be read again. */
+const entries: Readonly<Record<string, readonly (readonly [string, string | number])[]>> = {
+  Boxes: [
+    ...["A", "B", "C", "Wide one"].flatMap((label, i) => [
+      [`A${i + 2}`, i < 3 ? "First" : "second"] as const,
+      [`B${i + 2}`, label] as const,
+      [`C${i + 2}`, "round"] as const,
+      [`D${i + 2}`, 3 + 1.25 * i] as const,
+      [`F${i + 2}`, 1] as const,
+      [`J${i + 2}`, 1.07] as const,
+    ]),
+  ],
+  Fans: [
+    ...["A", "a + C", "wide one"].flatMap((openings, i) => [
+      [`A${i + 2}`, "Lot 1"] as const,
+      [`D${i + 2}`, "bathroom"] as const,
+      [`E${i + 2}`, i === 1 ? "continuous" : "on demand"] as const,
+      [`H${i + 2}`, i < 2 ? "first" : "SECOND"] as const,
+      [`I${i + 2}`, openings] as const,
+      [`L${i + 2}`, [24, 5.5, 0.4][i] as number] as const,
+    ]),
+  ],
+};
+
+function type(workbook: Workbook): void {
+  for (const [sheet, cells] of Object.entries(entries))
+    for (const [ref, value] of cells) {
+      const { row, col } = parseRef(ref);
+      workbook.sheet(sheet)?.setValue(row, col, value);
+    }
+}
 
 const originals: Record<string, Workbook> = {};
 const models: Record<string, SheetModel> = {};
@@ -29,6 +62,14 @@ beforeAll(() => {
     models[name] = new SheetModel(workbook, worksheetFunctions);
     models[name].recalculateAll();
   }
+  const blank = demos["blank-job.xlsx"]!;
+  const { workbook: later } = plainCopy(Workbook.open(blank));
+  type(later);
+  copies[typed] = later.save();
+  originals[typed] = Workbook.open(blank);
+  type(originals[typed]);
+  models[typed] = new SheetModel(originals[typed], worksheetFunctions);
+  models[typed].recalculateAll();
   theirs = recalculated(copies);
 }, 600_000);
 
@@ -81,6 +122,16 @@ describe("the plain copy, recalculated without our functions", () => {
           expect(wrongAt(written, "Forms", i * formRows + row, col)).toEqual([]);
     },
   );
+
+  it("works out what is typed into it later", () => {
+    const wrong: string[] = [];
+    for (const sheet of originals[typed]!.sheets)
+      for (const { row, col, formula } of sheet.cells())
+        if (formula !== null) wrong.push(...wrongAt(typed, sheet.name, row, col));
+    expect(wrong).toEqual([]);
+    const next = [1, 2, 3].map((row) => models[typed]!.value("Fans", row, 23));
+    expect(next).toEqual(["B", "keep", "none in range, nearest Wide one"]);
+  });
 
   it("shows on the sheets that it adds what a recalculation gives", () => {
     const file = "mill-lane.xlsx";

@@ -12,7 +12,8 @@ const useStyles = makeStyles({
     borderRadius: tokens.borderRadiusMedium,
   },
   led: { gridTemplateColumns: "20px minmax(0, 1fr)" },
-  goes: { ":hover": { backgroundColor: tokens.colorNeutralBackground1Hover } },
+  // The dark theme's usual ground for this is too near to the colour of links.
+  goes: { ":hover": { backgroundColor: tokens.colorNeutralBackground3 } },
   body: { display: "flex", flexDirection: "column", gap: tokens.spacingVerticalXXS, minWidth: 0 },
   head: {
     display: "flex",

@@ -1,17 +1,14 @@
 import { plain } from "../../algebra";
 import {
   balancedRate,
-  betweenTwoRows,
   creditCapped,
   fanRateAfterCredit,
   fanRateAfterExcess,
   infiltrationByLeakageIp,
   infiltrationByLeakageSi,
   infiltrationShort,
-  onRate,
   rateWithDeficits,
   roomDeficit,
-  runningRate,
   unbalancedShare,
 } from "../../formulas";
 import {
@@ -20,8 +17,7 @@ import {
   deficitRooms,
   infiltrationRules,
 } from "../aids/tables/credits";
-import { effectiveness, runningRules, runTimeFactors } from "../aids/tables/running";
-import { sumOver, wrong } from "../native-text";
+import { wrong } from "../native-text";
 import { aboveZero, Guards, type Need, zeroOrMore } from "./guards";
 import {
   byEdition,
@@ -39,12 +35,6 @@ const share: Need = {
   text: (x) => `AND(${x}>=0,${x}<=1)`,
   met: (x) => x >= 0 && x <= 1,
   say: "give a share from 0 to 1",
-};
-
-const shareOn: Need = {
-  text: (x) => `AND(${x}>0,${x}<=1)`,
-  met: (x) => x > 0 && x <= 1,
-  say: "give a share of the time above 0 and up to 1",
 };
 
 const edition = (call: Call) => nameNumber(call, "edition", "edition");
@@ -128,60 +118,6 @@ function fanRate(call: Call): string {
   // Both answers are read even where they do not matter.
   const read = `IF(AND(${isNew}<9,${balanced}<9),${rate})`;
   return call.step("rate for the fans", rule.orNone(read));
-}
-
-export const onRateWriter: Writer = {
-  write(call) {
-    const guards = new Guards(call);
-    guards.number("rate", { blank: "nothing yet", need: aboveZero });
-    guards.number("runShare", { need: shareOn });
-    if (call.has("cycleHours")) guards.number("cycleHours", { blank: "allowed", need: aboveZero });
-    return byEdition(call, guards, {}, [], rateWhileOn(call));
-  },
-};
-
-function rateWhileOn(call: Call): string {
-  const [R, f, given] = [far(call, "rate"), far(call, "runShare"), far(call, "cycleHours")];
-  const no = edition(call);
-  const rule = rowWhere(call, runningRules, { "Edition no.": no });
-  const hours = call.step(
-    "hours of a cycle",
-    `IF(ISNUMBER(${given}),${given},${rule.of("Hours")})`,
-  );
-  const factors = call.aids.tables.get(runTimeFactors);
-  const row = foundBy(
-    call,
-    factors,
-    sumOver(factors.column("No."), [
-      `${factors.column("Edition no.")}=${no}`,
-      `${factors.column("Share above")}<${f}`,
-      `${factors.column("Share to")}>=${f}`,
-    ]),
-  );
-  const between = plain(betweenTwoRows, {
-    x: f,
-    x1: row.of("Share above"),
-    y1: row.of("Factor at the lower"),
-    x2: row.of("Share to"),
-    y2: row.of("Factor at the upper"),
-  });
-  const m = `IF(${f}=${row.of("Share to")},${row.of("Factor at the upper")},${between})`;
-  const times = `(${rule.of("Hours")}/${hours})`;
-  const fits = `AND(${times}>=1-1E-9,ABS(${times}-ROUND(${times},0))<=1E-9)`;
-  const isEnough = `AND(${f}>=${rule.of("Least share")},${row.row}>0)`;
-  const inSegments = `IF(AND(${fits},${isEnough}),${plain(runningRate, { R, m })},${wrong("the share or the cycle does not fit the segments of this edition")})`;
-  const table = call.aids.tables.get(effectiveness);
-  const of = (column: string) => table.column(column);
-  const passed = `((${of("Edge belongs")}=1)*(${of("Share to")}<${f})+(${of("Edge belongs")}=0)*(${of("Share to")}<=${f}))`;
-  const place = `SUMPRODUCT((${of("Edition no.")}=${no})*${passed})+1`;
-  const listed = call.step(
-    "effectiveness over a longer cycle",
-    sumOver(of("Effectiveness"), [`${of("Edition no.")}=${no}`, `${of("Row")}=${place}`]),
-  );
-  const e = `IF(${hours}<=${rule.of("Hours")},1,IF(${listed}>0,${listed},1))`;
-  const inCycles = `IF(${hours}>${rule.of("Most hours")},${wrong("a longer cycle than this edition allows")},${plain(onRate, { R, e, f })})`;
-  const rate = `IF(${rule.of("Kind")}=1,${inSegments},${inCycles})`;
-  return call.step("flow while on", rule.orNone(rate));
 }
 
 export const deficitWriter: Writer = {

@@ -6,7 +6,6 @@ import {
   deficitWriter,
   fanRateWriter,
   infiltrationWriter,
-  onRateWriter,
 } from "./dwelling";
 import {
   designMatchWriter,
@@ -34,6 +33,7 @@ import {
 import { pairBiasWriter, pairConstantWriter, pairLimitsWriter } from "./pairs";
 import { nextOpeningWriter, rangeStatusWriter } from "./range";
 import { dwellingRateWriter, roomRateWriter } from "./required";
+import { onRateWriter } from "./running";
 import {
   areaLimitWriter,
   flowSpreadWriter,

@@ -52,8 +52,9 @@ const mostByFunction = 2000;
  */
 export function coverage(dof: string): string {
   const [first, second] = [(z ** 3 + z) / 4, (5 * z ** 5 + 16 * z ** 3 + 3 * z) / 96];
-  const many = `${digits(z)}+${digits(first)}/${dof}+${digits(second)}/${dof}^2`;
-  const few = `TINV(${digits(1 - usualChance)},INT(${dof}*(1+1E-9)))`;
+  const whole = `INT(${dof}*(1+1E-9))`;
+  const many = `${digits(z)}+${digits(first)}/${whole}+${digits(second)}/${whole}^2`;
+  const few = `TINV(${digits(1 - usualChance)},${whole})`;
   return `IF(${dof}=0,${digits(z)},IF(${dof}>${mostByFunction},${many},${few}))`;
 }
 
