@@ -35,7 +35,10 @@ export interface Repeats {
 export function repeats(readings: ArrayLike<number>): Repeats {
   const n = readings.length;
   const mean = sum(readings, (x) => x) / n;
-  const s = Math.sqrt(sum(readings, (x) => (x - mean) ** 2) / (n - 1));
+  const first = readings[0];
+  // The mean of equal readings may miss them by a last digit, which is no scatter.
+  const alike = Array.prototype.every.call(readings, (x: number) => x === first);
+  const s = alike ? 0 : Math.sqrt(sum(readings, (x) => (x - mean) ** 2) / (n - 1));
   const known = n > 1 ? s : Number.NaN;
   return { n, mean, s: known, u: oneValue(meanSpread, { s: known, n }), dof: n - 1 };
 }

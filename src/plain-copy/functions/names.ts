@@ -97,8 +97,8 @@ export function yesNo(call: Call, name: string): string {
   const any = (words: readonly string[]) =>
     `OR(${words.map((word) => `${x}="${word}"`).join(",")})`;
   const otherwise = wrong(`${name}: say yes or no`);
-  return call.step(
-    `${name}: 1 yes, 0 no`,
-    `IF(${any(["yes", "y", "true"])},1,IF(${any(["no", "n", "false"])},0,IF(${x}="",-1,${otherwise})))`,
-  );
+  const word = `IF(${any(["yes", "y", "true"])},1,IF(${any(["no", "n", "false"])},0,IF(${x}="",-1,${otherwise})))`;
+  // TRIM of a truth value is an error in some programs.
+  const truth = `IF(${operand.far},1,0)`;
+  return call.step(`${name}: 1 yes, 0 no`, `IF(ISLOGICAL(${operand.far}),${truth},${word})`);
 }

@@ -2,6 +2,7 @@ import { join } from "node:path";
 import type { UserConfig } from "vite";
 import { chunksFile } from "./chunks";
 import { deskFiles } from "./desk-files";
+import { withoutHelpAddresses } from "./help-addresses";
 import { sitePlugin } from "./plugin";
 
 const site = join(import.meta.dirname, "..");
@@ -16,7 +17,7 @@ export function siteConfig(outDir: string = join(site, "../../dist")): UserConfi
     // Relative, so that the site can be served from any folder of any address.
     base: "./",
     publicDir: false,
-    plugins: [sitePlugin(), deskFiles()],
+    plugins: [withoutHelpAddresses(), sitePlugin(), deskFiles()],
     build: {
       outDir,
       emptyOutDir: true,
