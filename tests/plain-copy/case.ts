@@ -1,7 +1,7 @@
 import type { CellError } from "../../src/workbook";
 
 /** What stands in a cell; null for a blank one. */
-export type CellContent = number | string | CellError | null;
+export type CellContent = number | string | boolean | CellError | null;
 
 /**
  * An argument: what a cell of its own holds, several cells side by side, a range of the sheet of

@@ -29,7 +29,7 @@ export const spellings: readonly string[] = [
 ];
 const named: readonly Argument[] = [...ids, "62.2", 62.2];
 const units: readonly Argument[] = ["ip", "si", " SI ", "metric"];
-const answers: readonly Argument[] = ["yes", "N", " True ", "maybe", 1];
+const answers: readonly Argument[] = ["yes", "N", " True ", "maybe", 1, true, false];
 
 /** The editions that set such a rule, and one that does not. */
 function setting(rule: (edition: Edition) => unknown): string[] {
