@@ -66,7 +66,7 @@ describe("opening files at the desk", () => {
     await type(page, "Boxes!C2", "round");
     await type(page, "Boxes!D2", "4");
     await type(page, "Boxes!F2", "1");
-    expect(await read(page, "G2")).toBe((Math.PI * 4).toFixed(2));
+    expect(await read(page, "H2")).toBe((Math.PI * 4).toFixed(2));
   });
 });
 
