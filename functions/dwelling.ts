@@ -5,6 +5,7 @@ import {
   infiltration,
   rateIfBalanced,
   rateWhileOn,
+  readYesNo,
   type Work,
   withDeficits,
   works,
@@ -13,7 +14,6 @@ import { byEdition, known } from "./by-edition";
 import { invalid, missing } from "./problem";
 import { isBlank, isError, pick, Rows, toMatrix } from "./rows";
 import { aboveZero, readUnits } from "./units";
-import { readYesNo } from "./yes-no";
 
 /**
  * Infiltration of a dwelling over a year from its leakage at 50 Pa, before any cap or credit.

@@ -1,11 +1,10 @@
 import { findDuct, findDuty, findFan } from "../src/editions";
-import { designMatch, leastEfficacy, longestDuct, loudest, makeupAir } from "../src/job";
+import { designMatch, leastEfficacy, longestDuct, loudest, makeupAir, readYesNo } from "../src/job";
 import { byEdition, known } from "./by-edition";
 import { zeroOrMore } from "./dwelling";
 import { missing } from "./problem";
 import { pick, Rows } from "./rows";
 import { aboveZero, readUnits } from "./units";
-import { readYesNo } from "./yes-no";
 
 const optional = { blank: "allowed", otherwise: Number.NaN, refuse: aboveZero } as const;
 const wholeNumber = (value: number) =>

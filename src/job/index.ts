@@ -46,17 +46,29 @@ export {
 } from "./grid";
 export { type Provenance, provenanceLine, provenanceOf, type Standing } from "./provenance";
 export {
+  areaLimitOf,
+  attempt,
   type BoxProof,
   boxProofs,
   type DwellingAccount,
+  designAsked,
+  ductAllowed,
   dwellingAccount,
+  dwellingRow,
+  efficacyAsked,
   FanRows,
   fanBudget,
   fanDeficit,
+  isKitchen,
   type Job,
+  type Maybe,
+  makeupAsked,
+  mostFlow,
   readJob,
   type Settings,
+  soundAllowed,
   Table,
+  valueIn,
 } from "./read";
 export * from "./rules";
 export * from "./sheets";

@@ -1,4 +1,11 @@
-import { dwellingRate, type Finding, type Job, type RequiredRate } from "../job";
+import {
+  dwellingAccount,
+  type Finding,
+  type Job,
+  plainName,
+  type RequiredRate,
+  valueIn,
+} from "../job";
 import { type FanFact, fanFacts } from "./fan-facts";
 
 /** What a record says of one dwelling. */
@@ -23,26 +30,23 @@ export interface DwellingFact {
   readonly missing: number;
 }
 
-/** Names compare without case and spaces at the ends. */
-const plain = (name: string) => name.trim().toLowerCase();
-
 /** The dwellings of a job: those listed, then those that only fans name. */
 export function dwellingFacts(job: Job): DwellingFact[] {
   const { dwellings } = job.tables;
   const byName = new Map<string, FanFact[]>();
   for (const fan of fanFacts(job)) {
-    const key = plain(fan.dwelling);
+    const key = plainName(fan.dwelling);
     byName.set(key, [...(byName.get(key) ?? []), fan]);
   }
   const listed = (dwellings?.texts("dwelling") ?? []).map((name, row) => ({ name, row }));
-  const names = new Set(listed.map(({ name }) => plain(name)));
+  const names = new Set(listed.map(({ name }) => plainName(name)));
   const strayed = [...byName]
     .filter(([key]) => key !== "" && !names.has(key))
     .map(([, [fan]]) => ({ name: fan?.dwelling ?? "", row: -1 }));
   const met = new Set<string>();
   return [...listed, ...strayed]
-    .filter(({ name }) => name !== "" && !met.has(plain(name)) && met.add(plain(name)))
-    .map(({ name, row }) => factOf(job, name, row, byName.get(plain(name)) ?? []));
+    .filter(({ name }) => name !== "" && !met.has(plainName(name)) && met.add(plainName(name)))
+    .map(({ name, row }) => factOf(job, name, row, byName.get(plainName(name)) ?? []));
 }
 
 function factOf(job: Job, name: string, row: number, fans: readonly FanFact[]): DwellingFact {
@@ -50,7 +54,7 @@ function factOf(job: Job, name: string, row: number, fans: readonly FanFact[]): 
   const number = (key: string) =>
     row < 0 ? Number.NaN : (dwellings?.number(key, row) ?? Number.NaN);
   const [floor, bedrooms] = [number("floor"), number("bedrooms")];
-  const rate = rateOf(job, floor, bedrooms);
+  const rate = row < 0 ? undefined : valueIn(dwellingAccount(job, row).required);
   const after = number("needed");
   const needed = after > 0 ? after : (rate?.rate ?? Number.NaN);
   const continuous = fans.filter(({ isContinuous, isAbsent }) => isContinuous && !isAbsent);
@@ -74,17 +78,6 @@ function factOf(job: Job, name: string, row: number, fans: readonly FanFact[]): 
     continuousFans: continuous.length,
     missing: isTold ? Math.max(0, needed - provided) : Number.NaN,
   };
-}
-
-function rateOf(job: Job, floor: number, bedrooms: number): RequiredRate | undefined {
-  const { edition, system, method } = job.settings;
-  if (!edition || !(floor > 0) || !(bedrooms >= 0)) return undefined;
-  try {
-    return dwellingRate(edition, floor, bedrooms, system, method);
-  } catch {
-    // What is wrong with the size or the method has a finding of its own.
-    return undefined;
-  }
 }
 
 /** The findings about a dwelling: on its own row, or on the row of one of its fans. */

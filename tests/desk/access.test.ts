@@ -1,36 +1,10 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import type { AxeResults } from "axe-core";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
+import { faults } from "./setup/axe";
 import { deskBrowser } from "./setup/browser";
 import { goTo, tool, type } from "./setup/cells";
 
 const open = deskBrowser();
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
-
-interface Axe {
-  run(context: object, options: object): Promise<AxeResults>;
-}
-
-/** Every fault that axe finds, as "rule: element". */
-async function faults(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  const found = await page.evaluate(
-    (tags) =>
-      (globalThis as unknown as { axe: Axe }).axe.run(
-        // The control library's sentinels: they take the focus only to pass it on at once.
-        { exclude: [["[data-tabster-dummy]"]] },
-        { runOnly: { type: "tag", values: tags } },
-      ),
-    rules,
-  );
-  return found.violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary}`),
-  );
-}
-
 async function choose(page: Page, theme: string): Promise<void> {
   await tool(page, "Theme").click();
   await page.getByRole("menuitemradio", { name: theme }).click();

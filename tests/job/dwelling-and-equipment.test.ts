@@ -73,6 +73,14 @@ describe("the account of an existing dwelling", () => {
     expect(account.deficits?.sum).toBe(20 + 5 + 5);
   });
 
+  it("takes a yes as the worksheet functions take it", () => {
+    const sums = ["yes", "Y", "TRUE", "no", ""].map((word) => {
+      const file = job({}, {}, [{ ...fan("B1", "bathroom", 25), "Openable window": word }], typed);
+      return dwellingAccount(readJob(file), 0).deficits?.sum;
+    });
+    expect(sums).toEqual([5, 5, 5, 25, 25]);
+  });
+
   it("counts a room without a fan as one that moves nothing", () => {
     const none = {
       ...fan("none", "bathroom", 0),

@@ -222,3 +222,34 @@ describe("registers read with a pressure pan", () => {
     expect(of(...row)).toEqual(findings);
   });
 });
+
+describe("the openings in use", () => {
+  it("have their area limits summed however their labels are joined", () => {
+    const limited = grid("Boxes", [
+      ["Box", "Opening", "Area (in²)", "Area limit (in²)", "Constant", "Checked on"],
+      ["One", "A", 12, 0.2, 1.07, 46085],
+      ["One", "B", 24, 0.4, 1.07, 46085],
+    ]);
+    const both = { "Open area (in²)": 36, "Box pressure (Pa)": 2, "Flow (cfm)": 54.5 };
+    const spreadOf = (label: string) => {
+      const file = job([{ ...both, "Openings in use": label }]);
+      const sheets = file.sheets.map((sheet) => (sheet.name === "Boxes" ? limited : sheet));
+      const { fans } = readJob({ ...file, sheets });
+      return fans && fanBudget(fans, 0)?.lines.find(({ symbol }) => symbol === "A")?.u;
+    };
+    expect(spreadOf("A+B")).toBeCloseTo(0.6 / Math.sqrt(3), 12);
+    expect(spreadOf("A, B")).toBe(spreadOf("A+B"));
+    expect(spreadOf("a & b")).toBe(spreadOf("A+B"));
+    expect(spreadOf("A+Z")).toBeUndefined();
+  });
+
+  it("are found overdue however their labels are joined", () => {
+    const late = { Date: 46300 + 365, "Openings in use": "A, B", "Open area (in²)": 36 };
+    const overdue = (label: string) =>
+      checkJob(job([{ ...late, "Openings in use": label }]), today + 500)
+        .findings.filter(({ kind }) => kind === "box-overdue")
+        .map(({ cell }) => cell);
+    expect(overdue("A+B")).toHaveLength(2);
+    expect(overdue("A, B")).toEqual(overdue("A+B"));
+  });
+});

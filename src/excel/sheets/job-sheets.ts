@@ -7,7 +7,6 @@ import {
   jobPlan,
   jobSettings,
   jobTitle,
-  plainPlan,
   type RowFormulas,
   type SheetKind,
   type SheetLayout,
@@ -28,7 +27,7 @@ export function jobSheetNames(features: readonly FeatureKey[] = []): string[] {
 }
 
 /** Rows that get formulas. */
-const rowsOf: Readonly<Record<SheetKind, number>> = {
+const size = {
   dwellings: 20,
   boxes: 12,
   fans: 60,
@@ -37,8 +36,7 @@ const rowsOf: Readonly<Record<SheetKind, number>> = {
   registers: 40,
   catalogue: 20,
   schedule: 60,
-};
-const size: JobSize = rowsOf;
+} as const satisfies JobSize & Record<SheetKind, number>;
 
 const layoutsOf = (plan: JobPlan): SheetLayout[] => Object.values(plan);
 
@@ -53,7 +51,7 @@ export function addJobSheets(
   features: readonly FeatureKey[] = [],
 ): Promise<readonly string[]> {
   return run(async (book) => {
-    const plan = features.length === 0 ? plainPlan : jobPlan(features);
+    const plan = jobPlan(features);
     const names = jobSheetNames(features);
     const there = await sheetsThere(book, system, plan);
     const wanted = names.filter((name) => !there.has(name.toLowerCase()));
@@ -71,7 +69,7 @@ export function addJobSheets(
     for (const layout of layoutsOf(plan)) {
       const sheet = added.get(layout.title);
       const own = (row: number) => without(foreign, formulasOf(layout.kind, row, size, plan));
-      const rows = rowsOf[layout.kind];
+      const rows = size[layout.kind];
       if (sheet) await layOut(book, sheet, { layout, system, rows, formulas: own });
     }
     return wanted;

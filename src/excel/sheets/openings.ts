@@ -165,7 +165,7 @@ async function addBoxes(
   const names = job.file.sheets.map(({ name }) => name);
   // The formulas take the pressure window and the units from the Job sheet.
   const absent = names.includes(jobTitle) ? [] : [jobTitle];
-  const layout = plainPlan.boxes ?? boxesLayout;
+  const layout = plainPlan.boxes;
   const { fields } = layout;
   const formulas = (row: number) => without(absent, openingFormulas(row));
   const sheet = addSheet(book, freeName(boxesLayout.title, names));

@@ -1,3 +1,4 @@
+import { splitLabels } from "../rules";
 import { listed } from "../words";
 import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
@@ -10,10 +11,9 @@ export const checkBoxDates: Check = (job, report, { today }) => {
   const about = aboutRow(table);
   const uses = new Map<number, number[]>();
   for (let i = 0; i < fans.length; i++) {
-    const labels = fans.table.text("openings", i).toUpperCase().split("+");
+    const labels = splitLabels(fans.table.text("openings", i).toUpperCase());
     for (const r of boxes.rows(fans.table.text("box", i)))
-      if (labels.some((label) => label.trim() === table.text("opening", r).toUpperCase()))
-        push(uses, r, i);
+      if (labels.includes(table.text("opening", r).toUpperCase())) push(uses, r, i);
   }
   for (const [r, rows] of [...uses].sort(([a], [b]) => a - b)) {
     const checked = table.number("checked", r);

@@ -1,6 +1,7 @@
 import { columns } from "../../algebra";
 import { flowFromPressure } from "../../formulas";
 import { plainName } from "../fit";
+import { meanOf } from "../mean";
 import {
   dwellingAccount,
   type FanRows,
@@ -8,6 +9,7 @@ import {
   fanDeficit,
   type Job,
   type Table,
+  valueIn,
 } from "../read";
 import { verdicts as allVerdicts, type Guard, type Verdict, verdictColumn } from "../rules";
 import type { Expectation } from "./expectation";
@@ -34,10 +36,7 @@ const known = (value: number | undefined) =>
 
 function ofFans(job: Job, fans: FanRows): Expectation[] {
   const { table } = fans;
-  const mean = (i: number) => {
-    const readings = fans.readings(i);
-    return readings.length > 0 ? readings.reduce((a, b) => a + b, 0) / readings.length : undefined;
-  };
+  const mean = (i: number) => known(meanOf(fans.readings(i)));
   // Each column rests on its neighbours as they are stored, so that one slip is found once.
   const storedFlow = table.has("flow") ? table.numbers("flow") : fans.flow;
   const required = Float64Array.from({ length: fans.length }, (_, i) => {
@@ -82,10 +81,6 @@ function guardOf({ table, settings }: FanRows): Guard | undefined {
 function ownWord(table: Table, i: number, verdict: Verdict | undefined): string | undefined {
   const ours: readonly string[] = allVerdicts;
   return ours.includes(table.text("verdict", i).toLowerCase()) ? verdict : undefined;
-}
-
-function valueIn<T>(maybe: { value: T } | { problem: unknown }): T | undefined {
-  return "value" in maybe ? maybe.value : undefined;
 }
 
 function ofDwellings(job: Job, table: Table): Expectation[] {

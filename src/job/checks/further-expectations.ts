@@ -1,5 +1,6 @@
 import { columns } from "../../algebra";
 import { flowFromPressure } from "../../formulas";
+import { meanOf } from "../mean";
 import type { Job, Table } from "../read";
 import { areaOf, openingsNamed } from "../rules";
 import type { Expectation } from "./expectation";
@@ -52,7 +53,7 @@ function ofRegisters(table: Table): Expectation[] {
         const readings = keys
           .map((key) => table.number(key, i))
           .filter((value) => !Number.isNaN(value));
-        return known(readings.reduce((sum, value) => sum + value, 0) / readings.length);
+        return known(meanOf(readings));
       },
     },
   ];

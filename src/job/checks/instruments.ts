@@ -1,3 +1,4 @@
+import { attempt } from "../read";
 import { findInstrument } from "../rules";
 import { listed, shown } from "../words";
 import type { Check } from "./check";
@@ -10,11 +11,12 @@ export const checkInstruments: Check = (job, report, { today }) => {
     for (let row = 0; row < list.length; row++) {
       const name = list.text("instrument", row);
       const kind = list.text("kind", row);
-      if (kind === "" || isKnown(kind)) continue;
+      const complaint = kind === "" ? undefined : complaintOf(kind);
+      if (complaint === undefined) continue;
       report.at("instrument-unknown", list, "kind", row, name, {
         what: `"${kind}" is no known kind of instrument`,
         effect: "Its usual limits and cautions are not shown.",
-        mend: knownKinds(kind),
+        mend: complaint,
       });
     }
   if (!fans?.table.has("instrument")) return;
@@ -55,20 +57,8 @@ export const checkInstruments: Check = (job, report, { today }) => {
   }
 };
 
-function isKnown(kind: string): boolean {
-  try {
-    findInstrument(kind);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-function knownKinds(kind: string): string {
-  try {
-    findInstrument(kind);
-    return "";
-  } catch (error) {
-    return (error as Error).message;
-  }
+/** What is wrong with the name of a kind; undefined for a known one. */
+function complaintOf(kind: string): string | undefined {
+  const found = attempt(() => findInstrument(kind));
+  return "problem" in found ? (found.problem as Error).message : undefined;
 }

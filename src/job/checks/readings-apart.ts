@@ -1,20 +1,18 @@
+import { usualMeter } from "../rules";
 import { listed, shown } from "../words";
 import type { Check } from "./check";
 
 /** Flow goes with √pressure: readings whose roots differ by more want a look (common practice). */
 const mostFlowRatio = 1.1;
 
-/** Within the manometer's own limit two readings are the same reading, Pa (from memory). */
-const manometerLimit = 0.25;
-
-/** Readings of one fan that disagree. */
+/** Readings of one fan that disagree: within the manometer's own limit two are the same one. */
 export const checkReadingsApart: Check = (job, report) => {
   const { fans } = job;
   if (!fans) return;
   for (let i = 0; i < fans.length; i++) {
     const readings = fans.readings(i);
     const [low, high] = [Math.min(...readings), Math.max(...readings)];
-    if (readings.length < 2 || low <= 0 || high - low <= 2 * manometerLimit) continue;
+    if (readings.length < 2 || low <= 0 || high - low <= 2 * usualMeter.floor) continue;
     const ratio = Math.sqrt(high / low);
     if (ratio <= mostFlowRatio) continue;
     report.at("readings-apart", fans.table, fans.typedPressure(i), i, fans.label(i), {

@@ -1,5 +1,6 @@
 import { panReading, panStatus, usualPan } from "../rules";
 import { shown } from "../words";
+import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
 
 /** How far the house may be from 50 Pa while the pan is read (common practice). */
@@ -11,9 +12,10 @@ export const checkRegisters: Check = (job, report) => {
   if (!table) return;
   const { panLimit, panSpan } = job.settings;
   const keys = ["reading1", "reading2", "reading3"].filter((key) => table.has(key));
+  const aboutOf = aboutRow(table);
   const wanted = usualPan.house.value;
   for (let i = 0; i < table.length; i++) {
-    const about = table.layout.names.map((key) => table.text(key, i)).join(", ");
+    const about = aboutOf(i);
     const readings = keys
       .map((key) => table.number(key, i))
       .filter((value) => !Number.isNaN(value));

@@ -1,5 +1,6 @@
 import { unitOf } from "../sheets";
 import { shown } from "../words";
+import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
 
 /** Planned fans that cannot be bought, cannot be ducted as drawn, or cannot be measured. */
@@ -10,9 +11,10 @@ export const checkSchedule: Check = (job, report) => {
   const { margin, system } = job.settings;
   const unit = unitOf("flow", system);
   const length = unitOf("distance", system);
+  const aboutOf = aboutRow(table);
   const ratings = catalogue ? [...catalogue.numbers("rated")].filter((rated) => rated > 0) : [];
   for (let i = 0; i < table.length; i++) {
-    const about = ["dwelling", "tag"].map((key) => table.text(key, i)).join(", ");
+    const about = aboutOf(i);
     const required = table.number("required", i);
     const least = required * (1 + margin / 100);
     const largest = Math.max(0, ...ratings);

@@ -30,8 +30,8 @@ export const checkTwoOpenings: Check = (job, report) => {
       second: { area: area2, areaLimit: 0, pressure: pressure2 },
       constant: fans.constant[i] as number,
       constantSpread: settings.constantSpread,
-      meterPercent: settings.meter.percent,
-      meterFloor: settings.meter.floor,
+      meterPercent: settings.meter.meterPercent,
+      meterFloor: settings.meter.meterFloor,
     });
     if (free.value - flow > Math.max(noticeable * flow, 2 * free.u))
       report.at("box-holds-back", table, "unboxed", i, fans.label(i), {

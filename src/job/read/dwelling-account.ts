@@ -5,11 +5,11 @@ import {
   fanRate,
   infiltration,
   type RequiredRate,
-  type Work,
+  readYesNo,
   withDeficits,
 } from "../rules";
-import type { Maybe } from "./fan-rows";
 import type { Job } from "./job";
+import { attempt, type Maybe, valueOrThrow } from "./maybe";
 
 /** How the flow that a dwelling's fans must move comes about; a step that does not apply is absent. */
 export interface DwellingAccount {
@@ -49,7 +49,7 @@ function makeAccount(job: Job, i: number): DwellingAccount {
     deficits &&
     attempt(() => {
       if (!edition) throw new RangeError("no edition");
-      return withDeficits(edition, valueIn(required).rate, deficits.sum);
+      return withDeficits(edition, valueOrThrow(required).rate, deficits.sum);
     });
   const before = raised ?? required;
   const leaks = dwellings?.has("leak50") && number("leak50") > 0;
@@ -67,11 +67,11 @@ function makeAccount(job: Job, i: number): DwellingAccount {
         if (!edition) throw new RangeError("no edition");
         const exposed = number("exposed");
         const of = {
-          total: valueIn(before).rate,
-          infiltration: valueIn(leakage).rate,
+          total: valueOrThrow(before).rate,
+          infiltration: valueOrThrow(leakage).rate,
           exposedShare: Number.isNaN(exposed) ? 1 : exposed,
-          balanced: dwellings?.text("balanced", i).toLowerCase() === "yes",
-          work: work as Work,
+          balanced: readYesNo("balanced", dwellings?.text("balanced", i) ?? "") ?? false,
+          work,
           floorArea: number("floor"),
         };
         return fanRate(edition, of, system);
@@ -89,8 +89,8 @@ export function fanDeficit(job: Job, i: number): Maybe<RequiredRate> | undefined
     const { edition, system } = settings;
     if (!edition) throw new RangeError("no edition");
     const flow = fans.isAbsent(i) ? 0 : (fans.flow[i] as number);
-    const window = fans.table.text("window", i).toLowerCase() === "yes";
-    return deficitOf(edition, valueIn(fans.room(i)), flow, window, system);
+    const window = readYesNo("window", fans.table.text("window", i)) ?? false;
+    return deficitOf(edition, valueOrThrow(fans.room(i)), flow, window, system);
   });
 }
 
@@ -121,17 +121,4 @@ function rowsOf(job: Job): Map<string, number[]> {
     rows.set(job, found);
   }
   return found;
-}
-
-function attempt<T>(make: () => T): Maybe<T> {
-  try {
-    return { value: make() };
-  } catch (problem) {
-    return { problem };
-  }
-}
-
-function valueIn<T>(maybe: Maybe<T>): T {
-  if ("problem" in maybe) throw maybe.problem;
-  return maybe.value;
 }

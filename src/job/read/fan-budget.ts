@@ -1,13 +1,15 @@
 import type { Budget } from "../../spread";
 import { deviceBudget, flowBudget } from "../rules";
+import { areaLimitOf } from "./area-limit";
 import type { FanRows } from "./fan-rows";
+import { attempt, valueIn } from "./maybe";
 
 /**
  * The spread of a fan row's flow with what each part contributes, recomputed from the row's own
  * cells and the job's settings; undefined where nothing usable was measured.
  *
- * A size without a stated tolerance counts as exact, and an instrument without a stated limit gives
- * no budget at all: its spread is unknown, not zero.
+ * A size without a stated tolerance counts as exact. An instrument without a stated limit, and
+ * openings that are not listed, give no budget at all: the spread is unknown, not zero.
  */
 export function fanBudget(fans: FanRows, i: number): Budget | undefined {
   const { meter, constantSpread } = fans.settings;
@@ -23,31 +25,11 @@ export function fanBudget(fans: FanRows, i: number): Budget | undefined {
     (column) => column[i] as number,
   ) as [number, number, number];
   if (!(pressure > 0) || !(area > 0)) return undefined;
-  return flowBudget({
-    readings: fans.readings(i),
-    pressure,
-    area,
-    areaLimit: areaLimit(fans, i),
-    constant,
-    constantSpread,
-    meterPercent: meter.percent,
-    meterFloor: meter.floor,
-    resolution: meter.resolution,
-    zeroLimit: meter.zero,
-  });
-}
-
-/** Half width of the open area: as stored in the row, or the sum over the openings in use. */
-function areaLimit(fans: FanRows, i: number): number {
   const stored = fans.table.number("areaLimit", i);
-  if (stored >= 0) return stored;
-  const { boxes } = fans;
-  if (!boxes?.table.has("areaLimit")) return 0;
-  const labels = fans.table.text("openings", i).toUpperCase().split("+");
-  return boxes
-    .rows(fans.table.text("box", i))
-    .filter((row) =>
-      labels.some((label) => label.trim() === boxes.table.text("opening", row).toUpperCase()),
-    )
-    .reduce((sum, row) => sum + (boxes.table.number("areaLimit", row) || 0), 0);
+  const [box, label] = [fans.table.text("box", i), fans.table.text("openings", i)];
+  const areaLimit =
+    stored >= 0 ? stored : valueIn(attempt(() => areaLimitOf(fans.boxes, box, label)));
+  if (areaLimit === undefined) return undefined;
+  const readings = fans.readings(i);
+  return flowBudget({ ...meter, readings, pressure, area, areaLimit, constant, constantSpread });
 }

@@ -1,14 +1,20 @@
-import { columns, oneValue } from "../../algebra";
+import { columns } from "../../algebra";
 import { type Duty, findDuty, findRoom, type RoomKind } from "../../editions";
-import { deviceFlow, flowFromPressure } from "../../formulas";
-import { areaOf, openingsNamed, type RequiredRate, rangeStatusColumn, roomRate } from "../rules";
+import { flowFromPressure } from "../../formulas";
+import { meanOf } from "../mean";
+import {
+  areaOf,
+  deviceFlow,
+  openingsNamed,
+  type RequiredRate,
+  rangeStatusColumn,
+  roomRate,
+} from "../rules";
 import type { BoxList } from "./box-list";
 import type { InstrumentList } from "./instrument-list";
+import { attempt, type Maybe } from "./maybe";
 import type { Settings } from "./settings";
 import type { Table } from "./table";
-
-/** A result, or the reason why there is none. */
-export type Maybe<T> = { readonly value: T } | { readonly problem: unknown };
 
 /** The fan rows with what follows from them, recomputed from each row's own cells. */
 export class FanRows {
@@ -95,12 +101,7 @@ export class FanRows {
     const instrument = this.instruments?.find(this.table.text("instrument", i));
     const readings = this.deviceReadings(i);
     if (!instrument || readings.length === 0) return Number.NaN;
-    const reading = readings.reduce((sum, value) => sum + value, 0) / readings.length;
-    return oneValue(deviceFlow, {
-      K: instrument.constant,
-      r: reading,
-      n: instrument.exponent,
-    });
+    return deviceFlow(meanOf(readings), instrument.constant, instrument.exponent);
   }
 
   /** The field a person types the pressure into: the first reading, or the pressure itself. */
@@ -188,17 +189,6 @@ export class FanRows {
   private pressureInUse(i: number): number {
     const stored = this.table.number("pressure", i);
     if (!Number.isNaN(stored)) return stored;
-    const readings = this.readings(i);
-    return readings.length > 0
-      ? readings.reduce((sum, value) => sum + value, 0) / readings.length
-      : Number.NaN;
-  }
-}
-
-function attempt<T>(make: () => T): Maybe<T> {
-  try {
-    return { value: make() };
-  } catch (problem) {
-    return { problem };
+    return meanOf(this.readings(i));
   }
 }

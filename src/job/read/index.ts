@@ -1,15 +1,26 @@
 /** A job workbook read into tables, in the job's own units. */
+export { areaLimitOf } from "./area-limit";
 export { BoxList } from "./box-list";
 export { type BoxProof, boxProofs } from "./box-proofs";
 export { type DwellingAccount, dwellingAccount, fanDeficit } from "./dwelling-account";
+export { dwellingRow } from "./dwelling-rows";
 export { fanBudget } from "./fan-budget";
-export { FanRows, type Maybe } from "./fan-rows";
+export {
+  designAsked,
+  ductAllowed,
+  efficacyAsked,
+  isKitchen,
+  makeupAsked,
+  mostFlow,
+  soundAllowed,
+} from "./fan-demands";
+export { FanRows } from "./fan-rows";
 export { type Instrument, InstrumentList } from "./instrument-list";
 export { type Job, readJob } from "./job";
+export { attempt, type Maybe, valueIn } from "./maybe";
 export {
   type JudgeBy,
   type Judging,
-  type MeterLimits,
   readSettings,
   type Settings,
 } from "./settings";

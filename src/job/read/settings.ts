@@ -1,7 +1,19 @@
 import { type Edition, findEdition, type System } from "../../editions";
 import type { JobFit } from "../fit";
 import { type CellValue, cellName, isBlankCell, type JobFile } from "../grid";
-import { usualConstant, usualWindow } from "../rules";
+import {
+  type Manometer,
+  usualConstant,
+  usualConstantSpread,
+  usualGuardChance,
+  usualInterval,
+  usualMeter,
+  usualPan,
+  usualRequirement,
+  usualWindow,
+  type Work,
+  works,
+} from "../rules";
 
 /** A setting that cannot be used; the usual value stands in for it. */
 export interface SettingProblem {
@@ -9,14 +21,6 @@ export interface SettingProblem {
   readonly cell: string;
   readonly what: string;
   readonly mend: string;
-}
-
-/** What a manometer may be off: the larger of a percentage and a floor in Pa. */
-export interface MeterLimits {
-  readonly percent: number;
-  readonly floor: number;
-  readonly resolution: number;
-  readonly zero: number;
 }
 
 export const judgings = ["simple", "guarded"] as const;
@@ -43,7 +47,7 @@ export interface Settings {
   readonly high: number;
   readonly constant: number;
   readonly interval: number;
-  readonly meter: MeterLimits;
+  readonly meter: Required<Manometer>;
   /** Standard spread of the constant, percent. */
   readonly constantSpread: number;
   readonly judging: Judging;
@@ -53,7 +57,7 @@ export interface Settings {
   readonly air: AirSettings;
   /** Written accuracy that a box must prove, percent. */
   readonly proofLimit: number;
-  readonly work: string;
+  readonly work: Work;
   readonly weather: number | undefined;
   readonly equipment: string;
   readonly ducts: string;
@@ -63,11 +67,6 @@ export interface Settings {
   readonly panSpan: number;
   readonly problems: readonly SettingProblem[];
 }
-
-const usualInterval = 365;
-const usualChance = 0.95;
-/** A field manometer after ANSI/RESNET/ICC 380, from memory; verify against your copy. */
-const usualMeter: MeterLimits = { percent: 1, floor: 0.25, resolution: 0.1, zero: 0 };
 
 export function readSettings(file: JobFile, fit: JobFit): Settings {
   const problems: SettingProblem[] = [];
@@ -129,14 +128,14 @@ export function readSettings(file: JobFile, fit: JobFit): Settings {
     complain("high", `${high} Pa is not above ${low} Pa`, "Type a pressure above the lowest.");
     high = Math.max(usualWindow.high, low * 8);
   }
-  let chance = number("chance", usualChance);
+  let chance = number("chance", usualGuardChance);
   if (chance < 0.5 || chance >= 1) {
     complain(
       "chance",
       `a chance of ${chance} cannot be required`,
       "Type 0.5 to 0.99, such as 0.95.",
     );
-    chance = usualChance;
+    chance = usualGuardChance;
   }
   return {
     name: text("name"),
@@ -148,12 +147,12 @@ export function readSettings(file: JobFile, fit: JobFit): Settings {
     constant: number("constant", usualConstant[system]),
     interval: number("interval", usualInterval),
     meter: {
-      percent: number("meterPercent", usualMeter.percent, true),
-      floor: number("meterFloor", usualMeter.floor, true),
+      meterPercent: number("meterPercent", usualMeter.percent, true),
+      meterFloor: number("meterFloor", usualMeter.floor, true),
       resolution: number("resolution", usualMeter.resolution, true),
-      zero: number("zero", usualMeter.zero, true),
+      zeroLimit: number("zero", 0, true),
     },
-    constantSpread: number("constantSpread", 2, true),
+    constantSpread: number("constantSpread", usualConstantSpread, true),
     judging: word("judging", judgings, "simple"),
     chance,
     judgeBy: word("judgeBy", judgedFlows, "measured"),
@@ -163,15 +162,15 @@ export function readSettings(file: JobFile, fit: JobFit): Settings {
       barometer: optional("barometer"),
       elevation: optional("elevation"),
     },
-    proofLimit: number("proofLimit", 10),
-    work: word("work", ["new", "existing"], "new"),
+    proofLimit: number("proofLimit", usualRequirement),
+    work: word("work", works, "new"),
     weather: optional("weather"),
     equipment: text("equipment"),
     ducts: text("ducts"),
     programme: text("programme"),
     margin: number("margin", 0, true),
-    panLimit: number("panLimit", 1),
-    panSpan: number("panSpan", 0.5),
+    panLimit: number("panLimit", usualPan.limit.value),
+    panSpan: number("panSpan", usualPan.span.value),
     problems,
   };
 }

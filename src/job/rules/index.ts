@@ -30,3 +30,4 @@ export * from "./sound";
 export * from "./source-text";
 export * from "./unboxed";
 export * from "./verdict";
+export * from "./yes-no";

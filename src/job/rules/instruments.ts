@@ -1,4 +1,5 @@
 import type { Source } from "../../formulas";
+import { usualMeter } from "./constants";
 import { type Instrument, type InstrumentLimit, instrumentNames } from "./instrument";
 
 const from380 = (clause: string): Source => ({
@@ -59,8 +60,8 @@ export const instruments: readonly Instrument[] = [
     limits: [
       {
         what: "pressure limit",
-        percent: 1,
-        floorPressure: 0.25,
+        percent: usualMeter.percent,
+        floorPressure: usualMeter.floor,
         source: from380("airflow resistance device"),
       },
       {
@@ -74,7 +75,7 @@ export const instruments: readonly Instrument[] = [
     procedure: [
       {
         what: "resolution",
-        value: 0.1,
+        value: usualMeter.resolution,
         unit: "Pa",
         source: from380("airflow resistance device"),
       },

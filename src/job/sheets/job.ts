@@ -1,5 +1,14 @@
 import type { System } from "../../editions";
-import { usualConstant, usualWindow } from "../rules";
+import {
+  usualConstant,
+  usualConstantSpread,
+  usualGuardChance,
+  usualInterval,
+  usualMeter,
+  usualPan,
+  usualRequirement,
+  usualWindow,
+} from "../rules";
 
 /** One setting of the Job sheet: its label in column A, its value in column B. */
 export interface Setting {
@@ -186,19 +195,19 @@ export function usualSettings(system: System): Readonly<Record<string, number | 
     low: usualWindow.low,
     high: usualWindow.high,
     constant: usualConstant[system],
-    interval: 365,
-    meterPercent: 1,
-    meterFloor: 0.25,
-    resolution: 0.1,
+    interval: usualInterval,
+    meterPercent: usualMeter.percent,
+    meterFloor: usualMeter.floor,
+    resolution: usualMeter.resolution,
     zero: 0.1,
-    constantSpread: 2,
+    constantSpread: usualConstantSpread,
     judging: "simple",
-    chance: 0.95,
+    chance: usualGuardChance,
     judgeBy: "measured",
-    proofLimit: 10,
+    proofLimit: usualRequirement,
     work: "new",
     margin: 10,
-    panLimit: 1,
-    panSpan: 0.5,
+    panLimit: usualPan.limit.value,
+    panSpan: usualPan.span.value,
   };
 }

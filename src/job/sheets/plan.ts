@@ -107,7 +107,11 @@ export const features = {
 export type FeatureKey = keyof typeof features;
 
 /** The sheets of a new job with the columns it has, in their order. */
-export type JobPlan = Readonly<Partial<Record<SheetKind, SheetLayout>>>;
+export type JobPlan = Readonly<
+  Record<AlwaysKind, SheetLayout> & Partial<Record<SheetKind, SheetLayout>>
+>;
+
+type AlwaysKind = "dwellings" | "boxes" | "fans";
 
 const always: readonly SheetLayout[] = [dwellingsLayout, boxesLayout, fansLayout];
 const onWish: readonly SheetLayout[] = [
@@ -130,7 +134,7 @@ export function jobPlan(wanted: readonly FeatureKey[]): JobPlan {
       const extras = new Set(chosen.flatMap(({ fields }) => fields[layout.kind] ?? []));
       return [layout.kind, withExtras(layout, extras)];
     }),
-  );
+  ) as JobPlan;
 }
 
 /** A layout with its usual fields and some of the extra ones, each in its place. */

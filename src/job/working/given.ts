@@ -1,4 +1,5 @@
 import type { System } from "../../editions";
+import { readYesNo } from "../rules";
 
 /** An argument that keeps a call from being worked out. */
 export class ArgumentError extends Error {
@@ -77,11 +78,12 @@ export class Given {
 
   /** "yes" or "no" in the row's cell; undefined where the argument is left out or blank. */
   yesNo(name: string): boolean | undefined {
-    const text = this.optionalText(name).toLowerCase();
-    if (text === "") return undefined;
-    if (["yes", "y", "true"].includes(text)) return true;
-    if (["no", "n", "false"].includes(text)) return false;
-    throw new ArgumentError("unusable", `${name} "${text}": say "yes" or "no"`);
+    try {
+      return readYesNo(name, this.optionalText(name));
+    } catch (error) {
+      if (error instanceof ArgumentError) throw error;
+      throw new ArgumentError("unusable", (error as Error).message);
+    }
   }
 
   /** All cells of an argument that is a whole column or row. */

@@ -1,4 +1,5 @@
 import {
+  attempt,
   continuousFlows,
   type DwellingAccount,
   dwellingAccount,
@@ -7,12 +8,14 @@ import {
   type Job,
   plainName,
   rateWhileOn,
+  readYesNo,
   shown,
   unitOf,
+  valueIn,
 } from "../../job";
 import { percentOf } from "./in-words";
 import { fanName } from "./rows-at";
-import { attempt, type Outcome, outcomeOf } from "./said";
+import { type Outcome, outcomeOf } from "./said";
 
 /** One step of a dwelling's account. */
 export interface AccountStep {
@@ -127,7 +130,9 @@ function deficitsOf(
 function infiltrationNote(job: Job, i: number): string {
   const { dwellings } = job.tables;
   const exposed = dwellings?.has("exposed") ? dwellings.number("exposed", i) : Number.NaN;
-  const balanced = dwellings?.text("balanced", i).toLowerCase() === "yes";
+  const balanced = valueIn(
+    attempt(() => readYesNo("balanced", dwellings?.text("balanced", i) ?? "")),
+  );
   return [
     Number.isNaN(exposed) ? "" : `Share of the envelope that faces outside: ${shown(exposed)}.`,
     balanced ? "The system is balanced." : "",

@@ -1,7 +1,6 @@
-import type { Ruling } from "../../job";
+import { attempt, type Ruling } from "../../job";
 import { sentenceOf } from "./in-words";
 import { type Clause, clauseOf } from "./marks";
-import { attempt } from "./said";
 
 /** One demand on a fan apart from its flow: what is asked and what the sheet says of the fan. */
 export interface EquipmentView {
@@ -46,11 +45,6 @@ export function viewOf<R extends Ruling<unknown>>(
       clauses: [clauseOf(source)],
     },
   };
-}
-
-/** Throws what a row or the Job sheet lacks for the rule. */
-export function needs(condition: boolean, otherwise: string): void {
-  if (!condition) throw new RangeError(otherwise);
 }
 
 /** Whether a fan's own number stays within a limit; undefined where it is not stated. */

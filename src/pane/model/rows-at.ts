@@ -1,4 +1,4 @@
-import { type Job, plainName } from "../../job";
+import { dwellingRow, type Job } from "../../job";
 
 /** The fan and the dwelling that a place of the workbook is about, as rows of their tables. */
 export interface RowsAt {
@@ -13,12 +13,7 @@ export function rowsAt(job: Job, sheet: string, row: number): RowsAt {
   if (fans && fans.table.name === sheet) {
     const fan = found(fans.table.rows.indexOf(row));
     if (fan === undefined) return { fan, dwelling: undefined };
-    const name = plainName(fans.table.text("dwelling", fan));
-    const names = dwellings?.texts("dwelling") ?? [];
-    return {
-      fan,
-      dwelling: found(names.findIndex((each) => each !== "" && plainName(each) === name)),
-    };
+    return { fan, dwelling: dwellingRow(job, fans.table.text("dwelling", fan)) };
   }
   const dwelling = dwellings?.name === sheet ? found(dwellings.rows.indexOf(row)) : undefined;
   return { fan: undefined, dwelling };

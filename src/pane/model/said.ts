@@ -1,4 +1,4 @@
-import { flowUnit, type Job, type RequiredRate, shown } from "../../job";
+import { flowUnit, type Job, type Maybe, type RequiredRate, shown } from "../../job";
 import { sentenceOf } from "./in-words";
 import { type Clause, clauseOf } from "./marks";
 
@@ -12,10 +12,7 @@ export type Outcome =
     }
   | { readonly problem: string };
 
-/** What a rule came to, or the error that it threw. */
-type Found = { readonly value: RequiredRate } | { readonly problem: unknown };
-
-export function outcomeOf(found: Found, job: Job): Outcome {
+export function outcomeOf(found: Maybe<RequiredRate>, job: Job): Outcome {
   if ("problem" in found) return { problem: sentenceOf(found.problem) };
   const { rate, source, working } = found.value;
   return {
@@ -23,13 +20,4 @@ export function outcomeOf(found: Found, job: Job): Outcome {
     working: working.split("; "),
     clause: clauseOf(source),
   };
-}
-
-/** What `make` gives, or the error that it throws. */
-export function attempt<T>(make: () => T): { readonly value: T } | { readonly problem: unknown } {
-  try {
-    return { value: make() };
-  } catch (problem) {
-    return { problem };
-  }
 }

@@ -1,4 +1,4 @@
-import { areaOf, type Job, openingsNamed, unboxedBudget } from "../../job";
+import { areaLimitOf, areaOf, type Job, openingsNamed, unboxedBudget } from "../../job";
 import type { Budget } from "../../spread";
 import { sentenceOf } from "./in-words";
 
@@ -32,10 +32,7 @@ export function twoOpenings(job: Job, i: number): TwoOpenings | undefined {
       },
       constant: fans.constant[i] as number,
       constantSpread: settings.constantSpread,
-      meterPercent: settings.meter.percent,
-      meterFloor: settings.meter.floor,
-      resolution: settings.meter.resolution,
-      zeroLimit: settings.meter.zero,
+      ...settings.meter,
     });
     if (!(budget.value > 0))
       return { problem: "The two readings do not fit one fan: read both again." };
@@ -58,13 +55,7 @@ function areaNamed({ fans, boxes }: Job, i: number, label: string): number {
   return openings ? areaOf(openingsNamed(label, openings)) : Number.NaN;
 }
 
-/** Half width of an open area: as stored, or the sum over the openings named; 0 where none is stated. */
+/** Half width of an open area: as stored, or that of the openings named. */
 function limitOf({ fans, boxes }: Job, i: number, label: string, stored: number): number {
-  if (stored >= 0) return stored;
-  if (!boxes?.table.has("areaLimit")) return 0;
-  const limits = boxes.rows(fans?.table.text("box", i) ?? "").map((row) => ({
-    label: boxes.table.text("opening", row),
-    area: boxes.table.number("areaLimit", row) || 0,
-  }));
-  return areaOf(openingsNamed(label, limits));
+  return stored >= 0 ? stored : areaLimitOf(boxes, fans?.table.text("box", i) ?? "", label);
 }

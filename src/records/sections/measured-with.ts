@@ -68,7 +68,7 @@ function addInstruments(rows: PlanRows, job: Job, used: ReadonlyMap<string, numb
   rows.gap(4);
   if (listed.length === 0) {
     rows.line(
-      `Manometer: limit ${figure(meter.percent)} % of the reading, at least ${figure(meter.floor, 2)} Pa. No instrument is named in this job.`,
+      `Manometer: limit ${figure(meter.meterPercent)} % of the reading, at least ${figure(meter.meterFloor, 2)} Pa. No instrument is named in this job.`,
       looks.text,
     );
     return;
