@@ -1,6 +1,7 @@
 import { flowFromPressure, pressureFromFlow } from "../src/formulas";
 import { usualConstant, usualWindow } from "../src/job";
 import { pick, Rows } from "./rows";
+import { sideBySide } from "./side-by-side";
 import { aboveZero, notNegative, readUnits } from "./units";
 
 /**
@@ -70,6 +71,5 @@ export function reach(
     rows.numbers("low", { otherwise: usualWindow.low, refuse: aboveZero }),
     rows.numbers("high", { otherwise: usualWindow.high, refuse: aboveZero }),
   ].map((P) => rows.values(flowFromPressure, { A, P, K }));
-  const sides = ends.map((flows) => rows.result((i) => pick(flows, i)).flat());
-  return (sides[0] ?? []).map((lowest, i) => [lowest, sides[1]?.[i]]);
+  return sideBySide(rows, 2, (i) => ends.map((flows) => pick(flows, i)));
 }

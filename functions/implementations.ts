@@ -18,13 +18,8 @@ import { panStatusOf } from "./pan";
 import { nextOpeningOf, rangeStatusOf } from "./range";
 import { editionsOf, sourceOf } from "./reading-along";
 import { dwellingRateOf, roomRateOf } from "./required";
-import {
-  areaLimitOf,
-  flowSpreadOf,
-  unboxedEstimateOf,
-  unboxedFlowOf,
-  unboxedSpreadOf,
-} from "./spread";
+import { areaLimitOf, flowSpreadOf } from "./spread";
+import { unboxedEstimateOf, unboxedFlowOf, unboxedSpreadOf } from "./unboxed";
 import { workingOf } from "./working";
 
 /** The code behind each function id. Ids never change once released. */

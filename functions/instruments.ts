@@ -3,7 +3,7 @@ import { deviceBudget, deviceFlow } from "../src/job";
 import { missing } from "./problem";
 import { readingRows } from "./readings";
 import { pick, Rows } from "./rows";
-import { sideBySide } from "./spread";
+import { sideBySide } from "./side-by-side";
 import { aboveZero, readUnits } from "./units";
 
 const zeroOrMore = (value: number) => (value >= 0 ? undefined : "give a number of 0 or more");

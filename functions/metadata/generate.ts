@@ -12,6 +12,7 @@ export const functionFiles = [
   "required.ts",
   "judging.ts",
   "spread.ts",
+  "unboxed.ts",
   "pairs.ts",
   "working.ts",
   "air.ts",

@@ -11,6 +11,7 @@ import * as estimate from "./estimate";
 import * as expansibility from "./expansibility";
 import * as flow from "./flow";
 import type { Formula } from "./formula";
+import * as infiltration from "./infiltration";
 import * as instruments from "./instruments";
 import * as judging from "./judging";
 import * as openings from "./openings";
@@ -27,6 +28,7 @@ export * from "./estimate";
 export * from "./expansibility";
 export * from "./flow";
 export * from "./formula";
+export * from "./infiltration";
 export * from "./instruments";
 export * from "./judging";
 export * from "./openings";
@@ -48,6 +50,7 @@ export const formulas: readonly Formula[] = [
   expansibility,
   uncertainty,
   proof,
+  infiltration,
   dwelling,
   equipment,
 ]

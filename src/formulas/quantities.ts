@@ -40,3 +40,18 @@ export const density: Quantity = {
   unit: "kg/m³",
   valid: [0.7, 1.5],
 };
+
+export const floorArea: Quantity = {
+  name: "A",
+  shown: "A_floor",
+  meaning: "floor area",
+  unit: { ip: "ft²", si: "m²" },
+  valid: [100, 12000],
+};
+
+export const infiltration = {
+  name: "Qinf",
+  shown: "Q_inf",
+  meaning: "infiltration over a year",
+  unit: flow.unit,
+};

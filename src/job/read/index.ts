@@ -18,10 +18,5 @@ export { FanRows } from "./fan-rows";
 export { type Instrument, InstrumentList } from "./instrument-list";
 export { type Job, readJob } from "./job";
 export { attempt, type Maybe, valueIn } from "./maybe";
-export {
-  type JudgeBy,
-  type Judging,
-  readSettings,
-  type Settings,
-} from "./settings";
+export { readSettings, type Settings } from "./settings";
 export { type Gap, Table } from "./table";

@@ -2,6 +2,10 @@ import { type Edition, findEdition, type System } from "../../editions";
 import type { JobFit } from "../fit";
 import { type CellValue, cellName, isBlankCell, type JobFile } from "../grid";
 import {
+  type JudgeBy,
+  type Judging,
+  judgedFlows,
+  judgings,
   type Manometer,
   usualConstant,
   usualConstantSpread,
@@ -22,12 +26,6 @@ export interface SettingProblem {
   readonly what: string;
   readonly mend: string;
 }
-
-export const judgings = ["simple", "guarded"] as const;
-export type Judging = (typeof judgings)[number];
-
-export const judgedFlows = ["measured", "actual", "standard", "without box"] as const;
-export type JudgeBy = (typeof judgedFlows)[number];
 
 /** Air of the job, in the job's units; undefined where the Job sheet says nothing. */
 export interface AirSettings {

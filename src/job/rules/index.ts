@@ -30,4 +30,5 @@ export * from "./sound";
 export * from "./source-text";
 export * from "./unboxed";
 export * from "./verdict";
+export * from "./ways";
 export * from "./yes-no";

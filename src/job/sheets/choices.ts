@@ -1,4 +1,5 @@
-import { duties, editions, roomKinds } from "../../editions";
+import { ductKinds, duties, editions, roomKinds } from "../../editions";
+import { judgedFlows, judgings, works } from "../rules";
 
 const yesNo = ["yes", "no"];
 
@@ -11,7 +12,7 @@ export const fieldChoices: Readonly<Record<string, readonly string[]>> = {
   balanced: yesNo,
   appliance: yesNo,
   whole: yesNo,
-  ductKind: ["flex", "smooth"],
+  ductKind: ductKinds,
 };
 
 /** The same for settings of the Job sheet. */
@@ -19,7 +20,7 @@ export const settingChoices: Readonly<Record<string, readonly string[]>> = {
   edition: editions.map((edition) => edition.id),
   method: ["equation", "table"],
   units: ["ip", "si"],
-  judging: ["simple", "guarded"],
-  judgeBy: ["measured", "actual", "standard", "without box"],
-  work: ["new", "existing"],
+  judging: judgings,
+  judgeBy: judgedFlows,
+  work: works,
 };

@@ -19,7 +19,7 @@ export function helpPages(): Page[] {
     if (!topic) throw new Error(`no help for ${id}: add a topic under src/site/help/topics`);
     const own = examples.filter((each) => each.id === id);
     if (own.length === 0)
-      throw new Error(`no worked example for ${id}: add one to src/site/help/examples.ts`);
+      throw new Error(`no worked example for ${id}: add one to src/site/help/examples`);
     return { file: helpFile(id), title: `${namespace}.${id}`, body: body(entry, topic, own) };
   });
 }

@@ -1,0 +1,83 @@
+import * as formulas from "../../../formulas";
+import type { Example } from "./example";
+
+export const air: readonly Example[] = [
+  {
+    id: "AIR_DENSITY",
+    words: "A room of 68 °F and 50 % at 5280 ft, where no barometer was read.",
+    args: [68, 50, null, 5280],
+    gives: [[0.9862]],
+    tolerance: 0.00005,
+    unit: "kg/m³",
+    sums: [
+      { formula: formulas.celsiusFromFahrenheit, given: { F: 68 } },
+      { formula: formulas.metresFromFeet, given: { f: 5280 } },
+      { formula: formulas.pressureAtElevation, given: { z: 1609.344 } },
+      { formula: formulas.densityMoistAir, given: { t: 20, p: 83427.5, h: 0.5 } },
+    ],
+  },
+  {
+    id: "AIR_FACTOR",
+    words: "Thin air of 1 kg/m³, and a constant stated for 1.2 kg/m³.",
+    args: [1],
+    gives: [[1.09545]],
+    tolerance: 0.000005,
+    unit: "",
+    sums: [{ formula: formulas.densityFactor, given: { rho0: 1.2, rho: 1 } }],
+  },
+  {
+    id: "STANDARD_FLOW",
+    words: "60 cfm of that air, as standard air.",
+    args: [60, 1],
+    gives: [[50]],
+    tolerance: 1e-9,
+    unit: "cfm",
+    sums: [{ formula: formulas.standardFlow, given: { Q: 60, rho: 1, rho0: 1.2 } }],
+  },
+  {
+    id: "FLOW_CONSTANT",
+    words: "A coefficient of 0.6063 at 1.2 kg/m³ is the usual constant.",
+    args: [0.6063, 1.2],
+    gives: [[1.07]],
+    tolerance: 0.00005,
+    unit: "",
+    sums: [{ formula: formulas.constantIp, given: { C: 0.6063, rho: 1.2 } }],
+  },
+  {
+    id: "DEVICE_FLOW",
+    words: "A device of constant 25.68 and exponent 0.5 shows 4 Pa.",
+    args: [4, 25.68, 0.5],
+    gives: [[51.36]],
+    tolerance: 1e-9,
+    unit: "cfm",
+    sums: [{ formula: formulas.deviceFlow, given: { K: 25.68, r: 4, n: 0.5 } }],
+  },
+  {
+    id: "BAG_FLOW",
+    words: "A bag of 4 ft³ is full after 4.8 s.",
+    args: [4, 4.8],
+    gives: [[50]],
+    tolerance: 1e-9,
+    unit: "cfm",
+    sums: [{ formula: formulas.bagFlowIp, given: { V: 4, t: 4.8 } }],
+  },
+  {
+    id: "DEVICE_SPREAD",
+    words:
+      "A hood shows 51 cfm in steps of 1 cfm; its limit is 5 % or 5 cfm. The flow is 51 ± 5.7 cfm.",
+    args: [51, 1, 1, 5, 5, 1],
+    gives: [[2.9011, "infinite", 5.6861]],
+    tolerance: 0.00005,
+    unit: "cfm",
+    sums: [],
+  },
+  {
+    id: "PAN_STATUS",
+    words: "The pan stands at 1.4 Pa, above the usual limit of 1 Pa.",
+    args: [1.4],
+    gives: [["leaks"]],
+    tolerance: 0,
+    unit: "",
+    sums: [],
+  },
+];
