@@ -1,7 +1,7 @@
 import type { System } from "../../editions";
 import type { Source } from "../../formulas";
 import { usualChance } from "../../spread";
-import { usualConstant } from "./constants";
+import { usualConstant, usualConstantSpread, usualInterval } from "./constants";
 import { aimedPressure } from "./next-opening";
 import type { UnitBySystem } from "./number-units";
 import { mostOfFace } from "./plan-openings";
@@ -63,6 +63,22 @@ export const usualReading: readonly Stated[] = [
     value: mostOfFace,
     unit: "1",
     source: { work: "ISO 5167-1:2003", clause: "3.3.6, β = 0.5", mark: "from memory" },
+  },
+  {
+    what: "standard spread of a constant that no proof has told",
+    value: usualConstantSpread,
+    unit: "%",
+    source: {
+      work: "spread of a field-made box",
+      clause: "set by the job",
+      mark: "common practice",
+    },
+  },
+  {
+    what: "days for which a check of a box or an instrument holds",
+    value: usualInterval,
+    unit: "days",
+    source: { work: "yearly check", clause: "set by the job", mark: "common practice" },
   },
   {
     what: "accuracy that a box is to prove",
