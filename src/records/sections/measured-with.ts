@@ -55,7 +55,12 @@ function proofWords(job: Job, box: string): string {
   if (!own) return "no paired readings in this job";
   const { proof, date } = own;
   const on = dayText(date, job.file.dateOffset);
-  return `${proof.verdict} within ±${figure(proof.requirement)} %${on === "" ? "" : ` on ${on}`}`;
+  const asked = `±${figure(proof.requirement)} %`;
+  const words =
+    proof.verdict === "too few pairs"
+      ? `too few pairs for ${asked}`
+      : `${proof.verdict} within ${asked}`;
+  return on === "" ? words : `${words}, ${on}`;
 }
 
 function addInstruments(rows: PlanRows, job: Job, used: ReadonlyMap<string, number>): void {
