@@ -1,6 +1,7 @@
 import { resolve } from "node:path";
 import { parseArgs } from "node:util";
 import type { CopyKind } from "./copy";
+import type { PrintKind } from "./record";
 
 export const formats = ["table", "json", "csv", "html"] as const;
 export type Format = (typeof formats)[number];
@@ -12,8 +13,8 @@ export interface Options {
   readonly out: string | undefined;
   /** Findings do not make the command fail. */
   readonly reportOnly: boolean;
-  /** Where to write the records to print and sign; undefined for none. */
-  readonly record: string | undefined;
+  /** Sheets to print that a check also writes: each kind, and where to. */
+  readonly prints: readonly { readonly kind: PrintKind; readonly file: string }[];
   /** The cell to trace instead of a check, as written: Fans!P3. */
   readonly trace: string | undefined;
   /** A copy to write instead of a check. */
@@ -31,6 +32,7 @@ export const usage = `Checks job workbooks of flow-box readings.
   --html          print a self-contained page
   --out FILE      write the report to FILE instead of printing it
   --record FILE   write records to print and sign, and nothing else, into a new workbook FILE
+  --papers FILE   write the card of each box and a form for the readings, to take along
   --report-only   exit 0 also when something was found
   --compare       tell instead what changed from the first of two files to the second
   --plain FILE    write instead a copy with native formulas in place of ours to FILE
@@ -61,13 +63,18 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
   if (values.compare && (positionals.length !== 2 || values.trace !== undefined))
     return { complaint: "--compare takes two files, the earlier one first" };
   if (values.compare && values.html) return { complaint: "--compare prints no HTML" };
-  const { record } = values;
-  if (record !== undefined && (values.trace !== undefined || values.compare))
-    return { complaint: "--record goes with a check, not with --trace or --compare" };
-  if (record !== undefined && !record.toLowerCase().endsWith(".xlsx"))
-    return { complaint: "--record writes a workbook: give it a name that ends in .xlsx" };
-  if (record !== undefined && positionals.some((file) => resolve(file) === resolve(record)))
-    return { complaint: "--record would write over a file that is checked: give another name" };
+  const prints = (["record", "papers"] as const).flatMap((kind) => {
+    const file = values[kind];
+    return file === undefined ? [] : [{ kind, file }];
+  });
+  for (const { kind, file } of prints) {
+    if (values.trace !== undefined || values.compare)
+      return { complaint: `--${kind} goes with a check, not with --trace or --compare` };
+    if (!file.toLowerCase().endsWith(".xlsx"))
+      return { complaint: `--${kind} writes a workbook: give it a name that ends in .xlsx` };
+    if (positionals.some((other) => resolve(other) === resolve(file)))
+      return { complaint: `--${kind} would write over a file that is checked: give another name` };
+  }
   const copy = copyAsked(values.plain, values.values);
   if (
     copy !== undefined &&
@@ -84,7 +91,7 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
     format: chosen[0] ?? "table",
     out: values.out,
     reportOnly: values["report-only"] === true,
-    record,
+    prints,
     trace: values.trace,
     compare: values.compare === true,
   };
@@ -106,6 +113,7 @@ function parse(args: readonly string[]) {
       out: { type: "string" },
       "report-only": { type: "boolean" },
       record: { type: "string" },
+      papers: { type: "string" },
       plain: { type: "string" },
       values: { type: "string" },
       trace: { type: "string" },

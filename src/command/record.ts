@@ -1,28 +1,38 @@
 import { writeFile } from "node:fs/promises";
 import type { JobCheck } from "../job";
-import { addPlan, allRecords } from "../records";
+import { addPlan, allRecords, fieldPapers, type SheetPlan } from "../records";
 import { Workbook } from "../workbook";
 
-/** Writes the records of checked jobs, and nothing else, into a new workbook; gives its bytes. */
-export function recordWorkbook(checks: readonly JobCheck[]): Uint8Array {
+/** "record": what was measured, to sign. "papers": cards of the boxes and a form, to take along. */
+export type PrintKind = "record" | "papers";
+
+/** Sheets to print and nothing else, of all checks, in a new workbook. */
+export function printWorkbook(plans: readonly SheetPlan[]): Uint8Array {
   const workbook = Workbook.create();
-  for (const check of checks)
-    for (const plan of allRecords(check)) addPlan(workbook, plan, "beside");
+  for (const plan of plans) addPlan(workbook, plan, "beside");
   return workbook.save();
 }
 
-/** Writes the records of checked jobs to a file; gives a complaint, or null when all went well. */
-export async function writeRecord(
+/** Writes the sheets to print of checked jobs to a file; gives complaints, none when all went well. */
+export async function writePrint(
+  kind: PrintKind,
   file: string,
   checks: readonly JobCheck[],
-): Promise<string | null> {
-  if (checks.length === 0) return `${file}: not written, since no job could be read`;
+): Promise<readonly string[]> {
+  if (checks.length === 0) return [`${file}: not written, since no job could be read`];
+  const made = checks.map((check) =>
+    kind === "papers" ? fieldPapers(check) : { plans: allRecords(check), problems: [] },
+  );
+  const plans = made.flatMap((each) => each.plans);
+  const problems = made.flatMap((each) => each.problems);
+  if (plans.length === 0)
+    return [...problems, `${file}: not written, since there is nothing to print`];
   try {
-    await writeFile(file, recordWorkbook(checks));
-    return null;
+    await writeFile(file, printWorkbook(plans));
+    return problems;
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === undefined) throw error;
-    return `${file}: cannot be written (${code})`;
+    return [`${file}: cannot be written (${code})`];
   }
 }

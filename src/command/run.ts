@@ -4,7 +4,7 @@ import { checkFile, type FileCheck } from "./check-file";
 import { compareFiles } from "./compare";
 import { writeCopy } from "./copy";
 import { readOptions, usage } from "./options";
-import { writeRecord } from "./record";
+import { writePrint } from "./record";
 import { csvReport } from "./reports/csv";
 import { htmlReport } from "./reports/html";
 import { jsonReport } from "./reports/json";
@@ -66,11 +66,11 @@ export async function run(args: readonly string[], around: Surroundings): Promis
     html: () => htmlReport(results, around.today),
   }[options.format]();
   if ((await print(report, options.out, around)) !== 0) return 2;
-  if (options.record !== undefined) {
-    const checks = results.flatMap((result) => ("check" in result ? [result.check] : []));
-    const complaint = await writeRecord(options.record, checks);
-    if (complaint !== null) around.note(`${complaint}\n`);
-    if (complaint !== null) return 2;
+  const checks = results.flatMap((result) => ("check" in result ? [result.check] : []));
+  for (const { kind, file } of options.prints) {
+    const complaints = await writePrint(kind, file, checks);
+    for (const complaint of complaints) around.note(`${complaint}\n`);
+    if (complaints.some((complaint) => complaint.startsWith(`${file}: `))) return 2;
   }
   if (results.some((result) => "unreadable" in result)) return 2;
   const found = results.some((result) => "check" in result && result.check.findings.some(isOpen));

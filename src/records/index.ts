@@ -4,7 +4,9 @@
  */
 export { addPlan, codesOf, margins } from "./add-plan";
 export { dwellingRecord } from "./dwelling-record";
-export { allRecords, proofRecords, recordedDwellings } from "./job-plans";
+export { boxCard } from "./field/box-card";
+export { readingForm } from "./field/form";
+export { allRecords, fieldPapers, proofRecords, recordedDwellings } from "./job-plans";
 export { jobRecord } from "./job-record";
 export { type KnownSheet, placeOf } from "./names";
 export type {

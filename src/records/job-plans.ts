@@ -1,6 +1,8 @@
 import { boxProofs, type JobCheck } from "../job";
 import { dwellingFacts } from "./dwelling-facts";
 import { dwellingRecord } from "./dwelling-record";
+import { boxCard } from "./field/box-card";
+import { readingForm } from "./field/form";
 import { jobRecord } from "./job-record";
 import type { SheetPlan } from "./plan";
 import { proofRecord } from "./proof-record";
@@ -12,6 +14,25 @@ export function allRecords(check: JobCheck): SheetPlan[] {
     ...recordedDwellings(check).map((name) => dwellingRecord(check, name)),
     ...proofRecords(check),
   ];
+}
+
+/** What a tester takes along: sheets to print, and why a box has no card. */
+export interface FieldPapers {
+  readonly plans: readonly SheetPlan[];
+  readonly problems: readonly string[];
+}
+
+/** The card of each box, then the form to write on. */
+export function fieldPapers({ job }: JobCheck): FieldPapers {
+  const plans: SheetPlan[] = [];
+  const problems: string[] = [];
+  for (const box of job.boxes?.names ?? []) {
+    const card = boxCard(job, box);
+    if ("problem" in card) problems.push(card.problem);
+    else plans.push(card);
+  }
+  if (job.fans?.length) plans.push(readingForm(job));
+  return { plans, problems };
 }
 
 /** The proofs of the job's boxes, by the name of the box. */

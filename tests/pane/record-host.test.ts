@@ -99,7 +99,7 @@ describe("the audit of formulas", () => {
 });
 
 describe("records in the open workbook", () => {
-  const one = { job: true, dwellings: { name: "Lot 01" }, proofs: true } as const;
+  const one = { job: true, dwellings: { name: "Lot 01" }, proofs: true, papers: false } as const;
 
   it("go to sheets of their own, which are written anew the next time", async () => {
     await writeRecords(session, one);
@@ -126,7 +126,7 @@ describe("records in the open workbook", () => {
     const own = new Session(fake, clock);
     await own.check();
     fake.refuses = "write Record Lot 1";
-    await writeRecords(own, { job: true, dwellings: "all", proofs: false });
+    await writeRecords(own, { job: true, dwellings: "all", proofs: false, papers: false });
     expect(own.state.problem).toBe("write Record Lot 1 is not allowed");
     expect(own.state.record.written).toEqual(["Record"]);
   });

@@ -99,10 +99,21 @@ describe("what a record has to admit", () => {
   });
 
   it("counts the sheets that a choice comes to", () => {
-    const choice = { job: true, dwellings: "all", proofs: true } as const;
-    expect(sheetsOf(choice, 27, 2)).toBe(30);
-    expect(sheetsOf({ ...choice, dwellings: "none", proofs: false }, 27, 2)).toBe(1);
-    expect(sheetsOf({ ...choice, job: false, dwellings: { name: "Lot 1" } }, 27, 0)).toBe(1);
+    const choice = { job: true, dwellings: "all", proofs: true, papers: false } as const;
+    expect(sheetsOf(choice, { dwellings: 27, proofs: 2, papers: 3 })).toBe(30);
+    expect(sheetsOf({ ...choice, papers: true }, { dwellings: 27, proofs: 2, papers: 3 })).toBe(33);
+    expect(
+      sheetsOf(
+        { ...choice, dwellings: "none", proofs: false },
+        { dwellings: 27, proofs: 2, papers: 3 },
+      ),
+    ).toBe(1);
+    expect(
+      sheetsOf(
+        { ...choice, job: false, dwellings: { name: "Lot 1" } },
+        { dwellings: 27, proofs: 0, papers: 0 },
+      ),
+    ).toBe(1);
   });
 });
 

@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
-import { recordWorkbook } from "../../src/command/record";
+import { printWorkbook } from "../../src/command/record";
 import { addPlan, allRecords, jobRecord, type SheetPlan } from "../../src/records";
 import { Workbook } from "../../src/workbook";
 import { checked, smallJob } from "./small-job";
@@ -61,7 +61,7 @@ describe("Records in LibreOffice", () => {
   };
 
   it("print a page for each dwelling and each proof, and the job on one or two", () => {
-    writeFileSync(join(folder, "records.xlsx"), recordWorkbook([check]));
+    writeFileSync(join(folder, "records.xlsx"), printWorkbook(allRecords(check)));
     const pages = convert("records.xlsx", "pdf").match(/\/Type\s*\/Page\b/g) ?? [];
     const others = allRecords(check).length - 1;
     expect(pages.length).toBeGreaterThanOrEqual(others + 1);

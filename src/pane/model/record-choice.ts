@@ -7,17 +7,31 @@ export interface RecordChoice {
   /** A dwelling by its name. */
   readonly dwellings: "all" | "none" | { readonly name: string };
   readonly proofs: boolean;
+  /** The card of each box and the form for the readings. */
+  readonly papers: boolean;
+}
+
+/** What a job has to offer of each kind of sheet. */
+export interface Printable {
+  readonly dwellings: number;
+  readonly proofs: number;
+  readonly papers: number;
 }
 
 /** How many sheets a choice comes to. */
-export function sheetsOf(choice: RecordChoice, dwellings: number, proofs: number): number {
+export function sheetsOf(choice: RecordChoice, { dwellings, proofs, papers }: Printable): number {
   const homes = choice.dwellings === "all" ? dwellings : choice.dwellings === "none" ? 0 : 1;
-  return (choice.job ? 1 : 0) + homes + (choice.proofs ? proofs : 0);
+  return (choice.job ? 1 : 0) + homes + (choice.proofs ? proofs : 0) + (choice.papers ? papers : 0);
 }
 
 /** The boxes of which paired readings are there. */
 export function provedBoxes({ job }: JobCheck): number {
   return boxProofs(job).size;
+}
+
+/** The cards and the form that can be made. */
+export function paperCount({ job }: JobCheck): number {
+  return (job.boxes?.names.length ?? 0) + (job.fans?.length ? 1 : 0);
 }
 
 /** What a record of the job as it stands would have to admit; a sentence each. */

@@ -13,17 +13,18 @@ export function writeRecords(session: Session, choice: RecordChoice): Promise<vo
   return session.further("Writing", async ({ host, set, own }) => {
     const { check } = session.state;
     if (!check) return;
-    const { dwellingRecord, jobRecord, proofRecords, recordedDwellings } = await import(
-      "../../records"
-    );
+    const { dwellingRecord, fieldPapers, jobRecord, proofRecords, recordedDwellings } =
+      await import("../../records");
     const { dwellings } = choice;
     const names = recordedDwellings(check).filter(
       (name) => dwellings === "all" || (dwellings !== "none" && dwellings.name === name),
     );
+    const papers = choice.papers ? fieldPapers(check) : { plans: [], problems: [] };
     const plans = [
       ...(choice.job ? [() => jobRecord(check)] : []),
       ...names.map((name) => () => dwellingRecord(check, name)),
       ...(choice.proofs ? proofRecords(check).map((plan) => () => plan) : []),
+      ...papers.plans.map((plan) => () => plan),
     ];
     const written: string[] = [];
     try {
@@ -33,7 +34,7 @@ export function writeRecords(session: Session, choice: RecordChoice): Promise<vo
         own(name);
         written.push(name);
       }
-      set({ message: `Wrote ${count(written.length, "sheet")}.` });
+      set({ message: [`Wrote ${count(written.length, "sheet")}.`, ...papers.problems].join(" ") });
     } finally {
       set({ record: { ...session.state.record, written } });
     }

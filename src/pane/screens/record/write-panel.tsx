@@ -13,7 +13,13 @@ import {
 import { useMemo, useState } from "react";
 import type { JobCheck } from "../../../job";
 import { count } from "../../model/announce";
-import { admissions, provedBoxes, type RecordChoice, sheetsOf } from "../../model/record-choice";
+import {
+  admissions,
+  paperCount,
+  provedBoxes,
+  type RecordChoice,
+  sheetsOf,
+} from "../../model/record-choice";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 import { writeRecords } from "../../session/record-work";
@@ -39,10 +45,12 @@ export function WritePanel({ check }: { check: JobCheck }) {
     job: true,
     dwellings: "all",
     proofs: true,
+    papers: false,
   });
   const admitted = admissions(check);
   const homes = dwellings?.length ?? 0;
-  const sheets = sheetsOf(choice, homes, boxes);
+  const papers = paperCount(check);
+  const sheets = sheetsOf(choice, { dwellings: homes, proofs: boxes, papers });
   const { progress, busy } = state;
   return (
     <section className={shared.panel}>
@@ -88,6 +96,14 @@ export function WritePanel({ check }: { check: JobCheck }) {
           label={`Proof of each box (${boxes})`}
           checked={choice.proofs}
           onChange={(_, data) => setChoice({ ...choice, proofs: data.checked === true })}
+        />
+      ) : null}
+      {papers > 0 ? (
+        <Checkbox
+          className={styles.check}
+          label={`To take along: card of each box, form for the readings (${papers})`}
+          checked={choice.papers}
+          onChange={(_, data) => setChoice({ ...choice, papers: data.checked === true })}
         />
       ) : null}
       <div>

@@ -1,0 +1,123 @@
+import { expectedOpening, type Job, plainName, provenanceOf, unitOf } from "../../job";
+import { looks } from "../looks";
+import { sheetNameOf } from "../names";
+import type { Look, SheetPlan } from "../plan";
+import { letter, PlanRows } from "../plan-rows";
+import { figure, paperOf } from "../words";
+
+/** Fan, room, duty, needs, rated, open first, opened, three readings, note. */
+const columns = [9, 15, 12, 8, 8, 14, 11, 10, 10, 10, 24];
+const title = "Form for the readings";
+const stateOfHouse =
+  "Windows and outer doors shut □    inner doors as in use □    other exhaust off □    gusts ________    baseline ________ Pa    tester ____________    day ____________    time ______";
+/** Room to write in, points. */
+const writingHeight = 24;
+
+const write: Look = { ...looks.cell, line: "around" };
+
+/**
+ * A form to write on: the dwellings in the order of their sheet, which is the way the tester walks,
+ * each fan with the opening to begin with and room for what is read.
+ */
+export function readingForm(job: Job): SheetPlan {
+  const { settings } = job;
+  const flow = unitOf("flow", settings.system);
+  const rows = new PlanRows(columns);
+  rows.line(title, looks.title);
+  rows.line(settings.name === "" ? "Job without a name" : settings.name, looks.subtitle);
+  const heads: readonly [string, Look][] = [
+    ["Fan", looks.strongCell],
+    ["Room", looks.cell],
+    ["Duty", looks.cell],
+    [`Needs (${flow})`, looks.tenth],
+    [`Rated (${flow})`, looks.whole],
+    ["Open first", looks.cell],
+    ["Opened", write],
+    ["Pa", write],
+    ["Pa", write],
+    ["Pa", write],
+    ["Note", write],
+  ];
+  rows.add(
+    heads.map(([value, look]) => ({
+      span: 1,
+      value,
+      look: look.align === "right" ? looks.headNumber : looks.head,
+    })),
+  );
+  for (const { name, fans } of walk(job)) {
+    rows.gap(4);
+    rows.line(name === "" ? "Fans of no dwelling" : name, looks.section);
+    rows.line(stateOfHouse, looks.small);
+    for (const i of fans)
+      rows.add(
+        fanLine(job, i).map((value, at) => ({
+          span: 1,
+          value,
+          look: heads[at]?.[1] ?? write,
+        })),
+        writingHeight,
+      );
+  }
+  return {
+    name: sheetNameOf("Form"),
+    mark: title,
+    columns,
+    rows: rows.rows,
+    merges: rows.merges,
+    page: {
+      paper: paperOf(settings.system),
+      landscape: true,
+      onePage: false,
+      titleRows: 3,
+      footer: {
+        left: settings.name,
+        center: "Page {page} of {pages}",
+        right: `Inputs ${provenanceOf(job).fingerprint}`,
+      },
+      area: `A1:${letter(columns.length - 1)}${rows.rows.length}`,
+    },
+  };
+}
+
+/** The dwellings as they are listed, then those that only fans name, each with its fan rows. */
+function walk({ fans, tables }: Job): { name: string; fans: number[] }[] {
+  const stops = new Map<string, { name: string; fans: number[] }>();
+  for (const name of tables.dwellings?.texts("dwelling") ?? [])
+    if (!stops.has(plainName(name))) stops.set(plainName(name), { name, fans: [] });
+  for (let i = 0; i < (fans?.length ?? 0); i++) {
+    const name = fans?.table.text("dwelling", i) ?? "";
+    const stop = stops.get(plainName(name)) ?? { name, fans: [] };
+    stops.set(plainName(name), stop);
+    if (!fans?.isAbsent(i)) stop.fans.push(i);
+  }
+  return [...stops.values()].filter((stop) => stop.fans.length > 0);
+}
+
+function fanLine(job: Job, i: number): (string | number | null)[] {
+  const { fans } = job;
+  if (!fans) return [];
+  const { table } = fans;
+  const required = fans.requiredNumber(i);
+  const rated = table.number("rated", i);
+  return [
+    table.text("tag", i),
+    table.text("room", i) || table.text("roomKind", i),
+    table.text("duty", i),
+    required > 0 ? required : null,
+    rated > 0 ? rated : null,
+    openFirst(job, i, rated > 0 ? rated : required),
+    ...[null, null, null, null, null],
+  ];
+}
+
+/** The box and opening for a flow, with the pressure to expect; "" where none is known. */
+function openFirst({ fans, boxes, settings }: Job, i: number, flow: number): string {
+  const named = fans?.table.text("box", i) ?? "";
+  const box = named !== "" ? named : (boxes?.names[0] ?? "");
+  const openings = boxes?.openings(box) ?? [];
+  if (!(flow > 0) || openings.length === 0) return "";
+  const own = boxes?.constant(box) ?? Number.NaN;
+  const first = expectedOpening(flow, own > 0 ? own : settings.constant, openings, settings);
+  return first?.inWindow ? `${box} ${first.label}, ${figure(first.pressure)} Pa` : "";
+}
