@@ -1,7 +1,8 @@
 import type { WorksheetFunction } from "../../functions";
+import { toRef } from "../workbook";
 import { extentText } from "./area";
 import type { Book } from "./book";
-import { Graph } from "./graph/graph";
+import { Graph, isCell } from "./graph/graph";
 import { inOrder } from "./graph/order";
 import { FormulaCell, type Grid } from "./grid";
 import { type Change, Ledger, plain } from "./ledger";
@@ -40,6 +41,7 @@ export class Editor {
   }
 
   set(grid: Grid, row: number, col: number, value: Scalar): Change[] {
+    keepWhole(grid, row, col);
     // The workbook goes first: it may refuse, and then nothing has changed.
     if (value === null) grid.sheet.clear(row, col);
     else grid.sheet.setValue(row, col, plain(value));
@@ -52,6 +54,7 @@ export class Editor {
   enter(grid: Grid, row: number, col: number, text: string): Change[] {
     if (!text.startsWith("=") || text.length === 1)
       return this.set(grid, row, col, readTyped(text, this.book.workbook.date1904).value);
+    keepWhole(grid, row, col);
     parseFormula(text, this.programs.library.ids);
     const stored = inStoredForm(text, this.functions, this.book.tableAt(grid, row, col)?.name);
     const isSame = grid.formula(row, col)?.formula === stored;
@@ -61,6 +64,8 @@ export class Editor {
     // A new formula has no stored value to keep; until it is worked out it must not pass for one.
     const value = isSame ? grid.get(row, col) : errors.na;
     const arrayRef = extent ? extentText(extent) : undefined;
+    // What is typed spills, where an array formula of the older kind stood too.
+    if (grid.maker(row, col)?.isFixed) grid.sheet.clear(row, col);
     grid.sheet.setFormula(row, col, stored, plain(value), arrayRef);
     this.vacate(grid, row, col);
     const cell = new FormulaCell(grid, row, col, stored, extent);
@@ -188,4 +193,13 @@ export class Editor {
   private refuseCircle(cells: readonly FormulaCell[]): void {
     for (const cell of cells) this.refuse(cell, cell.program?.unsupported ?? circularReference);
   }
+}
+
+/** Refuses to change a part of an array formula that fills several cells as one. */
+function keepWhole(grid: Grid, row: number, col: number): void {
+  const maker = grid.maker(row, col);
+  if (!maker?.isFixed || maker.extent === null || isCell(maker.extent)) return;
+  throw new RangeError(
+    `${grid.name}!${toRef(row, col)} is part of the array formula that fills ${extentText(maker.extent)}; change that formula as a whole in a spreadsheet program.`,
+  );
 }

@@ -22,6 +22,8 @@ export class FormulaCell {
     readonly source: string | CopiedFormula,
     /** The cells an array or spilled formula fills; null for a plain formula. */
     public extent: Extent | null,
+    /** It fills just these cells, whatever the size of its result. */
+    readonly isFixed = false,
   ) {}
 
   get formula(): string {
@@ -78,11 +80,11 @@ export class Grid implements Cells {
     this.rowCount = sheet.rowCount;
     this.colCount = sheet.colCount;
     const anchors: FormulaCell[] = [];
-    sheet.visit((row, col, value, formula, arrayRef) => {
+    sheet.visit((row, col, value, formula, arrayRef, isFixed) => {
       if (value !== null) this.put(row, col, value);
       if (formula === null) return;
       const extent = arrayRef === null ? null : parseRange(arrayRef);
-      const made = new FormulaCell(this, row, col, formula, extent);
+      const made = new FormulaCell(this, row, col, formula, extent, isFixed === true);
       this.setMaker(row, col, made);
       if (extent) anchors.push(made);
     });

@@ -101,6 +101,7 @@ export class SheetModel {
     const { spills, value } = outcome;
     if (cell.row === row && cell.col === col) return { value };
     const [r, c] = [row - cell.row, col - cell.col];
+    if (cell.isFixed) return { value: spills ? spills.stretched(r, c) : value };
     if (!spills) return { value: null };
     return { value: r < spills.rows && c < spills.cols ? spills.at(r, c) : null };
   }

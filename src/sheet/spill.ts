@@ -2,7 +2,7 @@ import { type Extent, extentText, maxCols, maxRows } from "./area";
 import type { Book } from "./book";
 import { type FormulaCell, forEachCell } from "./grid";
 import { type Ledger, plain } from "./ledger";
-import { errors, type Matrix } from "./values";
+import { errors, type Matrix, type Scalar } from "./values";
 
 /** Lays arrays over the cells beside their formulas. */
 export class Spiller {
@@ -16,7 +16,11 @@ export class Spiller {
 
   /** Lays the result of an array formula over its cells, or says why they cannot be had. */
   spill(cell: FormulaCell, result: Matrix): void {
-    const { grid, row, col } = cell;
+    const { row, col } = cell;
+    if (cell.isFixed) {
+      this.fill(cell, cell.extent!, (r, c) => result.stretched(r, c));
+      return;
+    }
     const wanted = {
       top: row,
       left: col,
@@ -30,17 +34,24 @@ export class Spiller {
     const extent = obstacle === undefined ? wanted : ownExtent(cell);
     this.withdraw(cell, extent);
     cell.extent = extent;
-    const first = obstacle === undefined ? result.at(0, 0) : { ...errors.spill, message: obstacle };
+    this.fill(cell, extent, (r, c) =>
+      obstacle === undefined ? result.at(r, c) : { ...errors.spill, message: obstacle },
+    );
+  }
+
+  /** Writes the anchor's value and those of the other cells it fills. */
+  private fill(cell: FormulaCell, extent: Extent, at: (row: number, col: number) => Scalar): void {
+    const { grid, row, col } = cell;
+    const first = at(0, 0);
     this.ledger.write(grid, row, col, first);
     grid.sheet.setFormula(row, col, cell.formula, plain(first), extentText(extent));
-    if (obstacle !== undefined) return;
     forEachCell(extent, (y, x) => {
       if (y === row && x === col) return;
       if (grid.maker(y, x) !== cell) {
         grid.setMaker(y, x, cell);
         this.ledger.stir(grid, y, x);
       }
-      const value = result.at(y - row, x - col);
+      const value = at(y - row, x - col);
       if (this.ledger.write(grid, y, x, value)) grid.sheet.setValue(y, x, plain(value));
     });
   }

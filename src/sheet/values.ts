@@ -36,6 +36,13 @@ export class Matrix {
     return this.data[row * this.cols + col] ?? null;
   }
 
+  /** A cell of the matrix brought to a larger shape: single rows and columns repeat, the rest is #N/A. */
+  stretched(row: number, col: number): Scalar {
+    const r = this.rows === 1 ? 0 : row;
+    const c = this.cols === 1 ? 0 : col;
+    return r < this.rows && c < this.cols ? this.at(r, c) : errors.na;
+  }
+
   static of(rows: number, cols: number, cell: (row: number, col: number) => Scalar): Matrix {
     if (rows * cols > mostCells) throw new Unsupported(`an array of ${rows} × ${cols} cells`);
     const data: Scalar[] = new Array(rows * cols);

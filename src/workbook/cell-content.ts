@@ -73,10 +73,18 @@ export class SheetContent {
     return this.#shared.has(si);
   }
 
-  formula(text: string, { t, si, ref }: FormulaAttributes, row: Row | undefined): StoredFormula {
+  /** `isDynamic`: the cell is marked as one whose result spills. */
+  formula(
+    text: string,
+    { t, si, ref }: FormulaAttributes,
+    row: Row | undefined,
+    isDynamic: boolean,
+  ): StoredFormula {
     const { cursor, data } = this;
     if (t === "array" && ref !== undefined) {
-      data.arrayRefs.set(SheetData.key(cursor.row, cursor.col), ref);
+      const key = SheetData.key(cursor.row, cursor.col);
+      data.arrayRefs.set(key, ref);
+      if (!isDynamic) data.fixedArrays.add(key);
     }
     // A what-if table has no formula of its own; its cells keep the values stored.
     if (t === "dataTable") return null;

@@ -33,12 +33,9 @@ export function cellXml(
     formula = "";
     mark = undefined;
   } else if (edit.formula !== undefined) {
-    const old = place.children.find(isFormula)?.tag.attributes;
-    const { arrayRef } = edit.formula;
+    const { arrayRef, isFixed } = edit.formula;
     formula = formulaXml(prefix, edit.formula.text, arrayRef);
-    // A legacy array formula (no mark) stays one; all others that fill a range are dynamic.
-    if (arrayRef === null) mark = undefined;
-    else if (old?.t !== "array") mark = String(context.dynamicArrayMark());
+    mark = arrayRef === null || isFixed ? undefined : String(context.dynamicArrayMark());
   }
 
   let type = t ?? null;

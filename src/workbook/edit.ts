@@ -4,6 +4,8 @@ import type { CellValue } from "./types";
 export interface FormulaEdit {
   readonly text: string;
   readonly arrayRef: string | null;
+  /** It keeps that range, as array formulas of the older kind do. */
+  readonly isFixed: boolean;
 }
 
 /** What is to change in one cell's element; undefined leaves that as it stands in the file. */

@@ -48,6 +48,8 @@ export class PlainCells {
   // The current cell.
   #type = "";
   #style = 0;
+  /** The cell carries metadata, which marks a formula that spills. */
+  #isMarked = false;
 
   constructor(
     text: string,
@@ -163,6 +165,7 @@ export class PlainCells {
     cursor.col = letters - 1;
     this.#style = style;
     this.#type = type;
+    this.#isMarked = false;
     return true;
   }
 
@@ -198,6 +201,7 @@ export class PlainCells {
       if ((seen & bit) !== 0) xml.fail();
       seen |= bit;
     }
+    this.#isMarked = others?.includes("cm") === true;
     cursor.col = packed - cursor.row * MAX_COLS;
     if (packed < 0 || cursor.col < 0 || cursor.col >= MAX_COLS) xml.fail();
   }
@@ -238,7 +242,7 @@ export class PlainCells {
     const { t, si } = attributes;
     if (t === "shared" && si !== undefined && formula === "" && !this.content.hasShared(si))
       xml.fail();
-    return this.content.formula(formula, attributes, undefined);
+    return this.content.formula(formula, attributes, undefined, this.#isMarked);
   }
 
   /** The formula above in the column, where the one that comes next is the same copied down. */

@@ -58,6 +58,8 @@ export class Row {
 export class SheetData {
   readonly rows = new Map<number, Row>();
   readonly arrayRefs = new Map<number, string>();
+  /** Those of them that keep their range whatever they give: array formulas of the older kind. */
+  readonly fixedArrays = new Set<number>();
   readonly hiddenRows = new Set<number>();
   readonly hiddenCols = new Set<number>();
   readonly columnWidths = new Map<number, number>();
@@ -78,6 +80,11 @@ export class SheetData {
   arrayRef(row: number, col: number): string | null {
     if (this.arrayRefs.size === 0) return null;
     return this.arrayRefs.get(SheetData.key(row, col)) ?? null;
+  }
+
+  /** Whether the array formula that a cell anchors keeps its range. */
+  isFixedArray(row: number, col: number): boolean {
+    return this.fixedArrays.size > 0 && this.fixedArrays.has(SheetData.key(row, col));
   }
 
   /** The row's cells, made when missing. */

@@ -95,7 +95,8 @@ export class CellEdits {
       this.#leaveFormula(row, col, formula === null || old.arrayRef !== arrayRef);
     }
     this.#store(row, col, keeps ? undefined : formula, value, keeps ? undefined : arrayRef);
-    const written = formula === null ? null : { text: formula, arrayRef };
+    const isFixed = this.sheet.data.isFixedArray(row, col);
+    const written = formula === null ? null : { text: formula, arrayRef, isFixed };
     const newStyle = old?.style ?? styleOfNewCell(this.sheet.data, row, col);
     addEdit(this.#edits, row, col, { formula: keeps ? undefined : written, value, newStyle });
     return true;
@@ -138,7 +139,7 @@ export class CellEdits {
         const text = stored.at(otherRow, otherCol);
         others.formulas[place] = text;
         addEdit(this.#edits, otherRow, otherCol, {
-          formula: { text, arrayRef: null },
+          formula: { text, arrayRef: null, isFixed: false },
           value: undefined,
           newStyle: 0,
         });
@@ -163,8 +164,10 @@ export class CellEdits {
       if (formula !== undefined) cells.formulas[place] = formula;
     }
     const key = SheetData.key(row, col);
-    if (arrayRef === null) data.arrayRefs.delete(key);
-    else if (arrayRef !== undefined) data.arrayRefs.set(key, arrayRef);
+    if (arrayRef === null) {
+      data.arrayRefs.delete(key);
+      data.fixedArrays.delete(key);
+    } else if (arrayRef !== undefined) data.arrayRefs.set(key, arrayRef);
     data.changed();
   }
 }

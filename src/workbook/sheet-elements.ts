@@ -21,6 +21,7 @@ export class SheetElements implements XmlHandlers {
   // The current cell.
   #type = "";
   #style = 0;
+  #isMarked = false;
   #value = "";
   #hasValue = false;
   #hasInline = false;
@@ -69,6 +70,7 @@ export class SheetElements implements XmlHandlers {
       this.context.cells.take(1);
       cursor.nextCol(attributes.r);
       this.#type = attributes.t ?? "";
+      this.#isMarked = attributes.cm !== undefined;
       this.#style = attributes.s === undefined ? 0 : Number(attributes.s);
       this.#value = "";
       this.#formula = "";
@@ -103,7 +105,10 @@ export class SheetElements implements XmlHandlers {
     const { col } = content.cursor;
     const into = this.#row as Row;
     const tag = this.#formulaTag;
-    const formula = tag === undefined ? null : content.formula(this.#formula, tag.attributes, into);
+    const formula =
+      tag === undefined
+        ? null
+        : content.formula(this.#formula, tag.attributes, into, this.#isMarked);
     const value = this.#readValue();
     const last = into.cols.length - 1;
     let place = last + 1;

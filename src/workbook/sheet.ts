@@ -107,7 +107,7 @@ export class PackageSheet implements Sheet {
         if (value === null && stored === null) continue;
         const col = cols[place] as number;
         const formula = stored instanceof CopiedFormula ? stored : formulaText(stored, row, col);
-        see(row, col, value, formula, data.arrayRef(row, col));
+        see(row, col, value, formula, data.arrayRef(row, col), data.isFixedArray(row, col));
       }
     }
   }

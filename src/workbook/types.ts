@@ -35,6 +35,7 @@ export type CellVisitor = (
   value: CellValue,
   formula: string | CopiedFormula | null,
   arrayRef: string | null,
+  isFixedArray?: boolean,
 ) => void;
 
 export type SheetState = "visible" | "hidden" | "veryHidden";

@@ -108,13 +108,6 @@ export function spread(
     }
   if (rows === 0) return apply(given as Scalar[]);
   return Matrix.of(rows, cols, (r, c) =>
-    apply(given.map((value) => (value instanceof Matrix ? stretched(value, r, c) : value))),
+    apply(given.map((value) => (value instanceof Matrix ? value.stretched(r, c) : value))),
   );
-}
-
-/** A cell of a matrix brought to a larger shape: single rows and columns repeat, the rest is #N/A. */
-export function stretched(matrix: Matrix, row: number, col: number): Scalar {
-  const r = matrix.rows === 1 ? 0 : row;
-  const c = matrix.cols === 1 ? 0 : col;
-  return r < matrix.rows && c < matrix.cols ? matrix.at(r, c) : errors.na;
 }

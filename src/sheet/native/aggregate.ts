@@ -1,7 +1,6 @@
 import { AVEDEV, DEVSQ, GEOMEAN, HARMEAN, KURT, SKEW } from "@formulajs/formulajs";
 import { Area, type Value } from "../area";
 import { finite, toBoolean, toNumber } from "../coerce";
-import { stretched } from "../compile/expr";
 import { type ErrorValue, errors, isError, type Matrix, type Scalar, Unsupported } from "../values";
 import { fromLibrary } from "./library";
 import type { Natives } from "./natives";
@@ -125,7 +124,7 @@ function sumProduct(args: readonly Value[]): Scalar {
     for (let c = 0; c < cols; c++) {
       let product = 1;
       for (const each of factors) {
-        const value = stretched(each, r, c);
+        const value = each.stretched(r, c);
         if (isError(value)) return value;
         // Anything but a number counts as zero here, TRUE included.
         product *= typeof value === "number" ? value : 0;
