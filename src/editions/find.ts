@@ -1,3 +1,4 @@
+import { InputError } from "../cells";
 import { adf2010, adf2021 } from "./adf";
 import { ashrae2010, ashrae2013, ashrae2016, ashrae2019, ashrae2022 } from "./ashrae-62-2";
 import { type Code, codes } from "./codes";
@@ -21,7 +22,7 @@ export const editions: readonly Edition[] = [
 ];
 
 /** A name that is none of the known ones; the message lists those. */
-export class UnknownNameError extends Error {}
+export class UnknownNameError extends InputError {}
 
 /** The edition of this id or alias, whatever the case and with or without its publisher's name. */
 export const findEdition = finder<Edition>(

@@ -1,3 +1,4 @@
+import { InputError } from "../cells";
 import type { Correlation, Input } from "./budget";
 
 interface Known {
@@ -17,7 +18,7 @@ export class Joint {
   constructor(inputs: Readonly<Record<string, Input>>, correlations: readonly Correlation[]) {
     this.spreads = Object.entries(inputs).flatMap(([symbol, { value, spreads = [] }]) =>
       spreads.map(({ label, u, dof = Infinity }) => {
-        if (u < 0) throw new RangeError(`${label}: a spread of ${u} is below 0`);
+        if (u < 0) throw new InputError(`${label}: a spread of ${u} is below 0`);
         if (dof < 1) throw new RangeError(`${label}: ${dof} degrees of freedom are below 1`);
         return { symbol, label, value, u, dof };
       }),

@@ -1,3 +1,4 @@
+import { InputError } from "../cells";
 import { sum } from "./evaluate";
 
 /** y = slope · x, by least squares. */
@@ -25,7 +26,7 @@ export function throughOrigin(x: ArrayLike<number>, y: ArrayLike<number>): Origi
   requireAlike(x, y);
   const xx = sum(x, (v) => v * v);
   if (!(xx > 0))
-    throw new RangeError("every x is 0: a line through the origin needs one that is not");
+    throw new InputError("every x is 0: a line through the origin needs one that is not");
   const slope = sum(x, (v, i) => v * at(y, i)) / xx;
   const lost = sum(x, (v, i) => (at(y, i) - slope * v) ** 2);
   const dof = x.length - 1;
@@ -43,7 +44,7 @@ export function straightLine(x: ArrayLike<number>, y: ArrayLike<number>): LineFi
   const n = x.length;
   const [xMean, yMean] = [sum(x, (v) => v) / n, sum(y, (v) => v) / n];
   const xx = sum(x, (v) => (v - xMean) ** 2);
-  if (!(xx > 0)) throw new RangeError("all x are alike: a straight line needs two that differ");
+  if (!(xx > 0)) throw new InputError("all x are alike: a straight line needs two that differ");
   const slope = sum(x, (v, i) => (v - xMean) * (at(y, i) - yMean)) / xx;
   const lost = sum(x, (v, i) => (at(y, i) - yMean - slope * (v - xMean)) ** 2);
   const dof = n - 2;

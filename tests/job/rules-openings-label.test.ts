@@ -32,7 +32,7 @@ describe("a text of openings in use", () => {
       expect.unreachable();
     } catch (error) {
       expect(error).toBeInstanceOf(OpeningsError);
-      expect((error as OpeningsError).reason).toBe(reason);
+      expect((error as OpeningsError).flaw).toBe(reason);
       expect((error as OpeningsError).message).toContain(message);
     }
   });

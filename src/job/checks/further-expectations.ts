@@ -1,4 +1,5 @@
 import { columns } from "../../algebra";
+import { InputError } from "../../cells";
 import { flowFromPressure } from "../../formulas";
 import { meanOf } from "../mean";
 import type { Job, Table } from "../read";
@@ -17,7 +18,8 @@ function ofPairs(job: Job, table: Table): Expectation[] {
     const openings = job.boxes?.openings(table.text("box", i));
     try {
       return openings && areaOf(openingsNamed(table.text("openings", i), openings));
-    } catch {
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
       // What is wrong with the label has a finding of its own.
       return undefined;
     }

@@ -1,3 +1,4 @@
+import { InputError } from "../../cells";
 import { plainName } from "../fit";
 import {
   deficitOf,
@@ -41,30 +42,30 @@ function makeAccount(job: Job, i: number): DwellingAccount {
   const { edition, system, method, work, weather } = job.settings;
   const number = (key: string) => dwellings?.number(key, i) ?? Number.NaN;
   const required = attempt(() => {
-    if (!edition) throw new RangeError("no edition");
+    if (!edition) throw new InputError("no edition");
     return dwellingRate(edition, number("floor"), number("bedrooms"), system, method);
   });
   const deficits = job.fans?.table.has("deficit") ? sumOfDeficits(job, i) : undefined;
   const raised =
     deficits &&
     attempt(() => {
-      if (!edition) throw new RangeError("no edition");
+      if (!edition) throw new InputError("no edition");
       return withDeficits(edition, valueOrThrow(required).rate, deficits.sum);
     });
   const before = raised ?? required;
   const leaks = dwellings?.has("leak50") && number("leak50") > 0;
   const leakage = leaks
     ? attempt(() => {
-        if (!edition) throw new RangeError("no edition");
+        if (!edition) throw new InputError("no edition");
         if (weather === undefined)
-          throw new RangeError("the Job sheet gives no weather and shielding factor");
+          throw new InputError("the Job sheet gives no weather and shielding factor");
         const [leak50, floorArea, height] = [number("leak50"), number("floor"), number("height")];
         return infiltration(edition, { leak50, floorArea, height, weather }, system);
       })
     : undefined;
   const needed = leakage
     ? attempt(() => {
-        if (!edition) throw new RangeError("no edition");
+        if (!edition) throw new InputError("no edition");
         const exposed = number("exposed");
         const of = {
           total: valueOrThrow(before).rate,
@@ -87,7 +88,7 @@ export function fanDeficit(job: Job, i: number): Maybe<RequiredRate> | undefined
   if (!fans || !duty || !("value" in duty) || duty.value !== "on demand") return undefined;
   return attempt(() => {
     const { edition, system } = settings;
-    if (!edition) throw new RangeError("no edition");
+    if (!edition) throw new InputError("no edition");
     const flow = fans.isAbsent(i) ? 0 : (fans.flow[i] as number);
     const window = readYesNo("window", fans.table.text("window", i)) ?? false;
     return deficitOf(edition, valueOrThrow(fans.room(i)), flow, window, system);

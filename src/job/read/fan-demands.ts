@@ -1,3 +1,4 @@
+import { InputError } from "../../cells";
 import { findDuct, findFan } from "../../editions";
 import {
   type DesignMatch,
@@ -33,7 +34,7 @@ export function efficacyAsked(job: Job, i: number): Ruling<number> {
 export function soundAllowed(job: Job, i: number): Ruling<number | "no limit"> {
   const { edition, system } = job.settings;
   const fans = fansOf(job);
-  if (!edition) throw new RangeError("no edition");
+  if (!edition) throw new InputError("no edition");
   const rated = stated(fans.table.number("rated", i));
   return loudest(edition.id, valueOrThrow(fans.duty(i)), rated, false, system);
 }
@@ -94,12 +95,12 @@ function hasAppliance(job: Job, i: number): boolean | undefined {
 }
 
 function fansOf({ fans }: Job): FanRows {
-  if (!fans) throw new RangeError("no sheet with fans was found");
+  if (!fans) throw new InputError("no sheet with fans was found");
   return fans;
 }
 
 function needs(condition: boolean, otherwise: string): void {
-  if (!condition) throw new RangeError(otherwise);
+  if (!condition) throw new InputError(otherwise);
 }
 
 function stated(value: number): number | undefined {

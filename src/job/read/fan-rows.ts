@@ -1,4 +1,5 @@
 import { columns } from "../../algebra";
+import { InputError } from "../../cells";
 import { type Duty, findDuty, findRoom, type RoomKind } from "../../editions";
 import { flowFromPressure } from "../../formulas";
 import { meanOf } from "../mean";
@@ -123,7 +124,7 @@ export class FanRows {
     if (!found) {
       found = attempt(() => {
         const openings = this.boxes?.openings(box);
-        if (!openings) throw new RangeError(`unknown box "${box}"`);
+        if (!openings) throw new InputError(`unknown box "${box}"`);
         return areaOf(openingsNamed(label, openings));
       });
       this.areas.set(key, found);
@@ -156,7 +157,7 @@ export class FanRows {
     let found = this.rates.get(key);
     if (!found) {
       found = attempt(() => {
-        if (!edition) throw new RangeError("no edition");
+        if (!edition) throw new InputError("no edition");
         const [room, duty] = [findRoom(texts[0] ?? ""), findDuty(texts[1] ?? "")];
         const volume = this.table.number("volume", i);
         return roomRate(edition, room, duty, system, volume > 0 ? volume : undefined);

@@ -1,11 +1,14 @@
-/** A result, or the reason why there is none. */
-export type Maybe<T> = { readonly value: T } | { readonly problem: unknown };
+import { InputError } from "../../cells";
 
-/** What `make` gives, or the error that it throws. */
+/** A result, or the reason why there is none. */
+export type Maybe<T> = { readonly value: T } | { readonly problem: InputError };
+
+/** What `make` gives, or what of the user's keeps it from it. A fault of the program is thrown on. */
 export function attempt<T>(make: () => T): Maybe<T> {
   try {
     return { value: make() };
   } catch (problem) {
+    if (!(problem instanceof InputError)) throw problem;
     return { problem };
   }
 }

@@ -1,4 +1,5 @@
 import { oneValue } from "../../algebra";
+import { InputError } from "../../cells";
 import { balancedRules, findRule } from "../../editions";
 import { balancedRate } from "../../formulas";
 import type { RequiredRate } from "./room-rate";
@@ -11,7 +12,7 @@ export function rateIfBalanced(
   balancedAndDucted: boolean,
 ): RequiredRate {
   const { reduction, source } = findRule("reduction for balanced systems", balancedRules, code);
-  if (!(rate > 0)) throw new RangeError(`rate ${rate}: give a number above 0`);
+  if (!(rate > 0)) throw new InputError(`rate ${rate}: give a number above 0`);
   const given = { T: rate, r: balancedAndDucted ? reduction : 0 };
   return {
     rate: oneValue(balancedRate, given),

@@ -1,4 +1,5 @@
 import { oneValue } from "../../algebra";
+import { InputError } from "../../cells";
 import { type Edition, type RoomKind, type System, UnknownNameError } from "../../editions";
 import { rateWithDeficits, roomDeficit } from "../../formulas";
 import { type RequiredRate, requireSystem } from "./room-rate";
@@ -21,7 +22,7 @@ export function deficitOf(
   requireSystem(edition, system);
   const rule = ruleOf(edition, "deficits", what);
   if (!(measured >= 0))
-    throw new RangeError(`measured ${measured}: give 0 or more, or "none" where there is no fan`);
+    throw new InputError(`measured ${measured}: give 0 or more, or "none" where there is no fan`);
   const own = rule.rooms.find((entry) => entry.room === room);
   if (!own)
     throw new UnknownNameError(
@@ -42,8 +43,8 @@ export function deficitOf(
 /** The dwelling rate raised by the edition's part of the sum of its rooms' deficits. */
 export function withDeficits(edition: Edition, total: number, sum: number): RequiredRate {
   const rule = ruleOf(edition, "deficits", what);
-  if (!(total > 0)) throw new RangeError(`total ${total}: give a number above 0`);
-  if (!(sum >= 0)) throw new RangeError(`deficits of ${sum}: give 0 or more`);
+  if (!(total > 0)) throw new InputError(`total ${total}: give a number above 0`);
+  if (!(sum >= 0)) throw new InputError(`deficits of ${sum}: give 0 or more`);
   const given = { T: total, q: rule.share, S: sum };
   return {
     rate: oneValue(rateWithDeficits, given),

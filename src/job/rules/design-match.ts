@@ -1,4 +1,5 @@
 import { oneValue } from "../../algebra";
+import { InputError } from "../../cells";
 import { designMatchRules, findRule, retestBands, type System } from "../../editions";
 import { matchTolerance } from "../../formulas";
 import { type Ruling, statedIn, worked } from "./ruling";
@@ -22,8 +23,8 @@ export function designMatch(
   system: System,
 ): DesignMatch {
   const rule = findRule("tolerance to a design", designMatchRules, programme, "programme");
-  if (!(design > 0)) throw new RangeError(`design ${design}: give a number above 0`);
-  if (!(measured >= 0)) throw new RangeError(`measured ${measured}: give 0 or more`);
+  if (!(design > 0)) throw new InputError(`design ${design}: give a number above 0`);
+  if (!(measured >= 0)) throw new InputError(`measured ${measured}: give 0 or more`);
   const given = { D: design, t: statedIn(rule.within, system, rule.code), s: rule.share };
   const tolerance = oneValue(matchTolerance, given);
   const [lowest, highest] = [design - tolerance, design + tolerance];
@@ -39,7 +40,7 @@ export function designMatch(
 
 /** The grade of a second tester's reading against the first one, by the share they lie apart. */
 export function retestBand(first: number, second: number): Ruling<string> {
-  if (!(first > 0)) throw new RangeError(`first reading ${first}: give a number above 0`);
+  if (!(first > 0)) throw new InputError(`first reading ${first}: give a number above 0`);
   const apart = Math.abs(second - first) / first;
   const row = retestBands.rows.find(({ upTo, edge }) =>
     edge === "inside" ? apart <= upTo : apart < upTo,

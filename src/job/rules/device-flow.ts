@@ -1,4 +1,5 @@
 import { oneValue } from "../../algebra";
+import { InputError } from "../../cells";
 import { deviceFlow as deviceFlowFormula, deviceFlowWithErrors, deviceLimit } from "../../formulas";
 import { type Budget, fullWidth, halfWidth, propagate, repeats, type Spread } from "../../spread";
 
@@ -29,12 +30,12 @@ export function flowAtSetting(
   const wanted = label.trim().toLowerCase();
   const found = settings.find((each) => each.label.trim().toLowerCase() === wanted);
   if (!found)
-    throw new RangeError(
+    throw new InputError(
       `unknown setting "${label}": the device has ${settings.map((each) => each.label).join(", ") || "none"}`,
     );
   const { lowest, highest } = found;
   if ((lowest !== undefined && reading < lowest) || (highest !== undefined && reading > highest))
-    throw new RangeError(
+    throw new InputError(
       `reading ${reading}: setting ${found.label} holds from ${lowest ?? "the least"} to ${highest ?? "the most"}; change the setting`,
     );
   return deviceFlow(reading, found.constant, found.exponent);
@@ -63,7 +64,7 @@ export function deviceBudget(
   exponent: number,
   limits: DeviceLimits,
 ): Budget {
-  if (readings.length === 0) throw new RangeError("no reading: give one or more");
+  if (readings.length === 0) throw new InputError("no reading: give one or more");
   const read = repeats(readings);
   const flow = deviceFlow(read.mean, constant, exponent);
   const limit = oneValue(deviceLimit, { Q: flow, s: limits.percent, m: limits.floor });

@@ -1,4 +1,5 @@
 import { oneValue } from "../../algebra";
+import { InputError } from "../../cells";
 import { type DuctKind, ductRules, findRule, type System } from "../../editions";
 import { ductLeft } from "../../formulas";
 import { type Ruling, statedIn, worked } from "./ruling";
@@ -27,10 +28,10 @@ export function longestDuct(
   const rule = findRule("duct lengths", ductRules, code);
   statedIn({ ip: rule.elbow }, system, rule.code);
   const { kind, diameter, ratedFlow, elbows } = duct;
-  if (!(diameter > 0)) throw new RangeError(`diameter ${diameter}: give a number above 0`);
-  if (!(ratedFlow > 0)) throw new RangeError(`ratedFlow ${ratedFlow}: give a number above 0`);
+  if (!(diameter > 0)) throw new InputError(`diameter ${diameter}: give a number above 0`);
+  if (!(ratedFlow > 0)) throw new InputError(`ratedFlow ${ratedFlow}: give a number above 0`);
   if (!Number.isInteger(elbows) || elbows < 0)
-    throw new RangeError(`elbows ${elbows}: give a whole number, 0 or more`);
+    throw new InputError(`elbows ${elbows}: give a whole number, 0 or more`);
   if (measured)
     return {
       value: "no limit",
@@ -39,7 +40,7 @@ export function longestDuct(
     };
   const column = rule.ratedFlows.findIndex((flow) => ratedFlow <= flow);
   if (column < 0)
-    throw new RangeError(
+    throw new InputError(
       `ratedFlow ${ratedFlow}: ${rule.source.work} ${rule.source.clause} ends at ${rule.ratedFlows.at(-1)} cfm: measure the installed flow instead`,
     );
   const row = rule.rows.findLast((entry) => entry.duct === kind && entry.diameter <= diameter);

@@ -1,4 +1,5 @@
 import { oneValue, typeset } from "../../algebra";
+import { InputError } from "../../cells";
 import {
   type BoundedRule,
   type DwellingRule,
@@ -35,9 +36,9 @@ export function dwellingRate(
   occupants?: number,
 ): RequiredRate {
   requireSystem(edition, system);
-  if (!(floorArea > 0)) throw new RangeError(`floor area ${floorArea}: give an area above 0`);
+  if (!(floorArea > 0)) throw new InputError(`floor area ${floorArea}: give an area above 0`);
   if (!Number.isInteger(bedrooms) || bedrooms < 0)
-    throw new RangeError(`${bedrooms} bedrooms: give a whole number, 0 or more`);
+    throw new InputError(`${bedrooms} bedrooms: give a whole number, 0 or more`);
   const usable = edition.dwelling.filter((rule) => !("system" in rule) || rule.system === system);
   const wanted = method?.trim().toLowerCase();
   const rule = wanted ? usable.find((entry) => entry.method === wanted) : usable[0];
@@ -75,7 +76,7 @@ function forPersons(
   system: System,
 ): RequiredRate {
   if (!Number.isInteger(n) || n < 0)
-    throw new RangeError(`${n} occupants: give a whole number, 0 or more`);
+    throw new InputError(`${n} occupants: give a whole number, 0 or more`);
   const further = personsOf(edition);
   if (!further?.furtherPerson)
     throw noRule(edition, "rate by persons", (each) => personsOf(each) !== undefined);
@@ -116,7 +117,7 @@ function byTable(rule: TableRule, area: number, bedrooms: number): RequiredRate 
   const column = rule.bedrooms.findIndex((edge) => count <= edge);
   const rate = rule.cells[row]?.[column];
   if (rate === undefined)
-    throw new RangeError(
+    throw new InputError(
       `${rule.source.work} ${rule.source.clause} ends at ${rule.areas.at(-1)} of floor and ${rule.bedrooms.at(-1)} bedrooms: use the method "equation"`,
     );
   return {

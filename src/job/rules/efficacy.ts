@@ -1,3 +1,4 @@
+import { InputError } from "../../cells";
 import {
   efficacyRules,
   type FanKind,
@@ -28,7 +29,7 @@ export function leastEfficacy(
   for (const { least } of own) statedIn(least, system, rule.code);
   const byFlow = own.length > 1;
   if (byFlow && flow === undefined)
-    throw new RangeError(
+    throw new InputError(
       `${rule.code} sets the efficacy of a ${fan} fan by its flow: give the rated flow`,
     );
   const row = own.find(
@@ -36,7 +37,7 @@ export function leastEfficacy(
       !byFlow || ((flow ?? 0) >= from && (flow ?? 0) < below),
   );
   if (!row)
-    throw new RangeError(
+    throw new InputError(
       `flow ${flow}: ${rule.code} sets the efficacy of a ${fan} fan from ${own[0]?.from} ${flowUnit("ip")} on`,
     );
   const value = statedIn(row.least, system, rule.code);

@@ -1,4 +1,5 @@
 import { oneValue } from "../../algebra";
+import { InputError } from "../../cells";
 import { type CreditRule, type Edition, editions, type System } from "../../editions";
 import {
   creditCapped,
@@ -30,11 +31,11 @@ export function fanRate(edition: Edition, of: Credited, system: System): Require
   requireSystem(edition, system);
   const rule = ruleOf(edition, "credit", "infiltration credit");
   const { total, exposedShare } = of;
-  if (!(total > 0)) throw new RangeError(`total ${total}: give a number above 0`);
+  if (!(total > 0)) throw new InputError(`total ${total}: give a number above 0`);
   if (!(of.infiltration >= 0))
-    throw new RangeError(`infiltration ${of.infiltration}: give 0 or more`);
+    throw new InputError(`infiltration ${of.infiltration}: give 0 or more`);
   if (!(exposedShare >= 0 && exposedShare <= 1))
-    throw new RangeError(
+    throw new InputError(
       `exposedShare ${exposedShare}: give the share that faces outside, from 0 to 1`,
     );
   if (exposedShare < 1 && !rule.exposure) throw noExposure(edition);
@@ -76,7 +77,7 @@ function aboveDefault(
       working: `${T} ${flowUnit(system)}: new work has no credit beyond the default inside the rate`,
     };
   if (A === undefined || !(A > 0))
-    throw new RangeError(
+    throw new InputError(
       `${edition.id} credits only infiltration above a default by floor area: give floorArea`,
     );
   const d = statedIn(rule.byDefault, system, edition.id);
@@ -88,9 +89,9 @@ function aboveDefault(
   };
 }
 
-function noExposure(edition: Edition): RangeError {
+function noExposure(edition: Edition): InputError {
   const known = editions.filter(({ credit }) => credit?.exposure).map(({ id }) => id);
-  return new RangeError(
+  return new InputError(
     `${edition.id} has no credit by exposedShare: leave it out, or use one of ${known.join(", ")}`,
   );
 }

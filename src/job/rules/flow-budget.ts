@@ -1,4 +1,5 @@
 import { oneValue } from "../../algebra";
+import { InputError } from "../../cells";
 import { constantSpread, flowFromPressure, manometerLimit } from "../../formulas";
 import { type Budget, fullWidth, halfWidth, propagate, repeats, type Spread } from "../../spread";
 
@@ -31,7 +32,7 @@ export interface FlowReading extends Manometer {
  * The uncertainty budget of a flow through the box, in cfm or L/s as the constant has it.
  *
  * Limits of manometer, zero and area are rectangular; the constant's spread is a standard one.
- * Lines are taken as independent of one another. Throws a RangeError where the pressure is not
+ * Lines are taken as independent of one another. Throws an InputError where the pressure is not
  * above 0: at 0 Pa the flow has no slope.
  */
 export function flowBudget(given: FlowReading): Budget {
@@ -64,7 +65,7 @@ export function areaInput(value: number, limit: number, label: string) {
 /** The lines a manometer adds to one pressure; `which` tells several readings apart. */
 export function manometerSpreads(manometer: Manometer, pressure: number, which = ""): Spread[] {
   if (!(pressure > 0))
-    throw new RangeError(`pressure ${pressure}: a spread needs a reading above 0 Pa`);
+    throw new InputError(`pressure ${pressure}: a spread needs a reading above 0 Pa`);
   const { meterPercent: p, meterFloor: f, resolution, zeroLimit } = manometer;
   const limit = oneValue(manometerLimit, { P: pressure, p, f });
   const spreads: Spread[] = [{ label: `manometer limit${which}`, u: halfWidth(limit) }];

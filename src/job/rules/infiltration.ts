@@ -1,4 +1,5 @@
 import { oneValue } from "../../algebra";
+import { InputError } from "../../cells";
 import type { Edition, System } from "../../editions";
 import {
   infiltrationByLeakageIp,
@@ -24,7 +25,7 @@ export function infiltration(edition: Edition, of: Envelope, system: System): Re
   requireSystem(edition, system);
   const rule = ruleOf(edition, "infiltration", "infiltration from a leakage at 50 Pa");
   for (const [name, value] of Object.entries(of))
-    if (!(value > 0)) throw new RangeError(`${name} ${value}: give a number above 0`);
+    if (!(value > 0)) throw new InputError(`${name} ${value}: give a number above 0`);
   const factor = statedIn(rule.factor, system, edition.id);
   const shared = {
     Q50: of.leak50,

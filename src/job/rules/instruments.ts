@@ -1,3 +1,4 @@
+import { InputError } from "../../cells";
 import type { Source } from "../../formulas";
 import { usualMeter } from "./constants";
 import { type Instrument, type InstrumentLimit, instrumentNames } from "./instrument";
@@ -242,7 +243,7 @@ export function findInstrument(name: string): Instrument {
     [each.name, ...each.words].some((word) => squeeze(word) === wanted),
   );
   if (found) return found;
-  throw new RangeError(`unknown instrument "${name}": use one of ${instrumentNames.join(", ")}`);
+  throw new InputError(`unknown instrument "${name}": use one of ${instrumentNames.join(", ")}`);
 }
 
 function squeeze(name: string): string {

@@ -1,3 +1,4 @@
+import { InputError } from "../../cells";
 /** One opening of a box: its label and its open area. */
 export interface Opening {
   readonly label: string;
@@ -5,9 +6,9 @@ export interface Opening {
 }
 
 /** A label of openings in use that cannot be read; the message says how to mend it. */
-export class OpeningsError extends Error {
+export class OpeningsError extends InputError {
   constructor(
-    readonly reason: "unknown" | "repeated" | "empty",
+    readonly flaw: "unknown" | "repeated" | "empty",
     message: string,
   ) {
     super(message);

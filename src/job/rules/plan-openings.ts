@@ -1,4 +1,5 @@
 import { oneValue } from "../../algebra";
+import { InputError } from "../../cells";
 import { areaForFlow, diameterForArea, flowFromPressure, roundArea } from "../../formulas";
 import { usualWindow } from "./range-status";
 
@@ -35,7 +36,7 @@ export const mostPlanned = 8;
  * `most`, with neighbours overlapping by at least `overlap` (a share, 0.1 usual).
  *
  * `step` is the fineness of the tool: diameters are rounded down to it, so that the reach still
- * begins at `least` or below. Throws a RangeError that says what to change where more than eight
+ * begins at `least` or below. Throws an InputError that says what to change where more than eight
  * would be needed.
  */
 export function planOpenings(
@@ -46,7 +47,7 @@ export function planOpenings(
 ): OpeningPlan[] {
   const { step = 1 / 16, overlap = 0.1, window = usualWindow } = options;
   if (!(least > 0) || !(most > least))
-    throw new RangeError(
+    throw new InputError(
       `from ${least} to ${most}: give a lowest flow above 0 and a higher highest`,
     );
   const plan: OpeningPlan[] = [];
@@ -68,7 +69,7 @@ export function planOpenings(
     if (next <= from) break;
     from = next;
   }
-  throw new RangeError(
+  throw new InputError(
     `more than ${mostPlanned} openings would be needed: narrow the flow range, the overlap or the step`,
   );
 }

@@ -1,4 +1,5 @@
 import { oneValue } from "../../algebra";
+import { InputError } from "../../cells";
 import { flowFromPressure, openingStrength } from "../../formulas";
 import {
   type Agreement,
@@ -82,10 +83,10 @@ const repeatPercent = 5;
  * spread, is beyond the requirement. A box cannot be proved better than its reference. What is
  * proved holds for the pressures and openings of the pairs.
  *
- * Throws a RangeError where there is no pair.
+ * Throws an InputError where there is no pair.
  */
 export function proof(pairs: readonly ProofPair[], options: ProofOptions): Proof {
-  if (pairs.length === 0) throw new RangeError("no pair: a box is proved by paired readings");
+  if (pairs.length === 0) throw new InputError("no pair: a box is proved by paired readings");
   const { referenceSpread, requirement = usualRequirement, window = usualWindow } = options;
   const references = pairs.map(({ reference }) => reference);
   const strengths = pairs.map(({ area: A, pressure: P }) => oneValue(openingStrength, { A, P }));

@@ -1,4 +1,5 @@
 import { oneValue } from "../../algebra";
+import { InputError } from "../../cells";
 import type { CycleRule, Edition, RunTimeRule } from "../../editions";
 import { betweenTwoRows, onRate, runningRate } from "../../formulas";
 import type { RequiredRate } from "./room-rate";
@@ -16,13 +17,13 @@ export function rateWhileOn(
   share: number,
   cycleHours?: number,
 ): RequiredRate {
-  if (!(rate > 0)) throw new RangeError(`rate ${rate}: give a number above 0`);
+  if (!(rate > 0)) throw new InputError(`rate ${rate}: give a number above 0`);
   if (!(share > 0 && share <= 1))
-    throw new RangeError(
+    throw new InputError(
       `runShare ${share}: give a share of the time above 0 and up to 1, such as 0.5 for half of it`,
     );
   if (cycleHours !== undefined && !(cycleHours > 0))
-    throw new RangeError(`cycleHours ${cycleHours}: give a number above 0`);
+    throw new InputError(`cycleHours ${cycleHours}: give a number above 0`);
   if (edition.runTime) return inSegments(edition.runTime, rate, share, cycleHours);
   if (edition.cycle) return inCycles(edition, edition.cycle, rate, share, cycleHours);
   throw noRule(edition, "rule for fans that do not run all the time", (each) =>
@@ -39,7 +40,7 @@ function inCycles(
 ): RequiredRate {
   const { longer } = rule;
   if (hours > longer.mostHours)
-    throw new RangeError(
+    throw new InputError(
       `cycleHours ${hours}: ${edition.id} allows at most ${longer.mostHours} hours from start to start`,
     );
   const short = hours <= rule.averageHours;
@@ -65,14 +66,14 @@ function inSegments(
   // Only a cycle that fits whole times into the segment runs the same share in each one.
   const times = segmentHours / hours;
   if (times < 1 - 1e-9 || Math.abs(times - Math.round(times)) > 1e-9)
-    throw new RangeError(
+    throw new InputError(
       `cycleHours ${hours}: ${source.work} counts the share of each ${segmentHours}-hour segment: give ${segmentHours} or a cycle that fits into it whole times`,
     );
   const upper = rows.findIndex(([edge]) => share <= edge);
   const [x2, y2] = rows[upper] ?? [1, 1];
   const [x1, y1] = rows[upper - 1] ?? [x2, y2];
   if (share < x1 || (upper === 0 && share < x2))
-    throw new RangeError(
+    throw new InputError(
       `runShare ${share}: ${source.work} asks for at least ${x2} of each ${segmentHours}-hour segment`,
     );
   const between = { x: share, x1, y1, x2, y2 };

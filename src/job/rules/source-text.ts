@@ -1,3 +1,4 @@
+import { InputError } from "../../cells";
 import type { Duty, Edition, RoomKind } from "../../editions";
 import type { Source } from "../../formulas";
 import { verifyNote } from "./numbers";
@@ -19,7 +20,7 @@ export function roomSource(edition: Edition, room: RoomKind, duty: Duty): string
 /** Where the edition's usual rule for a whole dwelling stands; both places where it has two. */
 export function dwellingSource(edition: Edition): string {
   const [rule] = edition.dwelling;
-  if (!rule) throw new RangeError(`${edition.id} sets no rate for a whole dwelling`);
+  if (!rule) throw new InputError(`${edition.id} sets no rate for a whole dwelling`);
   const places = [rule.source, ...("areaSource" in rule ? [rule.areaSource] : [])];
   return places.map(sourceText).join("; ");
 }

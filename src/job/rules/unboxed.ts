@@ -1,4 +1,5 @@
 import { oneValue } from "../../algebra";
+import { InputError } from "../../cells";
 import { fanLineSlope, fanLineTop, unboxedEstimate, unboxedFlow } from "../../formulas";
 import { type Budget, propagate } from "../../spread";
 import { areaInput, constantInput, type Manometer, manometerSpreads } from "./flow-budget";
@@ -25,7 +26,7 @@ export interface TwoReadings extends Manometer {
  * against box pressure, carried on to 0 Pa. Our own method, which no standard names: the reading
  * stays the measured value.
  *
- * Throws a RangeError where a pressure is not above 0 or the two are alike.
+ * Throws an InputError where a pressure is not above 0 or the two are alike.
  */
 export function unboxedBudget({ first, second, ...given }: TwoReadings): Budget {
   requireApart(first.pressure, second.pressure);
@@ -53,10 +54,10 @@ export function unboxedBudget({ first, second, ...given }: TwoReadings): Budget 
   );
 }
 
-/** Throws a RangeError where no line can be drawn through the two pressures (Pa). */
+/** Throws an InputError where no line can be drawn through the two pressures (Pa). */
 export function requireApart(pressure: number, pressure2: number): void {
   if (pressure === pressure2)
-    throw new RangeError(
+    throw new InputError(
       `both pressures are ${pressure} Pa: read again with another opening, well apart from the first`,
     );
 }
@@ -77,7 +78,7 @@ export interface FlowEstimate {
  * run on the straight line through two points of its rating, in either order, against a duct whose
  * resistance the reading itself tells.
  *
- * Throws a RangeError where the rated flow does not fall as the pressure rises, or where the
+ * Throws an InputError where the rated flow does not fall as the pressure rises, or where the
  * reading lies above the fan's line.
  */
 export function estimateUnboxed(
@@ -86,7 +87,7 @@ export function estimateUnboxed(
 ): FlowEstimate {
   const [low, high] = rated[0].pressure <= rated[1].pressure ? rated : [rated[1], rated[0]];
   if (!(low.pressure < high.pressure && low.flow > high.flow))
-    throw new RangeError(
+    throw new InputError(
       `rated ${low.flow} at ${low.pressure} Pa and ${high.flow} at ${high.pressure} Pa: a fan's flow falls as its pressure rises`,
     );
   const s = oneValue(fanLineSlope, {
@@ -98,7 +99,7 @@ export function estimateUnboxed(
   const p = oneValue(fanLineTop, { P: low.pressure, s, Q: low.flow });
   const { flow: Q, pressure: P } = reading;
   if (P > p - s * Q)
-    throw new RangeError(
+    throw new InputError(
       `a flow of ${Q} at ${P} Pa lies above the fan's rated line: check the rating and the reading`,
     );
   return { estimate: oneValue(unboxedEstimate, { Q, P, s, p }) };

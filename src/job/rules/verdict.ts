@@ -1,4 +1,5 @@
 import { type Column, columns } from "../../algebra";
+import { InputError } from "../../cells";
 import { meetsCode } from "../../formulas";
 import { chanceMet } from "../../spread";
 import { type RangeStatus, rangeStatuses } from "./range-status";
@@ -69,6 +70,6 @@ export function readStatus(text: string): RangeStatus | undefined {
   if (wanted === "") return undefined;
   const found = rangeStatuses.find((status) => status === wanted);
   if (!found)
-    throw new RangeError(`unknown range status "${text}": use one of ${rangeStatuses.join(", ")}`);
+    throw new InputError(`unknown range status "${text}": use one of ${rangeStatuses.join(", ")}`);
   return found;
 }

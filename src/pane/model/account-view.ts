@@ -1,3 +1,4 @@
+import { InputError } from "../../cells";
 import {
   attempt,
   continuousFlows,
@@ -92,9 +93,9 @@ export function whileOn(job: Job, i: number, share: string, hours: string): Outc
   const outcome = outcomeOf(
     attempt(() => {
       const { edition } = job.settings;
-      if (!edition) throw new RangeError("no edition");
+      if (!edition) throw new InputError("no edition");
       if (needed.value.rate === 0)
-        throw new RangeError("nothing is left for a fan to move: it need not run");
+        throw new InputError("nothing is left for a fan to move: it need not run");
       return rateWhileOn(edition, needed.value.rate, part / 100, cycle);
     }),
     job,

@@ -1,3 +1,4 @@
+import { InputError } from "../../cells";
 import { inSixteenths, type OpeningPlan, planOpenings, type Settings, shown } from "../../job";
 
 /** What the user asks of a plan, as typed. */
@@ -66,7 +67,7 @@ export function planFor(wish: PlanWish, settings: Settings): Planned {
     });
     return { plan, cuts: plan.map((opening) => cutOf(opening, settings.system)) };
   } catch (error) {
-    if (error instanceof RangeError) return { problem: sentence(error.message) };
+    if (error instanceof InputError) return { problem: sentence(error.message) };
     throw error;
   }
 }

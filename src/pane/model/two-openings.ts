@@ -1,3 +1,4 @@
+import { InputError } from "../../cells";
 import { areaLimitOf, areaOf, type Job, openingsNamed, unboxedBudget } from "../../job";
 import type { Budget } from "../../spread";
 import { sentenceOf } from "./in-words";
@@ -38,13 +39,14 @@ export function twoOpenings(job: Job, i: number): TwoOpenings | undefined {
       return { problem: "The two readings do not fit one fan: read both again." };
     return { openings: labels, budget };
   } catch (problem) {
+    if (!(problem instanceof InputError)) throw problem;
     return { problem: sentenceOf(problem) };
   }
 }
 
 function usable(value: number, what: string): number {
   if (value > 0) return value;
-  throw new RangeError(Number.isNaN(value) ? `${what} is not known` : `${what} is not above 0`);
+  throw new InputError(Number.isNaN(value) ? `${what} is not known` : `${what} is not above 0`);
 }
 
 /** The area of the second openings: as stored in the row, or from the Boxes sheet. */

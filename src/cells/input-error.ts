@@ -1,0 +1,15 @@
+/**
+ * What a user gave cannot be worked with; the message says what and how to mend it. Every other
+ * error is a fault of the program and is thrown on, never told as the user's.
+ */
+export class InputError extends Error {
+  constructor(
+    message: string,
+    /** "blank": nothing was given yet. "unusable": what was given will not do. */
+    readonly reason: "blank" | "unusable" = "unusable",
+    /** The argument, field or cell that it is about, where it is one. */
+    readonly about?: string,
+  ) {
+    super(message);
+  }
+}
