@@ -22,7 +22,11 @@ export class Places {
     private readonly file: JobFile,
     readonly fit: JobFit,
   ) {
-    this.fits = new Map(Object.values(fit.sheets).map((sheet) => [sheet.sheet, sheet]));
+    this.fits = new Map(
+      Object.values(fit.sheets)
+        .flat()
+        .map((sheet) => [sheet.sheet, sheet]),
+    );
   }
 
   fitOf(sheet: string): SheetFit | undefined {

@@ -1,4 +1,5 @@
 import { type Finding, type FindingKind, kindEntry, type Mend } from "./findings";
+import { cellName } from "./grid";
 import type { Table } from "./read";
 
 type Words = Pick<Finding, "what" | "effect" | "mend"> & { readonly apply?: Mend | undefined };
@@ -9,7 +10,8 @@ export class Report {
 
   /** A finding at one cell of a table row. */
   at(kind: FindingKind, table: Table, key: string, i: number, about: string, words: Words): void {
-    this.add(kind, table.name, table.ref(key, i), table.rows[i] as number, about, words);
+    const { grid, row, col } = table.placeOrHome(key, i);
+    this.add(kind, grid.name, cellName(row, col), row, about, words);
   }
 
   add(

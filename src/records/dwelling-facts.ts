@@ -88,10 +88,10 @@ export function findingsOf(
 ): Finding[] {
   const { dwellings } = job.tables;
   const fanTable = job.fans?.table;
-  const fanRows = new Set(dwelling.fans.map(({ row }) => fanTable?.rows[row]));
-  const own = dwelling.row < 0 ? undefined : dwellings?.rows[dwelling.row];
+  const fans = new Set(dwelling.fans.map(({ row }) => row));
   return findings.filter(({ sheet, row }) => {
     if (row < 0) return false;
-    return sheet === fanTable?.name ? fanRows.has(row) : sheet === dwellings?.name && row === own;
+    if (fanTable?.readingsAt(sheet, row).some((i) => fans.has(i))) return true;
+    return dwellings?.readingsAt(sheet, row).includes(dwelling.row) === true;
   });
 }

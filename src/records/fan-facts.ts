@@ -99,10 +99,10 @@ export function whoAndWhen({ job, findings }: JobCheck, facts: readonly FanFact[
   const { table } = job.fans ?? {};
   const unusable = new Set(
     findings
-      .filter(({ kind, sheet }) => kind === "date-wrong" && sheet === table?.name)
-      .map(({ row }) => row),
+      .filter(({ kind }) => kind === "date-wrong")
+      .flatMap(({ sheet, row }) => table?.readingsAt(sheet, row) ?? []),
   );
-  const dated = facts.filter(({ row }) => !unusable.has(table?.rows[row] as number));
+  const dated = facts.filter(({ row }) => !unusable.has(row));
   const days = dated.map(({ date }) => date).filter((date) => date > 0);
   const testers = new Map<string, number>();
   for (const { tester, isMeasured } of facts)

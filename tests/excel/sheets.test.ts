@@ -200,7 +200,7 @@ describe("the fit kept in the workbook", () => {
     demoHost();
     await saveFit([{ sheet: "Fans", heading: "Note", field: "tester" }]);
     const { file } = await readWorkbook();
-    expect(readJob(file).fit.sheets.fans?.columns.get("tester")?.heading).toBe("Note");
+    expect(readJob(file).fit.sheets.fans?.[0]?.columns.get("tester")?.heading).toBe("Note");
   });
 
   it("leaves a user's own sheet of that name alone", async () => {
@@ -233,7 +233,7 @@ describe("the sheets of a new job", () => {
     const { fit, settings } = readJob(file);
     expect(Object.keys(fit.sheets).sort()).toEqual(["boxes", "dwellings", "fans"]);
     for (const layout of Object.values(plainPlan))
-      expect(fit.sheets[layout.kind]?.columns.size).toBe(layout.fields.length);
+      expect(fit.sheets[layout.kind]?.[0]?.columns.size).toBe(layout.fields.length);
     expect([settings.system, settings.problems]).toEqual([system, []]);
     expect(settings.constant).toBe(usualConstant[system]);
   });

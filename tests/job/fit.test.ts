@@ -46,7 +46,7 @@ describe("a firm's own sheet", () => {
   const job = readJob(jobFile(firm));
 
   it("is fitted by its headings, wherever they stand", () => {
-    const fit = job.fit.sheets.fans;
+    const fit = job.fit.sheets.fans?.[0];
     expect(fit?.headerRow).toBe(2);
     expect(
       Object.fromEntries([...(fit?.columns ?? [])].map(([key, { heading }]) => [key, heading])),
@@ -94,10 +94,10 @@ describe("a user's own fit", () => {
   ]);
 
   it("goes before what the headings say", () => {
-    const fit = readJob(jobFile(sheet, choices)).fit.sheets.fans;
+    const fit = readJob(jobFile(sheet, choices)).fit.sheets.fans?.[0];
     expect(fit?.columns.get("pressure")?.heading).toBe("Draw");
     expect(fit?.columns.has("flow")).toBe(false);
-    expect(readJob(jobFile(sheet)).fit.sheets.fans?.columns.get("flow")?.heading).toBe(
+    expect(readJob(jobFile(sheet)).fit.sheets.fans?.[0]?.columns.get("flow")?.heading).toBe(
       "Flow (cfm)",
     );
   });

@@ -16,10 +16,9 @@ export const estimating = jobOf(estimateName);
 /** The row of a fan in its table, by its dwelling and tag. */
 export function fanAt(job: Job, dwelling: string, tag: string): number {
   const { table } = job.fans ?? {};
-  const row = table?.rows.findIndex(
-    (_, i) => table.text("dwelling", i) === dwelling && table.text("tag", i) === tag,
-  );
-  if (row === undefined || row < 0) throw new Error(`no fan ${tag} of ${dwelling}`);
+  const tags = table?.texts("tag") ?? [];
+  const row = tags.findIndex((text, i) => text === tag && table?.text("dwelling", i) === dwelling);
+  if (row < 0) throw new Error(`no fan ${tag} of ${dwelling}`);
   return row;
 }
 

@@ -78,7 +78,7 @@ describe("the pane's session over the real client library", () => {
     expect(host.sheets.map(({ name }) => name)).toEqual(
       expect.arrayContaining(["Findings", "Fit"]),
     );
-    expect(session.state.check?.job.fit.sheets.fans?.columns.has("note")).toBe(false);
+    expect(session.state.check?.job.fit.sheets.fans?.[0]?.columns.has("note")).toBe(false);
   });
 
   it("says in plain words what the host refuses", async () => {

@@ -17,13 +17,15 @@ function content({ job, findings, summary, settled }: JobCheck) {
     edition: settings.edition?.id ?? null,
     units: settings.system,
     summary,
-    fit: Object.values(fit.sheets).map((sheet) => ({
-      kind: sheet.kind,
-      sheet: sheet.sheet,
-      headerRow: sheet.headerRow + 1,
-      columns: Object.fromEntries([...sheet.columns].map(([key, { heading }]) => [key, heading])),
-      unused: sheet.unused,
-    })),
+    fit: Object.values(fit.sheets)
+      .flat()
+      .map((sheet) => ({
+        kind: sheet.kind,
+        sheet: sheet.sheet,
+        headerRow: sheet.headerRow + 1,
+        columns: Object.fromEntries([...sheet.columns].map(([key, { heading }]) => [key, heading])),
+        unused: sheet.unused,
+      })),
     findings: findings.map(({ row, ...finding }) => ({ ...finding, row: row + 1 })),
     settled: settled.map(({ place, ...acceptance }) => ({
       ...acceptance,

@@ -1,12 +1,14 @@
 import {
   boxesLayout,
   firstRow,
+  type Grid,
   type Job,
   jobTitle,
   type OpeningPlan,
   openingFormulas,
   plainPlan,
   readJob,
+  type SheetFit,
 } from "../../job";
 import { lastRowOfSheet } from "../address";
 import { asText } from "../cell-text";
@@ -20,6 +22,14 @@ import { layOut } from "./table-sheet";
 import { type Written, writeRows } from "./write-blocks";
 
 type Table = NonNullable<Job["tables"]["boxes"]>;
+
+/** The sheet that openings are appended to: the last one, where there are several. */
+interface Target {
+  readonly table: Table;
+  readonly fit: SheetFit;
+  readonly grid: Grid;
+}
+
 type Values = Readonly<Record<string, string | number | undefined>>;
 
 const how = "planned";
@@ -38,12 +48,14 @@ export async function writeOpenings(
   const { file } = await readWorkbook();
   const job = readJob(file);
   const table = job.tables.boxes;
-  if (!table) {
+  const fit = job.fit.sheets.boxes?.at(-1);
+  const grid = file.sheets.find(({ name }) => name === fit?.sheet);
+  if (!table || !fit || !grid) {
     await run((book) => addBoxes(book, job, box, plan, constant));
     return plan.length;
   }
   refuseKnown(job, table, box, plan);
-  await run((book) => append(book, table, valuesOf(job, box, plan, constant)));
+  await run((book) => append(book, { table, fit, grid }, valuesOf(job, box, plan, constant)));
   return plan.length;
 }
 
@@ -84,11 +96,12 @@ function refuseKnown(job: Job, table: Table, box: string, plan: readonly Opening
 /** Columns without a formula of their own that one of another column may fill as well. */
 const filledBy: Readonly<Record<string, string>> = { highest: "lowest" };
 
-async function append(book: Book, table: Table, openings: readonly Values[]): Promise<void> {
-  const top = firstFreeRow(table, openings.length);
-  const sheet = sheetToWrite(book, table.name);
+async function append(book: Book, target: Target, openings: readonly Values[]): Promise<void> {
+  const { table, fit, grid } = target;
+  const top = firstFreeRow(target, openings.length);
+  const sheet = sheetToWrite(book, grid.name);
   const columns = table.layout.fields.flatMap((field) => {
-    const col = table.fit.columns.get(field.key)?.col;
+    const col = fit.columns.get(field.key)?.col;
     return col === undefined
       ? []
       : [{ field, col, range: sheet.getRangeByIndexes(top, col, openings.length, 1) }];
@@ -97,11 +110,11 @@ async function append(book: Book, table: Table, openings: readonly Values[]): Pr
   await checkWritable(
     book,
     sheet,
-    table.name,
+    grid.name,
     columns.map(({ range }) => range),
   );
   book.holdCalculation();
-  const model = (key: string) => formulaRow(table, key, top);
+  const model = (key: string) => formulaRow(target, key, top);
   for (const { field, col, range } of columns) {
     const { key } = field;
     const row = field.computed ? model(key) : undefined;
@@ -109,18 +122,18 @@ async function append(book: Book, table: Table, openings: readonly Values[]): Pr
     else if (!field.computed || model(filledBy[key] ?? "") === undefined)
       range.values = openings.map((opening, i) => [
         // A formula that stands ready in a column for typed values is kept.
-        table.grid.formula(top + i, col) === null ? stored(table, key, opening[key]) : null,
+        grid.formula(top + i, col) === null ? stored(table, key, opening[key]) : null,
       ]);
   }
   await book.sync();
 }
 
 /** The row whose formula is carried on: that of the last opening, or the first new row itself. */
-function formulaRow(table: Table, key: string, top: number): number | undefined {
-  const col = table.fit.columns.get(key)?.col;
+function formulaRow({ table, fit, grid }: Target, key: string, top: number): number | undefined {
+  const col = fit.columns.get(key)?.col;
   if (col === undefined) return undefined;
-  return [table.rows.at(-1), top].find(
-    (row) => row !== undefined && table.grid.formula(row, col) !== null,
+  return [lastRow(table, grid), top].find(
+    (row) => row !== undefined && grid.formula(row, col) !== null,
   );
 }
 
@@ -131,19 +144,24 @@ function stored(table: Table, key: string, value: string | number | undefined): 
 }
 
 /** The first of so many rows below the last opening that nobody has typed in. */
-function firstFreeRow(table: Table, count: number): number {
-  const { grid } = table;
-  let top = (table.rows.at(-1) ?? table.fit.headerRow) + 1;
+function firstFreeRow(target: Target, count: number): number {
+  const { table, fit, grid } = target;
+  let top = (lastRow(table, grid) ?? fit.headerRow) + 1;
   for (let row = top; row < Math.min(grid.rowCount, top + count); row++)
-    if (isTypedIn(table, row)) top = row + 1;
+    if (isTypedIn(target, row)) top = row + 1;
   if (top + count > lastRowOfSheet)
-    throw new HostError("InvalidArgument", `${table.name} has no room for more rows.`);
+    throw new HostError("InvalidArgument", `${grid.name} has no room for more rows.`);
   return top;
 }
 
+function lastRow(table: Table, grid: Grid): number | undefined {
+  const home = table.length > 0 ? table.home(table.length - 1) : undefined;
+  return home?.grid.name === grid.name ? home.row : undefined;
+}
+
 /** Whether anything but results stands in a row. */
-function isTypedIn({ grid, fit, layout }: Table, row: number): boolean {
-  const computed = layout.fields.flatMap(({ key, computed }) =>
+function isTypedIn({ grid, fit, table }: Target, row: number): boolean {
+  const computed = table.layout.fields.flatMap(({ key, computed }) =>
     computed ? [fit.columns.get(key)?.col] : [],
   );
   for (let col = 0; col < grid.colCount; col++) {

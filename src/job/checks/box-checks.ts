@@ -34,7 +34,7 @@ export const checkBoxDates: Check = (job, report, { today }) => {
       return days > settings.interval || days < 0;
     });
     if (late.length === 0) continue;
-    const cells = late.slice(0, 3).map((i) => `row ${(fans.table.rows[i] as number) + 1}`);
+    const cells = late.slice(0, 3).map((i) => fans.table.where(i));
     report.at("box-overdue", table, "checked", r, about(r), {
       what: `${late.length} of ${readings} were read outside the ${settings.interval} days after its check (${listed(cells)}${late.length > 3 ? " …" : ""})`,
       effect: "A reviewer will not take these flows as proved.",

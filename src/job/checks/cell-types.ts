@@ -1,7 +1,7 @@
 import { type CellError, isCellError } from "../grid";
 import { numberAlone } from "../mends";
 import type { Table } from "../read";
-import { type Field, unitOf } from "../sheets";
+import type { Field } from "../sheets";
 import type { Check } from "./check";
 import { inheritsError } from "./inherited-error";
 
@@ -11,9 +11,9 @@ export const checkCellTypes: Check = (job, report) => {
     const about = aboutRow(table);
     // A file stores no message with an error; a fresh evaluation has one.
     const explained = (stored: CellError, key: string, i: number): CellError => {
-      const column = table.fit.columns.get(key);
-      if (!job.file.fresh || !column || table.formula(key, i) === null) return stored;
-      const again = job.file.fresh(table.name, table.rows[i] as number, column.col);
+      const place = table.place(key, i);
+      if (!job.file.fresh || !place || table.formula(key, i) === null) return stored;
+      const again = job.file.fresh(place.grid.name, place.row, place.col);
       return "value" in again && isCellError(again.value) ? again.value : stored;
     };
     for (const field of table.layout.fields) {
@@ -22,8 +22,8 @@ export const checkCellTypes: Check = (job, report) => {
         const value = table.raw(field.key, i);
         if (value === null || typeof value === "number") continue;
         if (isCellError(value)) {
-          const { col } = table.fit.columns.get(field.key) ?? { col: 0 };
-          if (inheritsError(job.file, table.grid, table.rows[i] as number, col)) continue;
+          const { grid, row, col } = table.placeOrHome(field.key, i);
+          if (inheritsError(job.file, grid, row, col)) continue;
           report.at("cell-error", table, field.key, i, about(i), {
             what: `${table.heading(field.key)} holds ${value.error}`,
             effect: "Whatever uses this cell shows an error too.",
@@ -36,7 +36,7 @@ export const checkCellTypes: Check = (job, report) => {
           what: `${table.heading(field.key)} holds the text "${String(value)}"`,
           effect: "A spreadsheet passes over text: the number is not used.",
           mend: "Type the number alone, without a unit or an apostrophe, in a cell that is not formatted as text.",
-          apply: numberAlone(table, field.key, i, ownUnit(table, field)),
+          apply: numberAlone(table, field.key, i, ownUnit(table, field, i)),
         });
       }
     }
@@ -53,9 +53,9 @@ function mendOfError({ error, message }: CellError): string {
 }
 
 /** The unit in which a column is read: a number typed with it needs no conversion. */
-function ownUnit(table: Table, field: Field): string[] {
-  const unit = table.fit.columns.get(field.key)?.unit;
-  return unit ? [unit] : field.measure ? [unitOf(field.measure, table.system)] : [];
+function ownUnit(table: Table, field: Field, i: number): string[] {
+  const unit = table.unit(field.key, i);
+  return unit ? [unit] : [];
 }
 
 /** The row's own name: its first text fields. */

@@ -17,7 +17,6 @@ export const checkComputedCells: Check = (job, report) => {
     for (const { key, expected } of expectations(job, table)) {
       if (!table.has(key)) continue;
       const byFormula = isFormulaColumn(table, key);
-      const factor = table.factor(key);
       for (let i = 0; i < table.length; i++) {
         const value = table.raw(key, i);
         if (isBlankCell(value) || isCellError(value)) continue;
@@ -26,13 +25,13 @@ export const checkComputedCells: Check = (job, report) => {
         if (typed && byFormula)
           report.at("formula-typed-over", table, key, i, about(i), {
             what: `${text(value)} is typed where the column has a formula`,
-            effect: effectOf(table, key, value, wanted),
+            effect: effectOf(table, key, i, value, wanted),
             mend: "Copy the formula down from the row above.",
             apply: restoredFormula(table, key, i),
           });
         else if (
           wanted !== undefined &&
-          !agrees(value, wanted, factor, () => typed || isRounded(table, key, i))
+          !agrees(value, wanted, table.factor(key, i), () => typed || isRounded(table, key, i))
         )
           report.at("value-differs", table, key, i, about(i), {
             what: `${table.heading(key)} is ${text(value)} but the row gives ${text(wanted)}`,
@@ -59,9 +58,15 @@ function isFormulaColumn(table: Table, key: string): boolean {
   return filled >= leastRows && formulas / filled >= formulaShare;
 }
 
-function effectOf(table: Table, key: string, value: CellValue, wanted: Expected): string {
+function effectOf(
+  table: Table,
+  key: string,
+  i: number,
+  value: CellValue,
+  wanted: Expected,
+): string {
   if (wanted === undefined) return "It will not follow when the row changes.";
-  return agrees(value, wanted, table.factor(key), () => true)
+  return agrees(value, wanted, table.factor(key, i), () => true)
     ? "It agrees for now, but will not follow when the row changes."
     : `The row gives ${text(wanted)}.`;
 }

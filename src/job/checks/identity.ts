@@ -10,7 +10,7 @@ export const checkIdentity: Check = (job, report) => {
     const first = known.get(plainName(name));
     if (name !== "" && first !== undefined)
       report.at("dwelling-repeated", dwellings, "dwelling", i, name, {
-        what: `this dwelling is already listed in row ${(dwellings.rows[first] as number) + 1}`,
+        what: `this dwelling is already listed in ${dwellings.where(first, i)}`,
         effect: "Its fans are counted for both.",
         mend: "Remove one of the rows, or correct its name.",
       });
@@ -36,7 +36,7 @@ export const checkIdentity: Check = (job, report) => {
     const first = seen.get(key);
     if (tag !== "" && tag.toLowerCase() !== "none" && first !== undefined)
       report.at("fan-repeated", fans.table, "tag", i, fans.label(i), {
-        what: `this fan is already listed in row ${(fans.table.rows[first] as number) + 1}`,
+        what: `this fan is already listed in ${fans.table.where(first, i)}`,
         effect: "Its flow is counted twice.",
         mend: "Correct the tag or the dwelling, or remove the row that is not wanted.",
       });

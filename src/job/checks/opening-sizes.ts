@@ -20,7 +20,7 @@ export const checkOpeningSizes: Check = (job, report) => {
     if (first === undefined) seen.set(key, i);
     else
       report.at("opening-repeated", table, "opening", i, about(i), {
-        what: `this opening is already listed in row ${(table.rows[first] as number) + 1}`,
+        what: `this opening is already listed in ${table.where(first, i)}`,
         effect: "Which of the two areas counts is unclear; the first is taken.",
         mend: "Give it a label of its own, or remove one of the rows.",
       });

@@ -1,3 +1,4 @@
+import type { Table } from "../read";
 import { shown } from "../words";
 import type { Check } from "./check";
 
@@ -18,22 +19,24 @@ export const checkPressureRepeated: Check = (job, report) => {
   for (let start = 0; start < fans.length; ) {
     let end = start + 1;
     const first = signature(start);
-    while (
-      end < fans.length &&
-      first !== "" &&
-      signature(end) === first &&
-      table.rows[end] === (table.rows[end - 1] as number) + 1
-    )
+    while (end < fans.length && first !== "" && signature(end) === first && follows(table, end))
       end++;
     if (end - start >= leastRows) {
       const cell = fans.typedPressure(start + 1);
-      const [from, to] = [(table.rows[start] as number) + 1, (table.rows[end - 1] as number) + 1];
+      const [from, next, to] = [start, start + 1, end - 1].map((i) => table.where(i));
       report.at("pressure-repeated", table, cell, start + 1, fans.label(start + 1), {
-        what: `the same reading (${first.split(" ").map(Number).map(shown).join(", ")} Pa) stands in rows ${from} to ${to}`,
-        effect: `The flows of rows ${from + 1} to ${to} are probably those of row ${from}.`,
+        what: `the same reading (${first.split(" ").map(Number).map(shown).join(", ")} Pa) stands in ${from} to ${to}`,
+        effect: `The flows of ${next} to ${to} are probably those of ${from}.`,
         mend: "Compare with the field notes or photos, and read again the fans that were not measured.",
       });
     }
     start = end;
   }
 };
+
+/** Whether a reading stands right after the one before it: next row or next column of a sheet. */
+function follows(table: Table, i: number): boolean {
+  const [before, own] = [table.home(i - 1), table.home(i)];
+  if (before.grid !== own.grid) return false;
+  return before.col === own.col ? own.row === before.row + 1 : own.row === before.row;
+}

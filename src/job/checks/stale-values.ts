@@ -1,5 +1,5 @@
 import { type CellValue, cellName, hasFormula, isBlankCell, isCellError } from "../grid";
-import type { Table } from "../read";
+import type { Job } from "../read";
 import { shown } from "../words";
 import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
@@ -12,8 +12,6 @@ export const checkStaleValues: Check = (job, report) => {
   const { fresh } = job.file;
   if (!fresh) return;
   for (const grid of job.file.sheets) {
-    const table = Object.values(job.tables).find((entry) => entry.name === grid.name);
-    let names: Map<number, string> | undefined;
     for (let row = 0; row < grid.rowCount; row++) {
       for (let col = 0; col < grid.colCount; col++) {
         if (!hasFormula(grid, row, col)) continue;
@@ -21,22 +19,31 @@ export const checkStaleValues: Check = (job, report) => {
         const stored = grid.value(row, col);
         if ("unsupported" in again || same(stored, again.value)) continue;
         if (volatile.test(grid.formula(row, col) ?? "")) continue;
-        names ??= table ? rowNames(table) : new Map();
-        report.add("value-stale", grid.name, cellName(row, col), row, names.get(row) ?? "", {
-          what: `${text(stored)} is stored where the formula gives ${text(again.value)}`,
-          effect: "Anyone who opens the file without recalculating reads the stored value.",
-          mend: isCellError(stored)
-            ? "The file was saved while the function was not available: load the add-in, then recalculate and save."
-            : "Recalculate and save. If it comes back, someone edited the file outside the spreadsheet.",
-        });
+        report.add(
+          "value-stale",
+          grid.name,
+          cellName(row, col),
+          row,
+          nameAt(job, grid.name, row, col),
+          {
+            what: `${text(stored)} is stored where the formula gives ${text(again.value)}`,
+            effect: "Anyone who opens the file without recalculating reads the stored value.",
+            mend: isCellError(stored)
+              ? "The file was saved while the function was not available: load the add-in, then recalculate and save."
+              : "Recalculate and save. If it comes back, someone edited the file outside the spreadsheet.",
+          },
+        );
       }
     }
   }
 };
 
-function rowNames(table: Table): Map<number, string> {
-  const about = aboutRow(table);
-  return new Map(table.rows.map((row, i) => [row, about(i)]));
+function nameAt(job: Job, sheet: string, row: number, col: number): string {
+  for (const table of Object.values(job.tables)) {
+    const [i] = table.readingsAt(sheet, row, col);
+    if (i !== undefined) return aboutRow(table)(i);
+  }
+  return "";
 }
 
 function same(stored: CellValue, again: CellValue): boolean {

@@ -51,7 +51,7 @@ function wholeRow(kind: "row added" | "row removed", table: Table, i: number): C
   const [first = ""] = table.layout.names;
   return {
     kind,
-    sheet: table.name,
+    sheet: table.placeOrHome(first, i).grid.name,
     cell: table.ref(first, i),
     about: aboutOf(table, i),
     field: "",
@@ -69,7 +69,7 @@ function fieldChanges(
   formulas: FormulaChanges,
 ): Change[] {
   const changes: Change[] = [];
-  const row = { sheet: after.name, about: aboutOf(after, i), rows: 1 };
+  const row = { sheet: after.home(i).grid.name, about: aboutOf(after, i), rows: 1 };
   for (const { key, title } of after.layout.fields) {
     if (!before.has(key) && !after.has(key)) continue;
     const field = after.has(key) ? after.heading(key) : before.heading(key) || title;
@@ -104,8 +104,8 @@ interface Placed {
 }
 
 function placed(table: Table, key: string, i: number, formula: string): Placed {
-  const col = table.fit.columns.get(key)?.col ?? 0;
-  return { formula: plainFormula(formula), row: table.rows[i] as number, col };
+  const { row, col } = table.placeOrHome(key, i);
+  return { formula: plainFormula(formula), row, col };
 }
 
 /** Changed formulas, those that changed alike in many rows as one. */

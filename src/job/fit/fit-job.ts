@@ -8,7 +8,7 @@ export const fitSheetTitle = "Fit";
 
 /** Where the sheets of a job were found in a workbook. */
 export interface JobFit {
-  readonly sheets: Readonly<Partial<Record<SheetKind, SheetFit>>>;
+  readonly sheets: Readonly<Partial<Record<SheetKind, readonly SheetFit[]>>>;
   /** The sheet and cell of each setting of the Job sheet. */
   readonly settings: ReadonlyMap<string, { sheet: string; row: number; col: number }>;
   readonly choices: readonly FitChoice[];
@@ -28,14 +28,26 @@ export function fitJob(file: JobFile): JobFit {
     }),
   );
   candidates.sort((a, b) => b.score - a.score);
-  const sheets: Partial<Record<SheetKind, SheetFit>> = {};
+  const sheets: Partial<Record<SheetKind, SheetFit[]>> = {};
   const taken = new Set<string>();
   for (const { fit } of candidates) {
-    if (sheets[fit.kind] || taken.has(fit.sheet)) continue;
-    sheets[fit.kind] = fit;
+    const [first] = sheets[fit.kind] ?? [];
+    if (taken.has(fit.sheet) || (first && !isAlike(first, fit))) continue;
+    sheets[fit.kind] = [...(sheets[fit.kind] ?? []), fit];
     taken.add(fit.sheet);
   }
+  const order = new Map(file.sheets.map(({ name }, at) => [name, at]));
+  for (const fits of Object.values(sheets))
+    fits.sort((a, b) => (order.get(a.sheet) ?? 0) - (order.get(b.sheet) ?? 0));
   return { sheets, settings: findSettings(file), choices };
+}
+
+/** A further sheet of a kind has most of the columns that the first one has. */
+const likeness = 0.7;
+
+function isAlike(first: SheetFit, other: SheetFit): boolean {
+  const shared = [...first.columns.keys()].filter((key) => other.columns.has(key));
+  return shared.length >= likeness * Math.max(first.columns.size, other.columns.size);
 }
 
 function isOurOwn(name: string): boolean {

@@ -1,6 +1,7 @@
 import { fitJob, type JobFit } from "../fit";
 import type { JobFile } from "../grid";
 import { layouts, type SheetKind } from "../sheets";
+import { rowBlock } from "./block";
 import { BoxList } from "./box-list";
 import { FanRows } from "./fan-rows";
 import { InstrumentList } from "./instrument-list";
@@ -23,9 +24,11 @@ export function readJob(file: JobFile): Job {
   const settings = readSettings(file, fit);
   const tables: Partial<Record<SheetKind, Table>> = {};
   for (const layout of layouts) {
-    const sheetFit = fit.sheets[layout.kind];
-    const grid = sheetFit && file.sheets.find((sheet) => sheet.name === sheetFit.sheet);
-    if (sheetFit && grid) tables[layout.kind] = new Table(grid, sheetFit, layout, settings.system);
+    const blocks = (fit.sheets[layout.kind] ?? []).flatMap((sheetFit) => {
+      const grid = file.sheets.find((sheet) => sheet.name === sheetFit.sheet);
+      return grid ? [rowBlock(grid, sheetFit, layout)] : [];
+    });
+    if (blocks.length > 0) tables[layout.kind] = new Table(blocks, layout, settings.system);
   }
   const boxes = tables.boxes && new BoxList(tables.boxes);
   const instruments = tables.instruments && new InstrumentList(tables.instruments);

@@ -1,37 +1,95 @@
 import type { System } from "../../editions";
 import { conversionFactor } from "../../units";
-import type { SheetFit } from "../fit";
-import { type CellValue, cellName, type Grid, hasFormula, isBlankCell, isCellError } from "../grid";
+import { type CellValue, cellName, hasFormula, isBlankCell, isCellError } from "../grid";
 import { type Field, type SheetLayout, unitOf } from "../sheets";
+import { listed } from "../words";
+import { along, type Block, type Line, type Place } from "./block";
+import { TableIndex } from "./table-index";
 
 /** Why a number cell gave no number. */
 export type Gap = "blank" | "text" | "error" | "absent";
 
-/** The filled rows of one fitted sheet, column by column, in the job's units. */
+/**
+ * Readings of one kind, each field with its own place: from one sheet or several, from rows,
+ * columns, cards or blocks side by side. Numbers are in the job's units.
+ */
 export class Table {
-  readonly name: string;
-  /** Sheet row (from 0) of each filled row. */
-  readonly rows: readonly number[];
+  readonly length: number;
+  private readonly starts: readonly number[];
+  private readonly fields: ReadonlyMap<string, Field>;
+  private readonly keys = new Set<string>();
   private readonly valueColumns = new Map<string, readonly CellValue[]>();
   private readonly numberColumns = new Map<string, Float64Array>();
   private readonly textColumns = new Map<string, readonly string[]>();
+  private index: TableIndex | undefined;
 
   constructor(
-    readonly grid: Grid,
-    readonly fit: SheetFit,
+    readonly blocks: readonly Block[],
     readonly layout: SheetLayout,
     readonly system: System,
   ) {
-    this.name = grid.name;
-    this.rows = filledRows(grid, fit, layout);
+    let length = 0;
+    this.starts = blocks.map((block) => {
+      length += block.length;
+      return length - block.length;
+    });
+    this.length = length;
+    this.fields = new Map(layout.fields.map((field) => [field.key, field]));
+    for (const { lines } of blocks) for (const key of lines.keys()) this.keys.add(key);
   }
 
-  get length(): number {
-    return this.rows.length;
+  /** The names of its sheets, each once. */
+  get sheets(): readonly string[] {
+    return [...new Set(this.blocks.map(({ grid }) => grid.name))];
   }
 
-  has(key: string): boolean {
-    return this.fit.columns.has(key);
+  /** Its sheets in words: "Fans", or "Block A, Block B and 2 more". */
+  get name(): string {
+    const names = this.sheets;
+    if (names.length <= 3) return listed(names);
+    return `${names.slice(0, 2).join(", ")} and ${names.length - 2} more`;
+  }
+
+  /** Whether any reading has the field; with `i`, whether this one has a cell for it. */
+  has(key: string, i?: number): boolean {
+    return this.keys.has(key) && (i === undefined || this.place(key, i) !== undefined);
+  }
+
+  /** Where a field of a reading stands; undefined where it stands nowhere. */
+  place(key: string, i: number): Place | undefined {
+    const at = this.blockAt(i);
+    const block = this.blocks[at];
+    const line = block?.lines.get(key);
+    if (!block || !line) return undefined;
+    const own = i - (this.starts[at] as number);
+    const [row, col] = [along(line.rows, own), along(line.cols, own)];
+    return row < 0 || col < 0 ? undefined : { grid: block.grid, row, col };
+  }
+
+  /** Where the reading stands as a whole. */
+  home(i: number): Place {
+    const at = this.blockAt(i);
+    const { grid, home } = this.blocks[at] as Block;
+    const own = i - (this.starts[at] as number);
+    return { grid, row: along(home.rows, own), col: along(home.cols, own) };
+  }
+
+  /** The place of a field, or of the reading as a whole where the field has none. */
+  placeOrHome(key: string, i: number): Place {
+    return this.place(key, i) ?? this.home(i);
+  }
+
+  /** Where another reading stands, in words: "row 12", "F12" where a row holds several. */
+  where(i: number, from?: number): string {
+    const { grid, row, col } = this.home(i);
+    const own = this.blocks[this.blockAt(i)]?.isRowwise ? `row ${row + 1}` : cellName(row, col);
+    return from === undefined || this.home(from).grid === grid ? own : `${own} of ${grid.name}`;
+  }
+
+  /** The readings that a cell belongs to; with no column, those that a row holds. */
+  readingsAt(sheet: string, row: number, col?: number): readonly number[] {
+    this.index ??= new TableIndex(this.blocks, this.starts);
+    return this.index.at(sheet, row, col);
   }
 
   /** What a cell holds, as stored. */
@@ -43,63 +101,68 @@ export class Table {
   raws(key: string): readonly CellValue[] {
     let values = this.valueColumns.get(key);
     if (!values) {
-      values = this.readColumn(this.fit.columns.get(key)?.col);
+      const parts = this.keys.has(key) ? this.blocks.map((block) => valuesOf(block, key)) : [];
+      values = parts.length === 1 ? (parts[0] as readonly CellValue[]) : parts.flat();
       this.valueColumns.set(key, values);
     }
     return values;
   }
 
-  private readColumn(col: number | undefined): readonly CellValue[] {
-    if (col === undefined) return [];
-    const { grid, rows } = this;
-    return grid.column ? grid.column(col, rows) : rows.map((row) => grid.value(row, col));
-  }
-
   formula(key: string, i: number): string | null {
-    const col = this.fit.columns.get(key)?.col;
-    const row = this.rows[i];
-    return col === undefined || row === undefined ? null : this.grid.formula(row, col);
+    const place = this.place(key, i);
+    return place ? place.grid.formula(place.row, place.col) : null;
   }
 
   /** Whether `formula` gives one, which costs less to know. */
   hasFormula(key: string, i: number): boolean {
-    const col = this.fit.columns.get(key)?.col;
-    const row = this.rows[i];
-    return col !== undefined && row !== undefined && hasFormula(this.grid, row, col);
+    const place = this.place(key, i);
+    return place !== undefined && hasFormula(place.grid, place.row, place.col);
   }
 
-  /** The cell's name, such as "K12"; of the row's first column where the field is absent. */
+  /** The cell's name, such as "K12"; that of the reading as a whole where the field is absent. */
   ref(key: string, i: number): string {
-    return cellName(this.rows[i] as number, this.fit.columns.get(key)?.col ?? 0);
+    const { row, col } = this.placeOrHome(key, i);
+    return cellName(row, col);
   }
 
-  heading(key: string): string {
-    return this.fit.columns.get(key)?.heading ?? this.field(key).title;
+  /** What stands over a field's cells. */
+  heading(key: string, i?: number): string {
+    const heading = this.lineOf(key, i)?.heading;
+    return heading || this.field(key).title;
   }
 
   field(key: string): Field {
-    const field = this.layout.fields.find((entry) => entry.key === key);
+    const field = this.fields.get(key);
     if (!field) throw new Error(`the ${this.layout.title} sheet has no field ${key}`);
     return field;
   }
 
-  /** Multiplies a stored number into the job's unit; 1 where the heading names no other unit. */
-  factor(key: string): number {
-    const unit = this.fit.columns.get(key)?.unit;
+  /** The unit of a field's cells; undefined where it has none. */
+  unit(key: string, i?: number): string | undefined {
     const { measure } = this.field(key);
-    return unit && measure ? conversionFactor(unit, unitOf(measure, this.system)) : 1;
+    return this.lineOf(key, i)?.unit ?? (measure && unitOf(measure, this.system));
+  }
+
+  /** Multiplies a stored number into the job's unit; 1 where the cells are in it already. */
+  factor(key: string, i?: number): number {
+    return this.factorOf(key, this.lineOf(key, i));
   }
 
   /** A field's numbers in the job's unit; NaN where the cell holds none. */
   numbers(key: string): Float64Array {
     let column = this.numberColumns.get(key);
     if (!column) {
-      const factor = this.has(key) ? this.factor(key) : 1;
       const values = this.raws(key);
-      column = new Float64Array(this.length);
-      for (let i = 0; i < column.length; i++) {
-        const value = values[i];
-        column[i] = typeof value === "number" ? value * factor : Number.NaN;
+      column = new Float64Array(this.length).fill(Number.NaN);
+      for (const [at, block] of this.blocks.entries()) {
+        const start = this.starts[at] as number;
+        const line = block.lines.get(key);
+        if (!line) continue;
+        const factor = this.factorOf(key, line);
+        for (let i = start; i < start + block.length; i++) {
+          const value = values[i];
+          if (typeof value === "number") column[i] = value * factor;
+        }
       }
       this.numberColumns.set(key, column);
     }
@@ -115,7 +178,7 @@ export class Table {
     let column = this.textColumns.get(key);
     if (!column) {
       const values = this.raws(key);
-      column = this.rows.map((_, i) => textOf(values[i] ?? null));
+      column = Array.from({ length: this.length }, (_, i) => textOf(values[i] ?? null));
       this.textColumns.set(key, column);
     }
     return column;
@@ -130,36 +193,51 @@ export class Table {
     if (!this.has(key)) return "absent";
     const value = this.raw(key, i);
     if (typeof value === "number") return undefined;
-    if (isBlankCell(value)) return "blank";
+    if (isBlankCell(value)) return this.has(key, i) ? "blank" : "absent";
     return isCellError(value) ? "error" : "text";
   }
+
+  private factorOf(key: string, line: Line | undefined): number {
+    const measure = this.fields.get(key)?.measure;
+    return line?.unit && measure ? conversionFactor(line.unit, unitOf(measure, this.system)) : 1;
+  }
+
+  private lineOf(key: string, i: number | undefined): Line | undefined {
+    if (i !== undefined) return this.blocks[this.blockAt(i)]?.lines.get(key);
+    return this.blocks.find(({ lines }) => lines.has(key))?.lines.get(key);
+  }
+
+  private blockAt(i: number): number {
+    let at = this.starts.length - 1;
+    // Blocks are few as a rule; of many the middle is asked first.
+    if (at > 8) {
+      let low = 0;
+      while (low < at) {
+        const middle = (low + at + 1) >> 1;
+        if ((this.starts[middle] as number) <= i) low = middle;
+        else at = middle - 1;
+      }
+    }
+    while (at > 0 && (this.starts[at] as number) > i) at--;
+    return at;
+  }
+}
+
+/** A block's values of one field; blanks where it has no such line. */
+function valuesOf({ grid, length, lines }: Block, key: string): readonly CellValue[] {
+  const line = lines.get(key);
+  if (!line) return Array<CellValue>(length).fill(null);
+  if (line.values) return line.values;
+  const { rows, cols } = line;
+  if (typeof cols === "number" && typeof rows !== "number" && grid.column && !(cols < 0))
+    return grid.column(cols, Array.isArray(rows) ? rows : Array.from(rows));
+  return Array.from({ length }, (_, i) => {
+    const [row, col] = [along(rows, i), along(cols, i)];
+    return row < 0 || col < 0 ? null : grid.value(row, col);
+  });
 }
 
 function textOf(value: CellValue): string {
   if (typeof value === "string") return value.trim();
   return value === null || isCellError(value) ? "" : String(value);
-}
-
-/** Rows below the headings in which a person has written something; totals are not rows. */
-function filledRows(grid: Grid, fit: SheetFit, layout: SheetLayout): number[] {
-  const fitted = layout.fields
-    .flatMap((field) => {
-      const column = fit.columns.get(field.key);
-      return column ? [{ col: column.col, computed: field.computed === true }] : [];
-    })
-    .sort((a, b) => a.col - b.col);
-  const isTyped = (row: number) =>
-    fitted.some(({ col, computed }) => {
-      const value = grid.value(row, col);
-      return !isBlankCell(value) && !(computed && hasFormula(grid, row, col));
-    });
-  const isTotal = (row: number) => {
-    const first = fitted.find(({ col }) => !isBlankCell(grid.value(row, col)));
-    const value = first && grid.value(row, first.col);
-    return typeof value === "string" && /^\s*(total|sum|average|mean|count)s?\b/i.test(value);
-  };
-  const rows: number[] = [];
-  for (let row = fit.headerRow + 1; row < grid.rowCount; row++)
-    if (isTyped(row) && !isTotal(row)) rows.push(row);
-  return rows;
 }

@@ -40,13 +40,14 @@ export interface FitView {
 
 /** The sheets that were taken for sheets of a job. */
 export function fittedSheets(job: Job): FitView[] {
-  return layouts.flatMap((layout) => {
-    const fit = job.fit.sheets[layout.kind];
-    const grid = job.file.sheets.find((sheet) => sheet.name === fit?.sheet);
-    if (!fit || !grid) return [];
-    const fields = new Map([...fit.columns].map(([key, column]) => [column.col, key]));
-    return [view(job, grid, layout, fit.headerRow, (col) => fields.get(col) ?? "")];
-  });
+  return layouts.flatMap((layout) =>
+    (job.fit.sheets[layout.kind] ?? []).flatMap((fit) => {
+      const grid = job.file.sheets.find((sheet) => sheet.name === fit.sheet);
+      if (!grid) return [];
+      const fields = new Map([...fit.columns].map(([key, column]) => [column.col, key]));
+      return [view(job, grid, layout, fit.headerRow, (col) => fields.get(col) ?? "")];
+    }),
+  );
 }
 
 /** A sheet that was not taken, as a sheet of `kind`, with what its user has chosen so far. */
@@ -63,7 +64,9 @@ export function unfittedSheet(job: Job, name: string, kind: SheetKind): FitView 
 
 /** Sheets that were not taken for any of the job's, and have something on them. */
 export function otherSheets(job: Job): string[] {
-  const taken = Object.values(job.fit.sheets).map((fit) => fit.sheet);
+  const taken = Object.values(job.fit.sheets)
+    .flat()
+    .map((fit) => fit.sheet);
   const own = new Set(["job", "fit", "findings"]);
   return job.file.sheets
     .filter((sheet) => !taken.includes(sheet.name) && !own.has(sheet.name.toLowerCase()))

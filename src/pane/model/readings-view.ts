@@ -1,4 +1,5 @@
 import {
+  cellName,
   fanBudget,
   type Job,
   type RangeStatus,
@@ -59,11 +60,12 @@ export function fanReadings(job: Job): FanReading[] {
             high: Math.max(...readings),
           })
         : undefined;
+    const place = table.placeOrHome(fans.typedPressure(i), i);
     return {
-      row: table.rows[i] as number,
-      sheet: table.name,
-      cell: table.ref(fans.typedPressure(i), i),
-      label: fans.label(i) || `Row ${(table.rows[i] as number) + 1}`,
+      row: place.row,
+      sheet: place.grid.name,
+      cell: cellName(place.row, place.col),
+      label: fans.label(i) || table.where(i),
       pressure: fans.pressure[i] as number,
       flow: flow[i] as number,
       required: required[i] as number,

@@ -7,16 +7,13 @@ export interface RowsAt {
 }
 
 /** A fan's row is about its dwelling too; a place elsewhere is about neither. */
-export function rowsAt(job: Job, sheet: string, row: number): RowsAt {
+export function rowsAt(job: Job, sheet: string, row: number, col?: number): RowsAt {
   const { fans, tables } = job;
   const { dwellings } = tables;
-  if (fans && fans.table.name === sheet) {
-    const fan = found(fans.table.rows.indexOf(row));
-    if (fan === undefined) return { fan, dwelling: undefined };
+  const fan = fans?.table.readingsAt(sheet, row, col)[0];
+  if (fans && fan !== undefined)
     return { fan, dwelling: dwellingRow(job, fans.table.text("dwelling", fan)) };
-  }
-  const dwelling = dwellings?.name === sheet ? found(dwellings.rows.indexOf(row)) : undefined;
-  return { fan: undefined, dwelling };
+  return { fan, dwelling: dwellings?.readingsAt(sheet, row, col)[0] };
 }
 
 /** "Lot 07, B1"; a room without a fan by its room: "Lot 07, Kitchen". */
@@ -26,8 +23,4 @@ export function fanName({ fans }: Job, i: number): string {
   const { table } = fans;
   const room = table.text("room", i) || table.text("roomKind", i);
   return [table.text("dwelling", i), room].filter((part) => part !== "").join(", ");
-}
-
-function found(index: number): number | undefined {
-  return index < 0 ? undefined : index;
 }

@@ -17,7 +17,7 @@ const sampledRows = 50;
  * "none" where nothing that is checked has.
  */
 export function rowsToRead(job: Job, edits: readonly Edit[]): readonly Edit[] | "all" | "none" {
-  const fits = Object.values(job.fit.sheets);
+  const fits = Object.values(job.fit.sheets).flat();
   const rows = new Map<string, Edit>();
   for (const edit of edits) {
     const fit = fits.find((entry) => entry.sheet === edit.sheet);

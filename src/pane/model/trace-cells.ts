@@ -86,7 +86,9 @@ const isBlank = (value: CellValue) => value === null || value === "";
 export function rowAbout(job: Job, { sheet, row }: Spot): string {
   const grid = job.file.sheets.find(({ name }) => name === sheet);
   if (!grid) return "";
-  const fit = Object.values(job.fit.sheets).find((each) => each.sheet === sheet);
+  const fit = Object.values(job.fit.sheets)
+    .flat()
+    .find((each) => each.sheet === sheet);
   if (fit) {
     if (row <= fit.headerRow) return "";
     const names = layouts.find(({ kind }) => kind === fit.kind)?.names ?? [];
