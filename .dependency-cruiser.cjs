@@ -9,7 +9,9 @@ const doors = {
   "src/editions": ["src/formulas"],
   "src/spread": ["src/algebra", "src/formulas"],
   "src/reading": ["src/cells", "src/units"],
+  "src/rules": ["src/spread", "src/algebra", "src/editions", "src/formulas"],
   "src/job": [
+    "src/rules",
     "src/reading",
     "src/spread",
     "src/algebra",
@@ -17,10 +19,19 @@ const doors = {
     "src/units",
     "src/formulas",
   ],
-  functions: ["src/job", "src/spread", "src/algebra", "src/editions", "src/formulas", "src/units"],
+  functions: [
+    "src/rules",
+    "src/job",
+    "src/spread",
+    "src/algebra",
+    "src/editions",
+    "src/formulas",
+    "src/units",
+  ],
   "src/sheet": ["src/workbook", "functions"],
   "src/audit": ["src/sheet", "src/job", "functions"],
   "src/trace": [
+    "src/rules",
     "src/sheet",
     "src/workbook",
     "functions",
@@ -32,6 +43,7 @@ const doors = {
     "src/units",
   ],
   "src/plain-copy": [
+    "src/rules",
     "src/sheet",
     "src/workbook",
     "functions",
@@ -52,6 +64,7 @@ const doors = {
   ],
   "src/excel": ["src/reading", "src/job", "src/records"],
   "src/pane": [
+    "src/rules",
     "src/job",
     "src/excel",
     "src/audit",
@@ -67,6 +80,7 @@ const doors = {
   ],
   "src/desk": ["src/sheet", "src/workbook", "src/plain-copy", "src/pane", "functions"],
   "src/command": [
+    "src/rules",
     "src/sheet",
     "src/job",
     "src/workbook",
@@ -80,6 +94,7 @@ const doors = {
     "src/algebra",
   ],
   "src/site": [
+    "src/rules",
     "functions",
     "src/formulas",
     "src/algebra",

@@ -1,0 +1,87 @@
+import * as editionData from "../editions";
+import { type Edition, editions, findEdition, UnknownNameError } from "../editions";
+import type { Mark, Source } from "../formulas";
+import { usualAir } from "./air";
+import { instruments } from "./instruments";
+import { inWords, numberLeaves } from "./number-leaves";
+import { statedUnit } from "./number-units";
+import { usualPan } from "./pan";
+import { usualReading } from "./usual-reading";
+
+/** One number that the project rests on, and where it comes from. */
+export interface NumberEntry {
+  /** Id of the edition; `everyEdition` for what holds whatever the edition. */
+  readonly edition: string;
+  readonly what: string;
+  /** Infinity for the open end of a table. */
+  readonly value: number;
+  /** "" where the number has none, or its data state none. */
+  readonly unit: string;
+  readonly source: Source;
+}
+
+/** What the numbers are listed under that no edition has for itself. */
+export const everyEdition = "every edition";
+
+/** What the user is told beside a number that was recalled. */
+export function verifyNote(mark: Mark): string {
+  return mark === "from memory" ? "verify against your copy" : "";
+}
+
+/**
+ * Every number of the editions and of what other codes set, and the constants and limits of the
+ * rules, in reading order. All that `src/editions` exports is walked, whatever its shape: a new
+ * edition or list of rules is here without being named.
+ */
+export function everyNumber(): NumberEntry[] {
+  const fixed = [usualReading, Object.values(usualAir), Object.values(usualPan), instruments];
+  return [
+    ...editions.flatMap((edition) => entriesOf("", edition)),
+    ...Object.entries(editionData)
+      .filter(([, data]) => typeof data !== "function" && data !== editions)
+      .flatMap(([name, data]) =>
+        (Array.isArray(data) ? data : [data]).flatMap((item: unknown) => entriesOf(name, item)),
+      ),
+    ...fixed.flatMap((data) => entriesOf("", data)),
+  ];
+}
+
+/**
+ * The numbers of one edition or code, by its id or, for an edition, any name that is taken for it;
+ * by `everyEdition` those of the rules. Throws `UnknownNameError` with the known ones.
+ */
+export function numbersOf(name: string): NumberEntry[] {
+  const all = everyNumber();
+  const squeeze = (text: string) => text.toLowerCase().replace(/[\s\-_]+/g, "");
+  const ids = new Set(all.map(({ edition }) => edition));
+  ids.delete(everyEdition);
+  const known = [...ids, everyEdition];
+  let wanted = known.find((each) => squeeze(each) === squeeze(name));
+  try {
+    wanted ??= findEdition(name).id;
+  } catch {
+    throw new UnknownNameError(`unknown edition "${name}": use one of ${known.join(", ")}`);
+  }
+  return all.filter(({ edition }) => edition === wanted);
+}
+
+/** The numbers of one thing; `list` is the name of the list that it stands in. */
+function entriesOf(list: string, item: unknown): NumberEntry[] {
+  const { id, code, title, systems } = item as Partial<Edition> & { readonly code?: string };
+  const only = systems?.length === 1 ? systems[0] : undefined;
+  return numberLeaves(item, only).map((leaf) => {
+    const unit = leaf.unit ?? statedUnit(list, leaf.key);
+    const parts = list === "" ? leaf.parts : [inWords(list), ...leaf.parts];
+    return {
+      edition: code ?? id ?? everyEdition,
+      // A number of one system whose unit does not show it.
+      what: (leaf.system && !leaf.unit && typeof unit === "string" && leaf.system !== only
+        ? [...parts.filter((part) => part !== leaf.system), leaf.system]
+        : parts
+      ).join(", "),
+      value: leaf.value,
+      unit: typeof unit === "string" ? unit : leaf.system ? unit[leaf.system] : "",
+      source: leaf.source ?? { work: title ?? code ?? list, clause: "", mark: "from memory" },
+    };
+  });
+}
