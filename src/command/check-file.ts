@@ -38,13 +38,18 @@ export async function checkFile(file: string, today: Date): Promise<FileCheck> {
     const opened = await openFile(file, today);
     return { file, check: checkJob(opened.job, opened.today, auditFormulas) };
   } catch (error) {
-    const unreadable = unreadableBy(error);
-    if (unreadable !== undefined) return { file, unreadable };
-    throw new Error(`${file}: ${(error as Error).message}`, { cause: error });
+    return { file, unreadable: unreadableBy(error) ?? faultIn(error) };
   }
 }
 
 /** What to tell of a file that cannot be read; undefined for any other error. */
 export function unreadableBy(error: unknown): string | undefined {
   return error instanceof FileError || error instanceof WorkbookError ? error.message : undefined;
+}
+
+/** How a fault of ours is told: the other files are checked all the same. */
+export const faultWords = "the check itself failed on this file";
+
+function faultIn(error: unknown): string {
+  return `${faultWords} (${String(error)}): nothing in it was checked, please report it`;
 }

@@ -1,9 +1,10 @@
 import Table from "cli-table3";
-import Papa from "papaparse";
 import { auditFormulas } from "../audit";
 import { type Change, compareJobs, serialOf } from "../job";
 import { openFile, unreadableBy } from "./check-file";
 import type { Format } from "./options";
+import { csvLines } from "./reports/csv";
+import { visible, visibleIn, visibleJson } from "./reports/visible";
 
 /** What changed from one file to another as a report, or one line that says why there is none. */
 export type Compared =
@@ -36,22 +37,18 @@ export async function compareFiles(
   const changes = compareJobs(old, now, options);
   const report = {
     table: () => tableOf(before, after, changes, look.width),
-    json: () => `${JSON.stringify({ format: 1, before, after, changes }, null, 2)}\n`,
-    csv: () => csvOf(changes),
+    json: () => visibleJson(`${JSON.stringify({ format: 1, before, after, changes }, null, 2)}\n`),
+    csv: () => csvLines([columns, ...changes.map((one) => columns.map((key) => `${one[key]}`))]),
     html: () => "",
   }[format]();
   return { report, changes: changes.length };
 }
 
-const columns = ["kind", "sheet", "cell", "about", "field", "before", "after", "rows"];
+const columns = ["kind", "sheet", "cell", "about", "field", "before", "after", "rows"] as const;
 
-/** Text that a spreadsheet would take for a formula is made harmless. */
-function csvOf(changes: readonly Change[]): string {
-  return `${Papa.unparse([...changes], { columns, escapeFormulae: true, newline: "\r\n" })}\r\n`;
-}
-
-function tableOf(before: string, after: string, changes: readonly Change[], width: number): string {
-  const lines = [`${before}`, `  → ${after}`, ""];
+function tableOf(before: string, after: string, told: readonly Change[], width: number): string {
+  const changes = told.map(visibleIn);
+  const lines = [visible(before), `  → ${visible(after)}`, ""];
   if (changes.length === 0) return [...lines, "  nothing changed", ""].join("\n");
   const place = ({ sheet, cell }: Change) => (cell === "" ? sheet : `${sheet}!${cell}`);
   const widest = (of: (change: Change) => string, most: number) =>

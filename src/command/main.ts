@@ -1,21 +1,42 @@
 import { setFlagsFromString } from "node:v8";
+import { writeErrorOf } from "./output";
+import { visible } from "./reports/visible";
 import { run } from "./run";
 
 // A run is over in seconds, too soon for much inlining of functions to pay: without this limit a
 // large job takes about a fifth more processor time.
 setFlagsFromString("--max-inlined-bytecode-size-cumulative=250");
 
-// A reader such as head may close the pipe before everything is printed.
-process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code !== "EPIPE") throw error;
-  process.exit();
-});
+/** Resolves when the text is with the system; a stream that fails says so here and nowhere else. */
+function printer(stream: NodeJS.WriteStream): (text: string) => Promise<void> {
+  stream.on("error", () => {});
+  return (text) =>
+    new Promise((resolve, reject) =>
+      stream.write(text, (error) => (error ? reject(error) : resolve())),
+    );
+}
 
-process.exitCode = await run(process.argv.slice(2), {
-  out: (text) => process.stdout.write(text),
-  note: (text) => process.stderr.write(text),
-  width: process.stdout.columns ?? 110,
-  isTerminal: process.stderr.isTTY === true,
-  colour: process.stdout.isTTY === true && !process.env.NO_COLOR,
-  today: new Date(),
-});
+const print = printer(process.stdout);
+const printNote = printer(process.stderr);
+const note = (text: string) => void printNote(text).catch(() => {});
+
+try {
+  process.exitCode = await run(process.argv.slice(2), {
+    out: async (text) => {
+      await print(text).catch((error: NodeJS.ErrnoException) => {
+        // A reader such as head may close the pipe before everything is printed.
+        if (error.code === "EPIPE") process.exit(2);
+        throw writeErrorOf("standard output", error);
+      });
+    },
+    note,
+    width: process.stdout.columns ?? 110,
+    isTerminal: process.stderr.isTTY === true,
+    colour: process.stdout.isTTY === true && !process.env.NO_COLOR,
+    today: new Date(),
+  });
+} catch (error) {
+  // A fault of ours: one line, and never the status that means "something found".
+  note(`The command failed (${visible(String(error))}). Nothing was changed.\n`);
+  process.exitCode = 2;
+}

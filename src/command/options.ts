@@ -1,4 +1,3 @@
-import { resolve } from "node:path";
 import { parseArgs } from "node:util";
 import type { CopyKind } from "./copy";
 import type { PrintKind } from "./record";
@@ -19,6 +18,8 @@ export interface Options {
   readonly trace: string | undefined;
   /** A copy to write instead of a check. */
   readonly copy: { readonly kind: CopyKind; readonly file: string } | undefined;
+  /** A file of this name may be replaced. */
+  readonly replace: boolean;
   /** Tell what changed from the first file to the second instead. */
   readonly compare: boolean;
 }
@@ -33,13 +34,15 @@ export const usage = `Checks job workbooks of flow-box readings.
   --out FILE      write the report to FILE instead of printing it
   --record FILE   write records to print and sign, and nothing else, into a new workbook FILE
   --papers FILE   write the card of each box and a form for the readings, to take along
+  --replace       the file to write may be there already; without it nothing is written over
   --report-only   exit 0 also when something was found
   --compare       tell instead what changed from the first of two files to the second
   --plain FILE    write instead a copy with native formulas in place of ours to FILE
   --values FILE   write instead a copy with values only to FILE
   --trace CELL    tell instead how a cell, such as Fans!P3, comes to its value (with --json as JSON)
 
-Exit status: 0 nothing found or changed, 1 something was, 2 a file or cell could not be read.
+Exit status: 0 nothing found or changed, 1 something was, 2 a file or cell could not be read, or
+a file not be written.
 `;
 
 /** What was asked for; a text is what to tell the user instead. */
@@ -72,8 +75,6 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
       return { complaint: `--${kind} goes with a check, not with --trace or --compare` };
     if (!file.toLowerCase().endsWith(".xlsx"))
       return { complaint: `--${kind} writes a workbook: give it a name that ends in .xlsx` };
-    if (positionals.some((other) => resolve(other) === resolve(file)))
-      return { complaint: `--${kind} would write over a file that is checked: give another name` };
   }
   const copy = copyAsked(values.plain, values.values);
   if (
@@ -93,6 +94,7 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
     reportOnly: values["report-only"] === true,
     prints,
     trace: values.trace,
+    replace: values.replace === true,
     compare: values.compare === true,
   };
 }
@@ -117,6 +119,7 @@ function parse(args: readonly string[]) {
       plain: { type: "string" },
       values: { type: "string" },
       trace: { type: "string" },
+      replace: { type: "boolean" },
       compare: { type: "boolean" },
       help: { type: "boolean", short: "h" },
     },

@@ -1,38 +1,44 @@
-import { writeFile } from "node:fs/promises";
 import type { JobCheck } from "../job";
 import { addPlan, allRecords, fieldPapers, type SheetPlan } from "../records";
 import { Workbook } from "../workbook";
+import { type Guard, WriteError, writeFileSafely } from "./output";
 
 /** "record": what was measured, to sign. "papers": cards of the boxes and a form, to take along. */
 export type PrintKind = "record" | "papers";
 
-/** Sheets to print and nothing else, of all checks, in a new workbook. */
+/** Sheets to print and nothing else, in a new workbook. */
 export function printWorkbook(plans: readonly SheetPlan[]): Uint8Array {
   const workbook = Workbook.create();
   for (const plan of plans) addPlan(workbook, plan, "beside");
   return workbook.save();
 }
 
-/** Writes the sheets to print of checked jobs to a file; gives complaints, none when all went well. */
-export async function writePrint(
-  kind: PrintKind,
-  file: string,
-  checks: readonly JobCheck[],
-): Promise<readonly string[]> {
-  if (checks.length === 0) return [`${file}: not written, since no job could be read`];
-  const made = checks.map((check) =>
-    kind === "papers" ? fieldPapers(check) : { plans: allRecords(check), problems: [] },
-  );
-  const plans = made.flatMap((each) => each.plans);
-  const problems = made.flatMap((each) => each.problems);
-  if (plans.length === 0)
-    return [...problems, `${file}: not written, since there is nothing to print`];
-  try {
-    await writeFile(file, printWorkbook(plans));
+/** Gathers the sheets to print of checked jobs, then writes them all to one file. */
+export class Print {
+  private readonly plans: SheetPlan[] = [];
+  private jobs = 0;
+
+  constructor(
+    private readonly kind: PrintKind,
+    private readonly file: string,
+    private readonly guard: Guard,
+  ) {}
+
+  /** Takes up a job; gives what could not be printed of it, in lines. */
+  add(check: JobCheck): readonly string[] {
+    this.jobs++;
+    const { plans, problems } =
+      this.kind === "papers" ? fieldPapers(check) : { plans: allRecords(check), problems: [] };
+    this.plans.push(...plans);
     return problems;
-  } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    if (code === undefined) throw error;
-    return [`${file}: cannot be written (${code})`];
+  }
+
+  /** Rejects with a WriteError where there is nothing to write, or it cannot be written. */
+  async save(): Promise<void> {
+    const { file, jobs, plans } = this;
+    if (jobs === 0) throw new WriteError(`${file}: not written, since no job could be read`);
+    if (plans.length === 0)
+      throw new WriteError(`${file}: not written, since there is nothing to print`);
+    await writeFileSafely(file, printWorkbook(plans), this.guard);
   }
 }

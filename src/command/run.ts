@@ -1,19 +1,21 @@
-import { writeFile } from "node:fs/promises";
 import { isOpen } from "../job";
 import { checkFile, type FileCheck } from "./check-file";
 import { compareFiles } from "./compare";
 import { writeCopy } from "./copy";
-import { readOptions, usage } from "./options";
-import { writePrint } from "./record";
+import { type Options, readOptions, usage } from "./options";
+import { findPlace, type Guard, isSameTarget, SafeFile, WriteError } from "./output";
+import { Print } from "./record";
 import { csvReport } from "./reports/csv";
 import { htmlReport } from "./reports/html";
 import { jsonReport } from "./reports/json";
 import { tableReport } from "./reports/table";
+import { visible } from "./reports/visible";
 import { traceCell } from "./trace";
 
 /** Where a run prints, and what it needs to know of its surroundings. */
 export interface Surroundings {
-  readonly out: (text: string) => void;
+  /** Rejects with a WriteError where nothing more can be printed. */
+  readonly out: (text: string) => void | Promise<void>;
   /** Progress and complaints. */
   readonly note: (text: string) => void;
   readonly width: number;
@@ -22,72 +24,122 @@ export interface Surroundings {
   readonly today: Date;
 }
 
-/** Runs the command and returns its exit status: 0 clean, 1 findings, 2 could not read. */
+/** Runs the command and returns its exit status: 0 clean, 1 findings, 2 not read or not written. */
 export async function run(args: readonly string[], around: Surroundings): Promise<number> {
-  const options = readOptions(args);
-  if ("complaint" in options) {
-    if (options.complaint === "") around.out(usage);
-    else around.note(`${options.complaint}\n\n${usage}`);
+  try {
+    const options = readOptions(args);
+    if (!("complaint" in options)) return await act(options, around);
+    if (options.complaint === "") await around.out(usage);
+    else around.note(`${visible(options.complaint)}\n\n${usage}`);
     return options.complaint === "" ? 0 : 2;
+  } catch (error) {
+    if (!(error instanceof WriteError)) throw error;
+    return complain(error.message, around);
   }
-  if (options.trace !== undefined) {
-    const traced = await traceCell(options.trace, options.files[0] ?? "", options.format);
-    if ("complaint" in traced) around.note(`${traced.complaint}\n`);
-    return "report" in traced ? print(traced.report, options.out, around) : 2;
-  }
-  if (options.copy) {
-    const { kind, file } = options.copy;
-    const copied = await writeCopy(kind, options.files[0] ?? "", file);
-    if ("complaint" in copied) around.note(`${copied.complaint}\n`);
-    else around.out(`${copied.said}\n`);
-    return "complaint" in copied ? 2 : 0;
-  }
-  if (options.compare) {
-    const [before = "", after = ""] = options.files;
-    const compared = await compareFiles([before, after], options.format, around);
-    if ("complaint" in compared) around.note(`${compared.complaint}\n`);
-    if (!("report" in compared)) return 2;
-    if ((await print(compared.report, options.out, around)) !== 0) return 2;
-    return compared.changes > 0 && !options.reportOnly ? 1 : 0;
-  }
-  const results: FileCheck[] = [];
-  for (const [i, file] of options.files.entries()) {
-    if (around.isTerminal && options.files.length > 1)
-      around.note(`\r\u001b[K${i + 1} of ${options.files.length}  ${file}`);
-    const result = await checkFile(file, around.today);
-    if (around.isTerminal && options.files.length > 1) around.note("\r\u001b[K");
-    if ("unreadable" in result) around.note(`${file}: ${result.unreadable}\n`);
-    results.push(result);
-  }
-  const report = {
-    table: () => tableReport(results, around),
-    json: () => jsonReport(results),
-    csv: () => csvReport(results),
-    html: () => htmlReport(results, around.today),
-  }[options.format]();
-  if ((await print(report, options.out, around)) !== 0) return 2;
-  const checks = results.flatMap((result) => ("check" in result ? [result.check] : []));
-  for (const { kind, file } of options.prints) {
-    const complaints = await writePrint(kind, file, checks);
-    for (const complaint of complaints) around.note(`${complaint}\n`);
-    if (complaints.some((complaint) => complaint.startsWith(`${file}: `))) return 2;
-  }
-  if (results.some((result) => "unreadable" in result)) return 2;
-  const found = results.some((result) => "check" in result && result.check.findings.some(isOpen));
-  return found && !options.reportOnly ? 1 : 0;
 }
 
-/** Prints a report, or writes it to a file: 0, or 2 where that cannot be. */
-async function print(report: string, out: string | undefined, around: Surroundings) {
-  if (out === undefined) {
-    around.out(report);
+async function act(options: Options, around: Surroundings): Promise<number> {
+  const guard = { sources: options.files, replace: options.replace };
+  await refuseTargets(options, guard);
+  const [first = "", second = ""] = options.files;
+  if (options.trace !== undefined) {
+    const traced = await traceCell(options.trace, first, options.format);
+    if ("complaint" in traced) return complain(traced.complaint, around);
+    await print(traced.report, options, guard, around);
     return 0;
   }
+  if (options.copy) {
+    const copied = await writeCopy(options.copy.kind, first, options.copy.file, guard);
+    if ("complaint" in copied) return complain(copied.complaint, around);
+    await around.out(`${copied.said.map(visible).join("\n  ")}\n`);
+    return 0;
+  }
+  if (options.compare) {
+    const compared = await compareFiles([first, second], options.format, around);
+    if ("complaint" in compared) return complain(compared.complaint, around);
+    await print(compared.report, options, guard, around);
+    return compared.changes > 0 && !options.reportOnly ? 1 : 0;
+  }
+  return checkAll(options, guard, around);
+}
+
+/** Checks file by file, and holds no more than one at a time. */
+async function checkAll(options: Options, guard: Guard, around: Surroundings): Promise<number> {
+  const { files } = options;
+  const report = {
+    table: () => tableReport(around),
+    json: () => jsonReport(),
+    csv: () => csvReport(),
+    html: () => htmlReport(around.today),
+  }[options.format]();
+  const prints = options.prints.map(({ kind, file }) => new Print(kind, file, guard));
+  const tally = { found: 0, unread: 0 };
+  await printing(options, guard, around, async (write) => {
+    await write(report.head);
+    for (const [i, file] of files.entries()) {
+      const result = await checkNext(file, `${i + 1} of ${files.length}`, files.length, around);
+      if ("unreadable" in result) tally.unread++;
+      else if (result.check.findings.some(isOpen)) tally.found++;
+      if ("check" in result)
+        for (const problem of prints.flatMap((each) => each.add(result.check)))
+          complain(problem, around);
+      await write(report.file(result));
+    }
+    await write(report.end());
+  });
+  for (const print of prints) await print.save();
+  if (tally.unread > 0) return 2;
+  return tally.found > 0 && !options.reportOnly ? 1 : 0;
+}
+
+async function checkNext(file: string, place: string, files: number, around: Surroundings) {
+  const shows = around.isTerminal && files > 1;
+  if (shows) around.note(`\r\u001b[K${place}  ${visible(file)}`);
+  const result: FileCheck = await checkFile(file, around.today);
+  if (shows) around.note("\r\u001b[K");
+  if ("unreadable" in result) complain(`${file}: ${result.unreadable}`, around);
+  return result;
+}
+
+/** Says before any work what could not be written after it. */
+async function refuseTargets({ out, prints, copy }: Options, guard: Guard): Promise<void> {
+  const targets = [out, ...prints.map(({ file }) => file), copy?.file].filter(
+    (target) => target !== undefined,
+  );
+  for (const [i, target] of targets.entries()) {
+    await findPlace(target, guard);
+    for (const other of targets.slice(0, i))
+      if (await isSameTarget(target, other))
+        throw new WriteError(`${target}: is named for two reports: give each its own name`);
+  }
+}
+
+async function print(report: string, options: Options, guard: Guard, around: Surroundings) {
+  await printing(options, guard, around, (write) => write(report));
+}
+
+/** Prints, or writes a file that is there when all of it is. */
+async function printing(
+  { out }: Options,
+  guard: Guard,
+  around: Surroundings,
+  action: (write: (text: string) => Promise<void>) => Promise<void>,
+): Promise<void> {
+  if (out === undefined)
+    return action(async (text) => {
+      if (text !== "") await around.out(text);
+    });
+  const file = await SafeFile.begin(out, guard);
   try {
-    await writeFile(out, report);
-    return 0;
+    await action((text) => file.write(text));
   } catch (error) {
-    around.note(`${out}: cannot be written (${(error as NodeJS.ErrnoException).code})\n`);
-    return 2;
+    await file.abandon();
+    throw error;
   }
+  await file.commit();
+}
+
+function complain(line: string, around: Surroundings): 2 {
+  around.note(`${visible(line)}\n`);
+  return 2;
 }

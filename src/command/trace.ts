@@ -1,6 +1,7 @@
 import { cellNamed, lines, TraceError, traceBack } from "../trace";
 import { openFile, unreadableBy } from "./check-file";
 import type { Format } from "./options";
+import { visible, visibleJson } from "./reports/visible";
 
 /** A traced cell as a report, or one line that says why there is none. */
 export type Traced = { readonly report: string } | { readonly complaint: string };
@@ -15,8 +16,8 @@ export async function traceCell(cell: string, file: string, format: Format): Pro
     const steps = traceBack(job, place.sheet, place.row, place.col);
     const report =
       format === "json"
-        ? JSON.stringify({ format: 1, file, steps }, null, 2)
-        : steps.map((step) => lines(step).join("\n")).join("\n\n");
+        ? visibleJson(JSON.stringify({ format: 1, file, steps }, null, 2))
+        : steps.map((step) => lines(step).map(visible).join("\n")).join("\n\n");
     return { report: `${report}\n` };
   } catch (error) {
     const why = error instanceof TraceError ? error.message : unreadableBy(error);

@@ -1,5 +1,7 @@
 import Papa from "papaparse";
 import type { FileCheck } from "../check-file";
+import type { Report } from "./report";
+import { visible } from "./visible";
 
 const columns = [
   ...["file", "sheet", "cell", "severity", "kind", "about", "what", "effect", "mend"],
@@ -7,34 +9,31 @@ const columns = [
 ];
 
 /** The findings as CSV. Text that a spreadsheet would take for a formula is made harmless. */
-export function csvReport(results: readonly FileCheck[]): string {
-  const rows = results.flatMap((result) =>
-    "check" in result
-      ? result.check.findings.map((finding) => ({
-          file: result.file,
-          ...finding,
-          state: finding.accepted ? "accepted" : finding.lapsed ? "accepted before" : "open",
-          reason: (finding.accepted ?? finding.lapsed)?.reason ?? "",
-          initials: (finding.accepted ?? finding.lapsed)?.initials ?? "",
-        }))
-      : [unreadableRow(result.file, result.unreadable)],
-  );
-  return `${Papa.unparse(rows, { columns, escapeFormulae: true, newline: "\r\n" })}\r\n`;
+export function csvReport(): Report {
+  return { head: csvLines([columns]), file: (result) => csvLines(rowsOf(result)), end: () => "" };
 }
 
-function unreadableRow(file: string, why: string) {
-  return {
-    file,
-    sheet: "",
-    cell: "",
-    severity: "wrong",
-    kind: "unreadable",
-    about: "",
-    what: why,
-    effect: "Nothing in this file was checked.",
-    mend: "",
-    state: "open",
-    reason: "",
-    initials: "",
-  };
+/** Rows of texts as lines of CSV, with whatever would act on a screen made visible. */
+export function csvLines(rows: readonly (readonly string[])[]): string {
+  const data = rows.map((row) => row.map(visible));
+  return rows.length === 0
+    ? ""
+    : `${Papa.unparse(data, { escapeFormulae: true, newline: "\r\n" })}\r\n`;
+}
+
+function rowsOf(result: FileCheck): string[][] {
+  const { file } = result;
+  if ("unreadable" in result) {
+    const effect = "Nothing in this file was checked.";
+    return [
+      [file, "", "", "wrong", "unreadable", "", result.unreadable, effect, "", "open", "", ""],
+    ];
+  }
+  return result.check.findings.map((finding) => {
+    const { sheet, cell, severity, kind, about, what, effect, mend, accepted, lapsed } = finding;
+    const state = accepted ? "accepted" : lapsed ? "accepted before" : "open";
+    const { reason = "", initials = "" } = accepted ?? lapsed ?? {};
+    const told = [sheet, cell, severity, kind, about, what, effect, mend];
+    return [file, ...told, state, reason, initials];
+  });
 }

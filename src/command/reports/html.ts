@@ -1,31 +1,34 @@
 import { type Finding, type JobCheck, provenanceLine, provenanceOf } from "../../job";
-import type { FileCheck } from "../check-file";
 import { style } from "./html-style";
+import type { Report } from "./report";
 import { acceptanceText, countsText, kindLines, openAndAccepted, scopeText } from "./summary";
+import { visible } from "./visible";
 
 /** The findings as one page that needs nothing beside it and runs no script. */
-export function htmlReport(results: readonly FileCheck[], made: Date): string {
-  const body = results.map((result) =>
-    "check" in result ? fileSection(result.file, result.check) : unreadable(result),
-  );
-  return `<!doctype html>
+export function htmlReport(made: Date): Report {
+  return {
+    head: `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
 <title>Job check</title>
 <style>${style}</style>
 </head>
 <body>
 <header><h1>Job check</h1><p>Made ${escapeHtml(made.toISOString().slice(0, 16).replace("T", " "))} UTC</p></header>
 <main>
-${body.join("\n")}
-</main>
+`,
+    file: (result) =>
+      `${"check" in result ? fileSection(result.file, result.check) : unreadable(result)}\n`,
+    end: () => `</main>
 <footer><p>The check compares what the workbook states. It does not see the fan, the seat of the
 box or the duct. Local code and licensed practice decide.</p></footer>
 </body>
 </html>
-`;
+`,
+  };
 }
 
 function unreadable({ file, unreadable: why }: { file: string; unreadable: string }): string {
@@ -62,7 +65,7 @@ function findingRow(finding: Finding): string {
   return `<tr><th scope="row">${escapeHtml(place)}</th><td class="${severity}">${severity}</td>${cells}</tr>`;
 }
 
-/** Text made safe inside elements and attributes. */
+/** Text made safe inside elements and attributes, and visible. */
 export function escapeHtml(text: string): string {
   const safe: Record<string, string> = {
     "&": "&amp;",
@@ -71,5 +74,5 @@ export function escapeHtml(text: string): string {
     '"': "&quot;",
     "'": "&#39;",
   };
-  return text.replace(/[&<>"']/g, (character) => safe[character] ?? character);
+  return visible(text).replace(/[&<>"']/g, (character) => safe[character] ?? character);
 }

@@ -1,14 +1,24 @@
 import { type JobCheck, provenanceOf } from "../../job";
-import type { FileCheck } from "../check-file";
+import type { Report } from "./report";
+import { visibleJson } from "./visible";
 
 /** The findings for other programs. `format` is raised when a field changes its meaning. */
-export function jsonReport(results: readonly FileCheck[]): string {
-  const files = results.map((result) =>
-    "check" in result
-      ? { file: result.file, ...content(result.check) }
-      : { file: result.file, unreadable: result.unreadable },
-  );
-  return `${JSON.stringify({ format: 1, files }, null, 2)}\n`;
+export function jsonReport(): Report {
+  let between = "\n";
+  return {
+    head: `{\n  "format": 1,\n  "files": [`,
+    file(result) {
+      const file =
+        "check" in result
+          ? { file: result.file, ...content(result.check) }
+          : { file: result.file, unreadable: result.unreadable };
+      const text = JSON.stringify(file, null, 2).replaceAll("\n", "\n    ");
+      const told = `${between}    ${visibleJson(text)}`;
+      between = ",\n";
+      return told;
+    },
+    end: () => (between === "\n" ? "]\n}\n" : "\n  ]\n}\n"),
+  };
 }
 
 function content({ job, findings, summary, settled }: JobCheck) {

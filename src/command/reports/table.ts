@@ -8,8 +8,9 @@ import {
   provenanceOf,
   type Severity,
 } from "../../job";
-import type { FileCheck } from "../check-file";
+import type { Report } from "./report";
 import { acceptanceText, countsText, kindLines, openAndAccepted, scopeText } from "./summary";
+import { visible, visibleIn } from "./visible";
 
 interface Look {
   readonly width: number;
@@ -19,24 +20,31 @@ interface Look {
 const colours = { wrong: "red", doubtful: "yellow", missing: "cyan" } as const;
 
 /** The findings for a terminal: one row a finding, then a summary a file. */
-export function tableReport(results: readonly FileCheck[], look: Look): string {
-  const parts = results.flatMap((result) =>
-    "check" in result ? [fileReport(result.file, result.check, look)] : [],
-  );
-  const unreadable = results.filter((result) => "unreadable" in result).length;
-  if (results.length > 1) {
-    const total = results.reduce(
-      (sum, result) => sum + ("check" in result ? result.check.findings.filter(isOpen).length : 0),
-      0,
-    );
-    const lost = unreadable > 0 ? `, ${unreadable} could not be read` : "";
-    parts.push(`${results.length} files, ${total} findings${lost}\n`);
-  }
-  return parts.join("\n");
+export function tableReport(look: Look): Report {
+  let files = 0;
+  let open = 0;
+  let lost = 0;
+  let between = "";
+  return {
+    head: "",
+    file(result) {
+      files++;
+      if ("unreadable" in result) lost++;
+      if (!("check" in result)) return "";
+      open += result.check.findings.filter(isOpen).length;
+      const told = between + fileReport(result.file, result.check, look);
+      between = "\n";
+      return told;
+    },
+    end() {
+      const unread = lost > 0 ? `, ${lost} could not be read` : "";
+      return files > 1 ? `${between}${files} files, ${open} findings${unread}\n` : "";
+    },
+  };
 }
 
 function fileReport(file: string, check: JobCheck, look: Look): string {
-  const lines = [`${file}`, `  ${scopeText(check)}`, ""];
+  const lines = [visible(file), `  ${visible(scopeText(check))}`, ""];
   const { open, accepted } = openAndAccepted(check);
   if (open.length > 0) lines.push(findingsTable(open, look), "");
   if (accepted.length > 0) lines.push("  Accepted:", findingsTable(accepted, look), "");
@@ -45,11 +53,12 @@ function fileReport(file: string, check: JobCheck, look: Look): string {
       `  ${String(count).padStart(4)}  ${paint(severity, severity.padEnd(8), look)}  ${title}`,
     );
   lines.push("", `  ${countsText(check)}`, "");
-  lines.push(...wrapped(provenanceLine(provenanceOf(check.job)), look.width), "");
+  lines.push(...wrapped(visible(provenanceLine(provenanceOf(check.job))), look.width), "");
   return lines.join("\n");
 }
 
-function findingsTable(findings: readonly Finding[], look: Look): string {
+function findingsTable(told: readonly Finding[], look: Look): string {
+  const findings = told.map(visibleIn);
   const cell = Math.max(6, ...findings.map((finding) => place(finding).length)) + 2;
   const about = Math.min(16, Math.max(6, ...findings.map((finding) => finding.about.length)) + 2);
   const rest = Math.max(50, look.width - cell - about - 10 - 4);
@@ -81,7 +90,11 @@ function findingsTable(findings: readonly Finding[], look: Look): string {
       place(finding),
       paint(finding.severity, finding.severity, look),
       finding.about,
-      [`${sentence(finding.what)} ${finding.effect}`, acceptanceText(finding), `→ ${finding.mend}`]
+      [
+        `${sentence(finding.what)} ${finding.effect}`,
+        visible(acceptanceText(finding)),
+        `→ ${finding.mend}`,
+      ]
         .filter((line) => line !== "")
         .join("\n"),
     ]);
