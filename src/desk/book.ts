@@ -10,6 +10,13 @@ export interface Area {
   readonly right: number;
 }
 
+/** A text as if typed into one cell. */
+export interface CellText {
+  readonly row: number;
+  readonly col: number;
+  readonly text: string;
+}
+
 /** What the page needs to know of a sheet before it looks at a cell. */
 export interface SheetFacts {
   readonly name: string;
@@ -61,8 +68,10 @@ export interface Book {
   mark(sheet: string, row: number, col: number): CellMark | null;
   /** The entries a drop-down list offers for a cell, or null. */
   choices(sheet: string, row: number, col: number): readonly string[] | null;
-  /** Takes texts as if typed into a block of cells; one step to undo. */
-  enter(sheet: string, top: number, left: number, rows: readonly (readonly string[])[]): void;
+  /** Takes texts as if typed into cells; one step to undo. */
+  enter(sheet: string, cells: readonly CellText[]): void;
+  /** Sets the width of a column, in characters. */
+  widen(sheet: string, col: number, width: number): void;
   /** Empties cells; one step to undo. */
   clear(area: Area): void;
   undo(): void;

@@ -1,11 +1,15 @@
+import { toRef } from "../workbook";
 import type { Area, Book, BookChange, SheetFacts } from "./book";
 import type { Clip } from "./clip";
 import type { Edit } from "./edit";
 import { Extent } from "./extent";
 import { Messages } from "./messages";
+import { formulasFor } from "./rows/grow";
+import { repeated } from "./rows/repeat";
+import { headRow, nextTyped, typedColumns } from "./rows/typed-cells";
 
 /** What a listener is told: which part of the page is another than before. */
-export type DeskTopic = "book" | "sheet" | "cells" | "selection" | "edit" | "messages";
+export type DeskTopic = "book" | "sheet" | "cells" | "selection" | "edit" | "choices" | "messages";
 
 interface Spot {
   readonly row: number;
@@ -25,6 +29,10 @@ export class Desk {
   edit: Edit | null = null;
   /** Counts what was told, as the snapshot of a store. */
   version = 0;
+  /** Column in which a run of Tab began; Enter leads back to it. */
+  private runFrom: number | null = null;
+  /** Rows out of view because another value stands in a column; null while all are shown. */
+  filter: { readonly sheet: string; readonly hidden: ReadonlySet<number> } | null = null;
   /** What was last copied here. */
   clip: Clip | null = null;
   private readonly listeners = new Set<(topic: DeskTopic) => void>();
@@ -58,6 +66,7 @@ export class Desk {
     if (!this.extent.holds(row, col)) return;
     this.head = { row, col };
     if (!extend) this.cursor = this.head;
+    this.runFrom = null;
     this.selected();
   }
 
@@ -106,14 +115,35 @@ export class Desk {
     if (this.edit) this.edit = { ...this.edit, isOver };
   }
 
-  /** Stores the text being typed; false, with the problem noted, where the book refuses it. */
+  /**
+   * Goes on to the next typed cell of the list, as Tab does, or down a row, as Enter does: after a
+   * run of Tab to the column where it began. With −1 the other way.
+   */
+  goOn(key: "Tab" | "Enter", sign: 1 | -1): void {
+    const from = this.cursor;
+    const start = this.runFrom;
+    if (key === "Tab") {
+      const next = nextTyped(this, from, sign);
+      this.moveTo(next.row, next.col);
+      this.runFrom = start === null || next.row !== from.row ? next.col : start;
+      if (start === null && next.row === from.row) this.runFrom = from.col;
+    } else if (start !== null && sign > 0) {
+      this.moveTo(this.extent.rowFrom(from.row, 1), start);
+      this.runFrom = start;
+    } else this.step(sign, 0);
+  }
+
+  /**
+   * Stores the text being typed; false, with the problem noted, where the book refuses it. A formula
+   * that cannot be read is kept as text and told of, so that what is typed next goes to its own cell.
+   */
   commit(): boolean {
     const { edit } = this;
     if (!edit) return true;
     const before = this.book.content(edit.sheet, edit.row, edit.col);
     this.book.endEdit();
     try {
-      if (edit.text !== before) this.book.enter(edit.sheet, edit.row, edit.col, [[edit.text]]);
+      if (edit.text !== before) this.enter(edit);
     } catch (thrown) {
       this.book.beginEdit();
       this.edit = { ...edit, problem: messageOf(thrown) };
@@ -125,11 +155,95 @@ export class Desk {
     return true;
   }
 
+  /** Enters a text, and with the first of a new row the formulas of the row above. */
+  private enter({ sheet, row, col, text }: Pick<Edit, "sheet" | "row" | "col" | "text">): void {
+    const further = text === "" ? [] : formulasFor(this, row).filter((cell) => cell.col !== col);
+    try {
+      this.book.enter(sheet, [{ row, col, text }, ...further]);
+    } catch (thrown) {
+      if (!text.startsWith("=") || this.sheet.isProtected) throw thrown;
+      this.book.enter(sheet, [{ row, col, text: `'${text}` }]);
+      this.messages.add(
+        "error",
+        `${toRef(row, col)}: kept as text, since it cannot be read as a formula. ${messageOf(thrown)}`,
+      );
+    }
+  }
+
   cancel(): void {
     if (!this.edit) return;
     this.edit = null;
     this.book.endEdit();
     this.tell("edit");
+  }
+
+  /** Enters a text into the active cell; nothing where there is none. */
+  enterHere(text: string): void {
+    const { row, col } = this.cursor;
+    if (text !== "") this.attempt(() => this.enter({ sheet: this.sheet.name, row, col, text }));
+  }
+
+  /** Goes to the next row of the list and repeats there what this row and the one above share. */
+  nextLike(): void {
+    const { row } = this.cursor;
+    const cells = repeated(this, row);
+    const next = this.extent.rowFrom(row, 1);
+    if (cells.length > 0)
+      this.attempt(() => this.book.enter(this.sheet.name, [...cells, ...formulasFor(this, next)]));
+    const first = typedColumns(this, next)[0] ?? this.cursor.col;
+    this.moveTo(next, first);
+    this.runFrom = first;
+  }
+
+  /** Opens the drop-down list of the active cell; false where it has none. */
+  offerChoices(): boolean {
+    const { row, col } = this.cursor;
+    if (!this.book.choices(this.sheet.name, row, col)) return false;
+    this.beginEdit("cell");
+    this.tell("choices");
+    return true;
+  }
+
+  /** Shows of the list at the active cell only the rows that show the same in its column. */
+  filterHere(): void {
+    const { row, col } = this.cursor;
+    const { name } = this.sheet;
+    const head = headRow(this, row);
+    const wanted = this.book.shown(name, row, col);
+    const hidden = new Set<number>();
+    for (let each = head + 1; each < this.extent.usedRows; each++)
+      if (this.book.shown(name, each, col) !== wanted) hidden.add(each);
+    this.filter = { sheet: name, hidden };
+    this.messages.add("info", `Only rows with "${wanted}" in this column are shown.`);
+    this.layOut();
+  }
+
+  showAllRows(): void {
+    this.filter = null;
+    this.layOut();
+  }
+
+  private layOut(): void {
+    const { cursor } = this;
+    this.sheet = this.readFacts();
+    this.extent = new Extent(this.sheet, { row: this.extent.rows - 1, col: this.extent.cols - 1 });
+    this.tell("sheet");
+    this.moveTo(cursor.row, cursor.col);
+  }
+
+  /** The active sheet, with the rows that a filter leaves out. */
+  private readFacts(): SheetFacts {
+    const facts = activeSheet(this.book);
+    if (this.filter?.sheet !== facts.name) return facts;
+    const hiddenRows = new Set([...facts.hiddenRows, ...this.filter.hidden]);
+    return { ...facts, hiddenRows, width: (col) => facts.width(col) };
+  }
+
+  /** Shows the sheet so many tabs further on. */
+  turnSheet(by: 1 | -1): void {
+    const names = this.book.sheets().map(({ name }) => name);
+    const next = names[names.indexOf(this.sheet.name) + by];
+    if (next !== undefined) this.showSheet(next);
   }
 
   clear(): void {
@@ -196,6 +310,7 @@ export class Desk {
       this.edit = null;
       this.clip = null;
       this.spots.clear();
+      this.filter = null;
     }
     this.readSheet();
     this.tell(change.kind === "layout" ? "sheet" : "book");
@@ -203,7 +318,7 @@ export class Desk {
 
   /** Lays out more blank rows where the used ones come near the end. */
   private growWithUse(): void {
-    const facts = activeSheet(this.book);
+    const facts = this.readFacts();
     this.sheet = facts;
     const { rows, cols } = this.extent;
     this.extent = new Extent(facts, { row: rows - 1, col: cols - 1 });
@@ -218,7 +333,7 @@ export class Desk {
   }
 
   private readSheet(): void {
-    this.sheet = activeSheet(this.book);
+    this.sheet = this.readFacts();
     const { top: row, left: col } = this.book.selection;
     this.cursor = this.head = { row, col };
     this.extent = new Extent(this.sheet, this.cursor);

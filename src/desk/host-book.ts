@@ -1,5 +1,5 @@
 import type { StyleSpec } from "../workbook";
-import type { Area, Book, BookChange, CellMark, SheetFacts } from "./book";
+import type { Area, Book, BookChange, CellMark, CellText, SheetFacts } from "./book";
 import type { Change, Mark, SheetInfo, WorkbookHost } from "./host";
 import { type CellLook, plainLook } from "./look/cell-look";
 import { placeName } from "./text/place";
@@ -65,14 +65,17 @@ export class HostBook implements Book {
 
   choices(sheet: string, row: number, col: number): readonly string[] | null {
     const list = this.host.validationAt(sheet, row, col)?.list;
-    if (!list?.inCellDropDown || list.source.startsWith("=")) return null;
+    if (!list?.inCellDropDown) return null;
+    if (list.source.startsWith("=")) return this.host.listedAt(sheet, list.source.slice(1));
     return list.source.split(",").map((entry) => entry.trim());
   }
 
-  enter(sheet: string, top: number, left: number, rows: readonly (readonly string[])[]): void {
-    const only = rows.length === 1 && rows[0]?.length === 1 ? rows[0][0] : undefined;
-    if (only !== undefined) this.host.userEnters(sheet, top, left, only);
-    else this.host.userEntersBlock(sheet, top, left, rows);
+  enter(sheet: string, cells: readonly CellText[]): void {
+    this.host.userEntersCells(sheet, cells);
+  }
+
+  widen(sheet: string, col: number, width: number): void {
+    this.host.userWidens(sheet, col, width);
   }
 
   clear(area: Area): void {

@@ -25,13 +25,13 @@ describe("the desk by keyboard alone", () => {
     await keyboard.press("Tab");
     await keyboard.type("3");
     await keyboard.press("Enter");
-    expect(await addressField(page).inputValue()).toBe("M3");
+    expect(await addressField(page).inputValue()).toBe("K3");
     expect(await (await cell(page, "M2")).textContent()).toBe("3.0");
     await keyboard.press("F6");
     const pane = page.getByRole("complementary", { name: "Task pane" });
     expect(await pane.evaluate((each) => each.contains(document.activeElement))).toBe(true);
     await keyboard.press("Shift+F6");
-    const focused = await cell(page, "M3");
+    const focused = await cell(page, "K3");
     expect(await focused.evaluate((each) => each === document.activeElement)).toBe(true);
     expect(await read(page, "P2")).toBe((1.07 * 42 * Math.sqrt(3)).toFixed(1));
   });

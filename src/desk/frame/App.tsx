@@ -4,6 +4,7 @@ import type { Desk } from "../desk";
 import type { Files } from "../files/files";
 import { Divider } from "./Divider";
 import { EntryBar } from "./EntryBar";
+import { FindBar } from "./FindBar";
 import { GridView } from "./GridView";
 import { LeaveDialog } from "./LeaveDialog";
 import { Notices } from "./Notices";
@@ -27,6 +28,7 @@ export function App({ desk, files }: AppProps) {
   const [paneWidth, setPaneWidth] = useState(400);
   /** What is done once the changes of the open job are saved or let go. */
   const [pending, setPending] = useState<(() => void) | null>(null);
+  const [isFinding, setFinding] = useState(false);
   const picker = useRef<HTMLInputElement>(null);
 
   const leaveFor = useCallback(
@@ -40,7 +42,10 @@ export function App({ desk, files }: AppProps) {
     (list: readonly File[]) => void files.read(list).then((file) => file && leaveFor(file.open)),
     [files, leaveFor],
   );
-  useEffect(() => attendPage({ desk, files, onFiles: open }), [desk, files, open]);
+  useEffect(
+    () => attendPage({ desk, files, onFiles: open, onFind: () => setFinding(true) }),
+    [desk, files, open],
+  );
 
   return (
     <FluentProvider theme={fluentThemes[theme]} className="desk">
@@ -50,6 +55,7 @@ export function App({ desk, files }: AppProps) {
         onNew={() => leaveFor(() => void files.openBlank())}
         onSave={() => files.save()}
         onCopy={(kind) => void files.saveWithoutAddIn(kind)}
+        onFind={() => setFinding(true)}
         theme={choice}
         onTheme={choose}
         isPaneShown={isPaneShown}
@@ -62,6 +68,7 @@ export function App({ desk, files }: AppProps) {
         <div className="desk-work">
           <SheetTabs desk={desk} />
           <EntryBar desk={desk} />
+          {isFinding && <FindBar desk={desk} onClose={() => setFinding(false)} />}
           <GridView desk={desk} theme={theme} />
           <StatusLine desk={desk} />
           <Notices desk={desk} />

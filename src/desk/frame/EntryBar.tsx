@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from "react";
 import { type Desk, messageOf } from "../desk";
 import { goTo } from "../go-to";
-import { stepOfCommit } from "../grid/keys";
+import { goOn } from "../grid/keys";
 import { meaningOf } from "../text/errors";
 import { placeName } from "../text/place";
 import { focusGrid } from "./regions";
@@ -59,11 +59,10 @@ function ContentField({ desk }: { desk: Desk }) {
     if (isHere) field.current?.focus();
   }, [isHere]);
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
-    const step = stepOfCommit(event);
-    if (step) {
+    if (event.key === "Enter" || event.key === "Tab") {
       event.preventDefault();
       if (!desk.commit()) return;
-      desk.step(...step);
+      goOn(event, desk);
       focusGrid();
     } else if (event.key === "Escape") {
       desk.cancel();

@@ -22,6 +22,7 @@ import {
   PanelRightRegular,
 } from "@fluentui/react-icons";
 import type { Desk } from "../desk";
+import { RowsMenu } from "./RowsMenu";
 import { type ThemeChoice, themeChoices } from "./theme";
 import { useDesk } from "./use-desk";
 
@@ -39,6 +40,7 @@ export interface ToolsProps {
   readonly onSave: () => void;
   /** Saves a copy that needs no add-in. */
   readonly onCopy: (kind: "plain" | "values") => void;
+  readonly onFind: () => void;
   readonly theme: ThemeChoice;
   readonly onTheme: (theme: ThemeChoice) => void;
   readonly isPaneShown: boolean;
@@ -61,6 +63,7 @@ export function Tools(props: ToolsProps) {
           Save a copy
         </ToolbarButton>
         <CopyMenu onCopy={props.onCopy} />
+        <RowsMenu desk={desk} onFind={props.onFind} />
         <ToolbarButton icon={<DocumentAddRegular />} onClick={props.onNew}>
           New
         </ToolbarButton>

@@ -6,13 +6,14 @@ interface PageParts {
   readonly desk: Desk;
   readonly files: Files;
   readonly onFiles: (files: readonly File[]) => void;
+  readonly onFind: () => void;
 }
 
 /** Keys and events that belong to the whole page; returns how to stop listening. */
-export function attendPage({ desk, files, onFiles }: PageParts): () => void {
+export function attendPage({ desk, files, onFiles, onFind }: PageParts): () => void {
   const stop = new AbortController();
   const { signal } = stop;
-  addEventListener("keydown", (event) => pageKey(event, desk, files), { signal });
+  addEventListener("keydown", (event) => pageKey(event, desk, files, onFind), { signal });
   addEventListener(
     "beforeunload",
     (event) => {
@@ -40,11 +41,12 @@ export function attendPage({ desk, files, onFiles }: PageParts): () => void {
   return () => stop.abort();
 }
 
-function pageKey(event: KeyboardEvent, desk: Desk, files: Files): void {
+function pageKey(event: KeyboardEvent, desk: Desk, files: Files, onFind: () => void): void {
   if (event.defaultPrevented || event.altKey) return;
   if (event.key === "F6") nextRegion(event.shiftKey);
   else if (!(event.ctrlKey || event.metaKey)) return;
   else if (event.key.toLowerCase() === "s") files.save();
+  else if (/^[fh]$/i.test(event.key)) onFind();
   else if (isTyping(event.target)) return;
   else if (event.key === "z") desk.undo();
   else if (event.key === "y" || event.key === "Z") desk.redo();

@@ -1,5 +1,6 @@
 import type { ICellEditorComp, ICellEditorParams } from "ag-grid-community";
 import { toRef } from "../../workbook";
+import { restOf } from "../rows/complete";
 import type { GridContext } from "./cell-view";
 import type { Line } from "./line";
 
@@ -22,9 +23,13 @@ export class CellEditor implements ICellEditorComp<Line> {
     input.value = desk.edit?.text ?? "";
     const choices = desk.book.choices(desk.sheet.name, row, col);
     if (choices) input.setAttribute("list", offer(choices));
-    input.addEventListener("input", () => desk.retype(input.value));
+    input.addEventListener("input", (event) => {
+      desk.retype(input.value);
+      if ((event as InputEvent).inputType === "insertText") this.complete(row, col);
+    });
     this.forget = desk.subscribe((topic) => {
       if (topic === "edit" && desk.edit) this.show(desk.edit.text, desk.edit.problem);
+      if (topic === "choices") input.showPicker?.();
     });
     this.fit();
   }
@@ -37,6 +42,8 @@ export class CellEditor implements ICellEditorComp<Line> {
     if (this.context?.desk.edit?.place !== "cell") return;
     this.input.focus({ preventScroll: true });
     this.input.setSelectionRange(this.input.value.length, this.input.value.length);
+    const { edit } = this.context.desk;
+    if (edit.isOver) this.complete(edit.row, edit.col);
   }
 
   getValue(): string {
@@ -45,6 +52,18 @@ export class CellEditor implements ICellEditorComp<Line> {
 
   destroy(): void {
     this.forget();
+  }
+
+  /** Offers the rest of a text that the column knows, selected so that further typing replaces it. */
+  private complete(row: number, col: number): void {
+    const { input, context } = this;
+    const typed = input.value;
+    if (!context?.desk.edit?.isOver || input.selectionStart !== typed.length) return;
+    const rest = restOf(context.desk, row, col, typed);
+    if (rest === "") return;
+    input.value = typed + rest;
+    input.setSelectionRange(typed.length, input.value.length);
+    context.desk.retype(input.value);
   }
 
   private show(text: string, problem: string | null): void {

@@ -29,10 +29,16 @@ export function columnsOf({ sheet: facts, extent }: Desk): ColDef<Line>[] {
       valueGetter: () => "",
       cellRenderer: CellView,
       cellEditor: CellEditor,
+      resizable: true,
       editable: true,
     });
   }
   return [numbers(extent.rows), ...letters];
+}
+
+/** The width in characters that shows as so many pixels. */
+export function charactersOf(pixels: number): number {
+  return Math.max(1, Math.round(((pixels - padding) / digit) * 100) / 100);
 }
 
 export function columnWidth(facts: SheetFacts, col: number): number {

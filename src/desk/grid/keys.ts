@@ -1,5 +1,6 @@
 import { fillDown } from "../blocks";
 import type { Desk } from "../desk";
+import { shifted } from "../text/shift";
 
 /** What the keyboard needs of the grid besides the desk. */
 export interface KeyTarget {
@@ -25,6 +26,7 @@ export function pressKey(event: Key, target: KeyTarget): boolean {
 function keyInEditor(event: Key, desk: Desk): boolean {
   const { edit } = desk;
   if (!edit || event.altKey) return false;
+  if (event.ctrlKey || event.metaKey) return commandInEditor(event, desk);
   if (event.key === "F2") {
     desk.setOver(!edit.isOver);
     return true;
@@ -33,24 +35,44 @@ function keyInEditor(event: Key, desk: Desk): boolean {
     desk.cancel();
     return true;
   }
-  const step = stepOfCommit(event) ?? (edit.isOver ? arrows[event.key] : undefined);
-  if (!step) return false;
-  if (desk.commit()) desk.step(...step);
+  if (event.key === "Enter" || event.key === "Tab") {
+    if (desk.commit()) goOn(event, desk);
+    return true;
+  }
+  const step = edit.isOver && !event.ctrlKey && !event.metaKey ? arrows[event.key] : undefined;
+  if (step && desk.commit()) desk.step(...step);
+  return step !== undefined;
+}
+
+/** Keys that finish the entry and go on. Those of the text field itself are left to it. */
+function commandInEditor({ key }: Key, desk: Desk): boolean {
+  if (key === ";") desk.retype(today());
+  else if (key === "." && desk.commit()) desk.nextLike();
+  else if (key === "Enter") desk.commit();
+  else return false;
   return true;
 }
 
-/** Where finishing an entry leads: Enter down, Tab to the right, with Shift the other way. */
-export function stepOfCommit({ key, shiftKey }: Key): readonly [number, number] | undefined {
-  const sign = shiftKey ? -1 : 1;
-  if (key === "Enter") return [sign, 0];
-  if (key === "Tab") return [0, sign];
-  return undefined;
+function today(): string {
+  const now = new Date();
+  const [month, day] = [now.getMonth() + 1, now.getDate()].map((n) => String(n).padStart(2, "0"));
+  return `${now.getFullYear()}-${month}-${day}`;
+}
+
+function contentAbove({ book, sheet, cursor: { row, col } }: Desk): string {
+  if (row === 0) return "";
+  return shifted(book.content(sheet.name, row - 1, col), { row: row - 1, col }, { row, col });
+}
+
+/** Finishing an entry: Enter leads down, Tab to the next typed cell, with Shift the other way. */
+export function goOn({ key, shiftKey }: Pick<Key, "key" | "shiftKey">, desk: Desk): void {
+  desk.goOn(key === "Tab" ? "Tab" : "Enter", shiftKey ? -1 : 1);
 }
 
 function keyOnCell(event: Key, { desk, page }: KeyTarget): boolean {
   const { key, shiftKey } = event;
   const isCommand = event.ctrlKey || event.metaKey;
-  if (event.altKey) return false;
+  if (event.altKey) return key === "ArrowDown" && desk.offerChoices();
   if (isCommand) return commandOnCell(event, desk);
   const arrow = arrows[key];
   const { cursor, head, extent } = desk;
@@ -60,7 +82,8 @@ function keyOnCell(event: Key, { desk, page }: KeyTarget): boolean {
   else if (key === "PageUp") desk.step(-page(), 0, shiftKey);
   else if (key === "Home") desk.moveTo(from.row, extent.colFrom(-1, 1), shiftKey);
   else if (key === "End") desk.moveTo(from.row, lastInRow(desk, from.row), shiftKey);
-  else if (key === "Enter" || key === "Tab") desk.step(...(stepOfCommit(event) ?? [0, 0]));
+  else if (key === "Enter" || key === "Tab") goOn(event, desk);
+  else if (key === " " && shiftKey) desk.selectArea(cursor.row, 0, cursor.row, extent.lastUsed.col);
   else if (key === "F2") desk.beginEdit("cell");
   else if (key === "Delete" || key === "Backspace") desk.clear();
   else if (key === "Escape") desk.moveTo(cursor.row, cursor.col);
@@ -78,6 +101,11 @@ function commandOnCell({ key, shiftKey }: Key, desk: Desk): boolean {
   else if (key === "End") desk.moveTo(extent.lastUsed.row, extent.lastUsed.col, shiftKey);
   else if (key === "a") desk.selectArea(0, 0, extent.lastUsed.row, extent.lastUsed.col);
   else if (key === "d") fillDown(desk);
+  else if (key === "PageDown" || key === "PageUp") desk.turnSheet(key === "PageDown" ? 1 : -1);
+  else if (key === "'") desk.enterHere(contentAbove(desk));
+  else if (key === ";") desk.enterHere(today());
+  else if (key === ".") desk.nextLike();
+  else if (key === " ") desk.selectArea(0, cursor.col, extent.lastUsed.row, cursor.col);
   else return false;
   return true;
 }

@@ -2,7 +2,7 @@ import { createGrid, type GridApi } from "ag-grid-community";
 import type { Desk, DeskTopic } from "../desk";
 import type { ThemeName } from "../look/theme-name";
 import { type GridContext, showSelection } from "./cell-view";
-import { columnsOf } from "./columns";
+import { charactersOf, columnsOf } from "./columns";
 import { type Line, Lines } from "./line";
 import { lineHeight } from "./line-height";
 import { registerModules } from "./modules";
@@ -41,6 +41,11 @@ export class SheetGrid {
       animateRows: false,
       ensureDomOrder: true,
       rowBuffer: 12,
+      onColumnResized: ({ finished, column, source }) => {
+        if (!finished || !column || source !== "uiColumnResized") return;
+        const width = charactersOf(column.getActualWidth());
+        desk.attempt(() => desk.book.widen(desk.sheet.name, Number(column.getColId()), width));
+      },
       focusGridInnerElement: () => {
         this.focus();
         return true;

@@ -11,6 +11,14 @@ import { HostRange } from "./host-range";
 import type { Mark } from "./marks/marks";
 import type { OpenBook } from "./open-book";
 import { ruleOf } from "./validations";
+import { HostError } from "./wire/errors";
+
+/** A text for a cell. */
+interface TypedCell {
+  readonly row: number;
+  readonly col: number;
+  readonly text: string;
+}
 
 /** The cells of the open workbook as the page reads and changes them. */
 export abstract class PageSide {
@@ -73,15 +81,32 @@ export abstract class PageSide {
     return this.book.tab(sheet).width(col);
   }
 
+  /** The entries of a drop-down list that stand in cells: each once, blanks left out. */
+  listedAt(sheet: string, address: string): readonly string[] | null {
+    const tab = this.book.tab(sheet);
+    try {
+      const range = this.book.rangeAnywhere(tab, address.replaceAll("$", ""));
+      const used = range.tab.used(range);
+      const entries = new Set<string>();
+      if (used !== null)
+        range.with(used).forEach((row, col) => {
+          const text = this.text(range.tab.name, row, col).trim();
+          if (text !== "") entries.add(text);
+        });
+      return [...entries];
+    } catch (thrown) {
+      // A list that is worked out by a formula is no list of cells.
+      if (thrown instanceof HostError) return null;
+      throw thrown;
+    }
+  }
+
   /**
    * Takes what the person typed into a cell. Throws a HostError that says why it cannot be taken:
    * a formula that cannot be read, a protected sheet.
    */
   userEnters(sheet: string, row: number, col: number, text: string): void {
-    const tab = this.book.tab(sheet);
-    const isText = this.book.formats.isText(tab, row, col);
-    const content = readContent(text, isText, this.book.workbook.date1904);
-    this.write("user", [{ tab, row, col, content }]);
+    this.userEntersCells(sheet, [{ row, col, text }]);
   }
 
   /** Takes rows of texts, as pasted, from a first cell on; undone as one. */
@@ -91,16 +116,27 @@ export abstract class PageSide {
     left: number,
     rows: readonly (readonly string[])[],
   ): void {
+    const cells = rows.flatMap((line, r) =>
+      line.map((text, c) => ({ row: top + r, col: left + c, text })),
+    );
+    this.userEntersCells(sheet, cells);
+  }
+
+  /** Takes texts for cells here and there on a sheet; undone as one. */
+  userEntersCells(sheet: string, cells: readonly TypedCell[]): void {
     const tab = this.book.tab(sheet);
-    const edits: CellEdit[] = [];
-    for (const [r, line] of rows.entries())
-      for (const [c, text] of line.entries()) {
-        const [row, col] = [top + r, left + c];
-        const isText = this.book.formats.isText(tab, row, col);
-        const content = readContent(text, isText, this.book.workbook.date1904);
-        edits.push({ tab, row, col, content });
-      }
+    const edits = cells.map(({ row, col, text }): CellEdit => {
+      const isText = this.book.formats.isText(tab, row, col);
+      return { tab, row, col, content: readContent(text, isText, this.book.workbook.date1904) };
+    });
     this.write("user", edits);
+  }
+
+  /** Sets the width of a column in characters. */
+  userWidens(sheet: string, col: number, width: number): void {
+    const tab = this.book.tab(sheet);
+    tab.widths.set(col, width);
+    this.book.touched({ kind: "layout", sheet: tab.name });
   }
 
   /** Empties cells, as the Delete key does. */

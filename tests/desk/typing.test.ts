@@ -1,0 +1,126 @@
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { deskBrowser } from "./setup/browser";
+import { addressField, cell, contentField, goTo, messages, read, tool, type } from "./setup/cells";
+
+const open = deskBrowser();
+
+/** Presses keys one after the other and counts them; a chord counts once. */
+async function pressAll(page: Page, keys: readonly string[]): Promise<number> {
+  let count = 0;
+  for (const key of keys) {
+    const each = key.length > 1 && /^(Tab|Enter|Control\+.|Alt\+.*)$/.test(key) ? [key] : [...key];
+    for (const one of each) await page.keyboard.press(one);
+    count += each.length;
+  }
+  return count;
+}
+
+describe("typing fans at the desk", () => {
+  it("takes at most 25 keys a fan: over typed cells only, completed from the lists and the column", async () => {
+    const page = await open();
+    await goTo(page, "Fans!A105");
+    expect(await addressField(page).inputValue()).toBe("A105");
+    const before = await read(page, "Fans!P105");
+    await goTo(page, "Fans!A105");
+    const start = await pressAll(page, ["Control+."]);
+    expect(await addressField(page).inputValue()).toBe("A106");
+    // Dwelling and box are repeated from the rows above; the rest is typed.
+    const typed = await pressAll(page, [
+      ...["Tab", "B9", "Tab", "H", "Tab", "b", "Tab", "o", "Tab", "Tab"],
+      ...["110", "Tab"],
+    ]);
+    expect(await addressField(page).inputValue()).toBe("H106");
+    const rest = await pressAll(page, ["Tab", "A", "Tab", "4.1", "Tab"]);
+    expect(start + typed + rest).toBeLessThanOrEqual(25);
+    expect(await read(page, "D106")).toBe("bathroom");
+    expect(await read(page, "E106")).toBe("on demand");
+    expect(before).not.toBe("");
+  });
+
+  it("gives a new row below the list the formulas of the row above, in one step to undo", async () => {
+    const page = await open();
+    await goTo(page, "Fans!A106");
+    await page.keyboard.type("Lot 99");
+    await page.keyboard.press("Enter");
+    await goTo(page, "Fans!P106");
+    expect(await contentField(page).inputValue()).toContain("FANROW.FLOW(J106");
+    await page.keyboard.press("Control+z");
+    expect(await read(page, "Fans!A106")).toBe("");
+    await goTo(page, "Fans!P106");
+    expect(await contentField(page).inputValue()).toBe("");
+  });
+
+  it("keeps a broken formula as text, says so, and lets the next entry go to its own cell", async () => {
+    const page = await open();
+    await goTo(page, "Dwellings!H2");
+    await page.keyboard.type("=SUM(1");
+    await page.keyboard.press("Enter");
+    await page.keyboard.type("next");
+    await page.keyboard.press("Enter");
+    expect(await read(page, "H2")).toBe("=SUM(1");
+    expect(await read(page, "H3")).toBe("next");
+    await messages(page)
+      .getByText(/^H2: kept as text/)
+      .waitFor();
+  });
+
+  it("sorts, inserts and takes out rows by their typed cells, and leaves formulas in place", async () => {
+    const page = await open();
+    const formula = async (address: string) => {
+      await goTo(page, address);
+      return contentField(page).inputValue();
+    };
+    const before = await formula("Dwellings!E2");
+    const rows = async (name: string) => {
+      await tool(page, "Rows").click();
+      await page.getByRole("menuitem", { name }).click();
+    };
+    const names = async () => {
+      const all: string[] = [];
+      for (const row of [2, 3, 4, 28]) all.push(await read(page, `Dwellings!A${row}`));
+      return all;
+    };
+    const first = await names();
+    await goTo(page, "Dwellings!A2");
+    await rows("Sort by this column, down");
+    const turned = await names();
+    expect(turned[0]).toBe(first[3]);
+    expect(turned[3]).toBe(first[0]);
+    expect(await formula("Dwellings!E2")).toBe(before);
+    await page.keyboard.press("Control+z");
+    expect(await names()).toEqual(first);
+    await goTo(page, "Dwellings!A3");
+    await rows("Insert a row here");
+    expect(await read(page, "Dwellings!A3")).toBe("");
+    expect(await read(page, "Dwellings!A4")).toBe(first[1]);
+    await goTo(page, "Dwellings!A3");
+    await rows("Take this row out");
+    expect(await names()).toEqual(first);
+  });
+
+  it("finds and replaces in typed cells", async () => {
+    const page = await open();
+    await goTo(page, "Fans!A1");
+    await page.keyboard.press("Control+f");
+    const bar = page.getByRole("search", { name: "Find and replace" });
+    await bar.getByRole("textbox", { name: "Find" }).fill("Guest bath");
+    await page.keyboard.press("Enter");
+    expect(await addressField(page).inputValue()).toMatch(/^C\d+$/);
+    await bar.getByRole("textbox", { name: "Replace with" }).fill("Spare bath");
+    await bar.getByRole("button", { name: "Replace all" }).click();
+    await bar.getByText(/cells changed/).waitFor();
+    await page.keyboard.press("Escape");
+    await type(page, "Fans!W2", "x");
+  });
+
+  it("turns the sheets with Ctrl+PageDown and types today with Ctrl+;", async () => {
+    const page = await open();
+    await goTo(page, "Dwellings!H2");
+    await page.keyboard.press("Control+;");
+    expect(await read(page, "H2")).toMatch(/^\d{4}-\d\d-\d\d$/);
+    await page.keyboard.press("Control+PageDown");
+    await page.getByRole("tab", { name: "Boxes", selected: true }).first().waitFor();
+    await (await cell(page, "A1")).waitFor();
+  });
+});
