@@ -2,11 +2,11 @@ import {
   cellName,
   columnIndex,
   type FindingKind,
-  fanFormulas,
   firstRow,
+  formulasOf,
   type JobSize,
   layouts,
-  type SheetKind,
+  plainPlan,
 } from "../src/job";
 import { type JobRows, type Row, serial } from "./job-rows";
 
@@ -21,11 +21,6 @@ export interface Planted {
 /** Plants the faults of the demo job and returns the answer key. */
 export function plantFaults(rows: JobRows): Planted[] {
   const key: Planted[] = [];
-  const layoutOf = (kind: SheetKind) => {
-    const layout = layouts.find((entry) => entry.kind === kind);
-    if (!layout) throw new Error(`no layout ${kind}`);
-    return layout;
-  };
   const plant = (
     sheet: "fans" | "boxes" | "dwellings",
     i: number,
@@ -37,7 +32,7 @@ export function plantFaults(rows: JobRows): Planted[] {
     const row = rows[sheet][i];
     if (!row) throw new Error(`no row ${i} on ${sheet}`);
     change(row);
-    const layout = layoutOf(sheet);
+    const layout = plainPlan[sheet];
     const cell = cellName(firstRow + i, columnIndex(layout, field));
     key.push({ sheet: layout.title, cell, kind, planted });
   };
@@ -172,7 +167,9 @@ export function plantFaults(rows: JobRows): Planted[] {
   fan(hoodRow, "required", "formula-typed-over", "required rate typed", { required: 50 });
   const other = find(demand, hoodRow + 1);
   fan(other, "flow", "value-differs", "formula points one row up", {
-    flow: { formula: fanFormulas(firstRow + other - 1, sizeOf(rows)).flow as string },
+    flow: {
+      formula: formulasOf("fans", firstRow + other - 1, sizeOf(rows), plainPlan).flow as string,
+    },
   });
   fan(other + 2, "status", "cell-error", "the cell it needs was deleted", {
     status: { formula: "FANROW.RANGE_STATUS(#REF!,1,8)" },
@@ -192,8 +189,8 @@ export function staleFlow(rows: JobRows, key: Planted[]): { row: number; factor:
   const row = rows.fans.findLastIndex(
     (fan, i) => fan.roomKind === "bathroom" && fan.duty === "on demand" && !taken.has(firstRow + i),
   );
-  const layout = layouts.find((entry) => entry.kind === "fans");
-  if (!layout || row < 0) throw new Error("no fan row for the stale value");
+  const layout = plainPlan.fans;
+  if (row < 0) throw new Error("no fan row for the stale value");
   key.push({
     sheet: layout.title,
     cell: cellName(firstRow + row, columnIndex(layout, "flow")),

@@ -1,5 +1,5 @@
 import Papa from "papaparse";
-import { columnIndex, fansLayout } from "../src/job";
+import { columnIndex, plainPlan } from "../src/job";
 import { estimateRows } from "./estimate-rows";
 import { existingRows } from "./existing-rows";
 import { plantFaults, staleFlow } from "./faults";
@@ -21,8 +21,8 @@ export function files(): Record<string, Uint8Array | string> {
   const key = plantFaults(rows);
   const stale = staleFlow(rows, key);
   const demo = jobWorkbook(rows);
-  const fans = demo.sheet(fansLayout.title);
-  const cell = fans?.cell(stale.row, columnIndex(fansLayout, "flow"));
+  const fans = demo.sheet(plainPlan.fans.title);
+  const cell = fans?.cell(stale.row, columnIndex(plainPlan.fans, "flow"));
   if (!cell?.formula || typeof cell.value !== "number") throw new Error("no flow to make stale");
   fans?.setFormula(cell.row, cell.col, cell.formula, cell.value * stale.factor);
   return {

@@ -2,7 +2,6 @@ import { worksheetFunctions } from "../functions";
 import {
   cellName,
   type Field,
-  fieldChoices,
   firstRow,
   formulasOf,
   headingOf,
@@ -45,7 +44,7 @@ function stylesOf(workbook: Workbook) {
     heading: workbook.addStyle({ bold: true, fill: "1F4E4A", color: "FFFFFF", wrap: true }),
     help: workbook.addStyle({ italic: true, color: "5A6664" }),
     label: workbook.addStyle({ bold: true }),
-    cell: (field: Field) => of(numberFormatOf(field), field.computed === true),
+    cell: (field: Field) => of(numberFormatOf(field), field.is !== undefined),
   };
 }
 
@@ -101,7 +100,7 @@ function addTable(
     autoFilter: `A1:${cellName(last, fields.length - 1)}`,
     printLandscape: true,
     validations: fields.flatMap((field, col) => {
-      const list = fieldChoices[field.key];
+      const list = field.choices;
       return list ? [{ ref: `${cellName(firstRow, col)}:${cellName(last, col)}`, list }] : [];
     }),
   });

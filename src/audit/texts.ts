@@ -18,7 +18,7 @@ export function auditTexts(audit: Audit, scan: SheetScan): void {
   const fit = audit.places.fitOf(scan.grid.name);
   const fields = layouts.find(({ kind }) => kind === fit?.kind)?.fields ?? [];
   // In a field for text a number is as good as a text.
-  const words = fields.filter(({ holds, computed }) => holds === "text" && !computed);
+  const words = fields.filter(({ holds, is }) => holds === "text" && !is);
   const wordCols = new Set(words.map(({ key }) => fit?.columns.get(key)?.col));
   for (const column of scan.columns)
     if (!wordCols.has(column.col)) auditTextsOf(audit, scan, column);

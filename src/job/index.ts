@@ -15,6 +15,7 @@ export {
   serialOf,
 } from "./check-job";
 export { continuousFlows } from "./checks/rates";
+export * from "./columns";
 export { type Change, type ChangeKind, type ComparingOptions, compareJobs } from "./comparing";
 export {
   type Accepted,
@@ -71,6 +72,5 @@ export {
   valueIn,
 } from "./read";
 export * from "./rules";
-export * from "./sheets";
 export { listed, shown } from "./words";
 export * from "./working";

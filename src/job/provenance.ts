@@ -2,10 +2,10 @@ import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import { version } from "../../package.json";
 import type { Mark, Source } from "../formulas";
+import { jobSettings, layouts } from "./columns";
 import { isBlankCell, isCellError } from "./grid";
 import type { Job } from "./read";
 import { usualConstant, usualWindow } from "./rules";
-import { jobSettings, layouts } from "./sheets";
 import { listed, shown } from "./words";
 
 /** "stated" is a number that the job itself gives. */

@@ -1,12 +1,4 @@
-import {
-  dwellingFormulas,
-  dwellingsLayout,
-  fanFormulas,
-  fansLayout,
-  firstRow,
-  type RowFormulas,
-  type SheetLayout,
-} from "../../src/job";
+import { firstRow, formulasOf, plainPlan, type RowFormulas, type SheetLayout } from "../../src/job";
 import { type CellSpec, type Sheet, Workbook } from "../../src/workbook";
 import { demo } from "./demo";
 
@@ -17,19 +9,22 @@ import { demo } from "./demo";
 export function largeJob(fans: number): Workbook {
   const small = demo();
   const workbook = Workbook.create();
-  const fanSheet = small.sheet(fansLayout.title) as Sheet;
+  const fanSheet = small.sheet(plainPlan.fans.title) as Sheet;
   const copies = Math.ceil(fans / (fanSheet.rowCount - firstRow));
   const size = { fans, boxes: 17 };
   workbook.addSheet("Job", { rows: copied(small.sheet("Job") as Sheet) });
   workbook.addSheet("Boxes", { rows: copied(small.sheet("Boxes") as Sheet) });
-  const dwellings = small.sheet(dwellingsLayout.title) as Sheet;
-  const many = (dwellings.rowCount - firstRow) * copies;
-  workbook.addSheet(dwellingsLayout.title, {
-    rows: repeated(dwellings, dwellingsLayout, many, (row) => dwellingFormulas(row, size)),
-  });
-  workbook.addSheet(fansLayout.title, {
-    rows: repeated(fanSheet, fansLayout, fans, (row) => fanFormulas(row, size)),
-  });
+  for (const [kind, count] of [
+    ["dwellings", (small.sheet(plainPlan.dwellings.title) as Sheet).rowCount - firstRow],
+    ["fans", fans],
+  ] as const) {
+    const layout = plainPlan[kind];
+    const rows = kind === "fans" ? count : count * copies;
+    const own = (row: number) => formulasOf(kind, row, size, plainPlan);
+    workbook.addSheet(layout.title, {
+      rows: repeated(small.sheet(layout.title) as Sheet, layout, rows, own),
+    });
+  }
   return workbook;
 }
 
@@ -49,12 +44,12 @@ function repeated(
   sheet: Sheet,
   layout: SheetLayout,
   count: number,
-  formulasOf: (row: number) => RowFormulas,
+  ownFormulas: (row: number) => RowFormulas,
 ): CellSpec[][] {
   const sound = sheet.rowCount - firstRow;
   const rows = Array.from({ length: count }, (_, i): CellSpec[] => {
     const cells = line(sheet, firstRow + (i % sound));
-    const formulas = formulasOf(firstRow + i);
+    const formulas = ownFormulas(firstRow + i);
     return cells.map((cell, col) => {
       const key = layout.fields[col]?.key ?? "";
       if (key === "dwelling") return { value: `${String(cell.value)}-${Math.floor(i / sound)}` };

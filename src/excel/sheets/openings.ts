@@ -1,11 +1,11 @@
 import {
   boxesLayout,
   firstRow,
+  formulasOf,
   type Grid,
   type Job,
   jobTitle,
   type OpeningPlan,
-  openingFormulas,
   plainPlan,
   readJob,
   type SheetFit,
@@ -117,9 +117,9 @@ async function append(book: Book, target: Target, openings: readonly Values[]): 
   const model = (key: string) => formulaRow(target, key, top);
   for (const { field, col, range } of columns) {
     const { key } = field;
-    const row = field.computed ? model(key) : undefined;
+    const row = field.is ? model(key) : undefined;
     if (row !== undefined) range.copyFrom(sheet.getRangeByIndexes(row, col, 1, 1), "Formulas");
-    else if (!field.computed || model(filledBy[key] ?? "") === undefined)
+    else if (!field.is || model(filledBy[key] ?? "") === undefined)
       range.values = openings.map((opening, i) => [
         // A formula that stands ready in a column for typed values is kept.
         grid.formula(top + i, col) === null ? stored(table, key, opening[key]) : null,
@@ -161,8 +161,8 @@ function lastRow(table: Table, grid: Grid): number | undefined {
 
 /** Whether anything but results stands in a row. */
 function isTypedIn({ grid, fit, table }: Target, row: number): boolean {
-  const computed = table.layout.fields.flatMap(({ key, computed }) =>
-    computed ? [fit.columns.get(key)?.col] : [],
+  const computed = table.layout.fields.flatMap(({ key, is }) =>
+    is ? [fit.columns.get(key)?.col] : [],
   );
   for (let col = 0; col < grid.colCount; col++) {
     const value = grid.value(row, col);
@@ -185,7 +185,8 @@ async function addBoxes(
   const absent = names.includes(jobTitle) ? [] : [jobTitle];
   const layout = plainPlan.boxes;
   const { fields } = layout;
-  const formulas = (row: number) => without(absent, openingFormulas(row));
+  const formulas = (row: number) =>
+    without(absent, formulasOf("boxes", row, { fans: 1, boxes: 1 }, plainPlan));
   const sheet = addSheet(book, freeName(boxesLayout.title, names));
   await layOut(book, sheet, {
     layout,

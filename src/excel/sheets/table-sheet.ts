@@ -1,6 +1,5 @@
 import {
   type Field,
-  fieldChoices,
   firstRow,
   headingOf,
   numberFormatOf,
@@ -59,8 +58,8 @@ function dressColumn(column: Excel.Range, field: Field): void {
   const code = numberFormatOf(field);
   // One code for all cells of the column.
   if (code !== undefined) column.numberFormat = code as unknown as string[][];
-  if (field.computed) column.format.fill.color = computedFill;
-  const entries = fieldChoices[field.key];
+  if (field.is) column.format.fill.color = computedFill;
+  const { choices: entries } = field;
   if (entries)
     column.dataValidation.rule = { list: { inCellDropDown: true, source: entries.join(",") } };
 }

@@ -1,7 +1,7 @@
+import type { Field } from "../columns";
 import { type CellError, isCellError } from "../grid";
 import { numberAlone } from "../mends";
 import type { Table } from "../read";
-import type { Field } from "../sheets";
 import type { Check } from "./check";
 import { inheritsError } from "./inherited-error";
 

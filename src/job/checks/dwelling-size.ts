@@ -1,4 +1,4 @@
-import { unitOf } from "../sheets";
+import { unitOf } from "../columns";
 import { shown } from "../words";
 import type { Check } from "./check";
 

@@ -1,3 +1,4 @@
+import { unitOf } from "../columns";
 import {
   attempt,
   designAsked,
@@ -12,7 +13,6 @@ import {
   valueIn,
 } from "../read";
 import type { Ruling } from "../rules";
-import { unitOf } from "../sheets";
 import { shown } from "../words";
 import type { Check } from "./check";
 

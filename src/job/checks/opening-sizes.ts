@@ -1,8 +1,8 @@
 import { oneValue } from "../../algebra";
 import { rectArea, roundArea } from "../../formulas";
 import { convert } from "../../units";
+import { unitOf } from "../columns";
 import type { Table } from "../read";
-import { unitOf } from "../sheets";
 import { shown } from "../words";
 import { aboutRow } from "./cell-types";
 import type { Check } from "./check";

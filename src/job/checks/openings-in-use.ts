@@ -1,7 +1,7 @@
 import { convert } from "../../units";
+import { unitOf } from "../columns";
 import { restoredFormula } from "../mends";
 import { OpeningsError, openingsNamed } from "../rules";
-import { unitOf } from "../sheets";
 import { listed, shown } from "../words";
 import type { Check } from "./check";
 

@@ -1,7 +1,7 @@
+import { unitOf } from "../columns";
 import type { Mend } from "../findings";
 import { readAgainWith, turnedSign } from "../mends";
 import { nextOpening } from "../rules";
-import { unitOf } from "../sheets";
 import { shown } from "../words";
 import type { Check } from "./check";
 import { slippedUnit } from "./pressure-unit";

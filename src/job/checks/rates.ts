@@ -1,7 +1,7 @@
 import { chanceMet } from "../../spread";
+import { unitOf } from "../columns";
 import { plainName } from "../fit";
 import { dwellingAccount, fanDeficit, type Job } from "../read";
-import { unitOf } from "../sheets";
 import { shown } from "../words";
 import type { Check } from "./check";
 

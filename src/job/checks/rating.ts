@@ -1,5 +1,5 @@
+import { unitOf } from "../columns";
 import { restoredFormula } from "../mends";
-import { unitOf } from "../sheets";
 import { shown } from "../words";
 import type { Check } from "./check";
 

@@ -1,5 +1,5 @@
+import { unitOf } from "../columns";
 import { unboxedBudget } from "../rules";
-import { unitOf } from "../sheets";
 import { shown } from "../words";
 import type { Check } from "./check";
 

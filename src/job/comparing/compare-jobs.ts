@@ -1,8 +1,8 @@
 import { checkJob, type FurtherCheck, type JobCheck, serialOf } from "../check-job";
+import { jobSettings, layouts } from "../columns";
 import { type Finding, findingKinds } from "../findings";
 import { cellName, type JobFile } from "../grid";
 import type { Job } from "../read";
-import { jobSettings, layouts } from "../sheets";
 import { type Change, type ChangeKind, changeKinds, isSameValue, textOf } from "./change";
 import { compareRows } from "./compare-rows";
 

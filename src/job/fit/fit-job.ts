@@ -1,5 +1,5 @@
+import { jobSettings, jobTitle, layouts, type SheetKind } from "../columns";
 import { type Grid, isBlankCell, type JobFile } from "../grid";
-import { jobSettings, jobTitle, layouts, type SheetKind } from "../sheets";
 import { type FitChoice, fitSheet, type SheetFit } from "./fit-sheet";
 import { plainName } from "./heading";
 

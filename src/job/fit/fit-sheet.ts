@@ -1,5 +1,5 @@
+import type { Field, Measure, SheetKind, SheetLayout } from "../columns";
 import { type CellValue, type Grid, isBlankCell } from "../grid";
-import type { Field, Measure, SheetKind, SheetLayout } from "../sheets";
 import { type Heading, plainName, readHeading } from "./heading";
 
 /** A field found in a column of a sheet. */

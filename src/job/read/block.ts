@@ -1,6 +1,6 @@
+import type { SheetLayout } from "../columns";
 import type { SheetFit } from "../fit";
 import { type CellValue, type Grid, hasFormula, isBlankCell } from "../grid";
-import type { SheetLayout } from "../sheets";
 
 /** Where a value stands: sheet, row and column, from 0. */
 export interface Place {
@@ -55,7 +55,7 @@ function filledRows(grid: Grid, fit: SheetFit, layout: SheetLayout): number[] {
   const fitted = layout.fields
     .flatMap((field) => {
       const column = fit.columns.get(field.key);
-      return column ? [{ col: column.col, computed: field.computed === true }] : [];
+      return column ? [{ col: column.col, computed: field.is !== undefined }] : [];
     })
     .sort((a, b) => a.col - b.col);
   const isTyped = (row: number) =>

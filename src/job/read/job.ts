@@ -1,6 +1,6 @@
+import { layouts, type SheetKind } from "../columns";
 import { fitJob, type JobFit } from "../fit";
 import type { JobFile } from "../grid";
-import { layouts, type SheetKind } from "../sheets";
 import { rowBlock } from "./block";
 import { BoxList } from "./box-list";
 import { FanRows } from "./fan-rows";

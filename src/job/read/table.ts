@@ -1,7 +1,7 @@
 import type { System } from "../../editions";
 import { conversionFactor } from "../../units";
+import { type Field, type SheetLayout, unitOf } from "../columns";
 import { type CellValue, cellName, hasFormula, isBlankCell, isCellError } from "../grid";
-import { type Field, type SheetLayout, unitOf } from "../sheets";
 import { listed } from "../words";
 import { along, type Block, type Line, type Place } from "./block";
 import { TableIndex } from "./table-index";

@@ -1,5 +1,7 @@
-import type { System } from "../../editions";
+import { editions, type System } from "../../editions";
 import {
+  judgedFlows,
+  judgings,
   usualConstant,
   usualConstantSpread,
   usualGuardChance,
@@ -8,6 +10,7 @@ import {
   usualPan,
   usualRequirement,
   usualWindow,
+  works,
 } from "../rules";
 
 /** One setting of the Job sheet: its label in column A, its value in column B. */
@@ -16,6 +19,8 @@ export interface Setting {
   readonly label: string;
   readonly words: readonly string[];
   readonly help: string;
+  /** Entries that a drop-down list offers. */
+  readonly choices?: readonly string[];
 }
 
 export const jobTitle = "Job";
@@ -27,18 +32,21 @@ export const jobSettings: readonly Setting[] = [
     label: "Edition",
     words: ["standard", "code", "rule"],
     help: "The edition whose rates apply, such as 62.2-2016 or IRC-2021",
+    choices: editions.map(({ id }) => id),
   },
   {
     key: "method",
     label: "Dwelling rate by",
     words: ["method"],
     help: "equation or table, where the edition has both; blank for its usual one",
+    choices: ["equation", "table"],
   },
   {
     key: "units",
     label: "Units",
     words: ["unit system"],
     help: "ip: in², Pa, cfm, ft². si: cm², Pa, L/s, m²",
+    choices: ["ip", "si"],
   },
   {
     key: "low",
@@ -99,6 +107,7 @@ export const jobSettings: readonly Setting[] = [
     label: "Judging",
     words: ["decision rule", "acceptance"],
     help: "simple: at or above the rate meets it. guarded: the chance of truly meeting it must be large enough",
+    choices: judgings,
   },
   {
     key: "chance",
@@ -111,6 +120,7 @@ export const jobSettings: readonly Setting[] = [
     label: "Flow judged",
     words: ["judge by", "judged flow is"],
     help: "measured, actual, standard or without box: which flow the verdict takes. Standards disagree on correcting for air",
+    choices: judgedFlows,
   },
   {
     key: "temperature",
@@ -142,6 +152,7 @@ export const jobSettings: readonly Setting[] = [
     label: "Work",
     words: ["new or existing", "kind of work"],
     help: "new or existing: bounds the infiltration credit",
+    choices: works,
   },
   {
     key: "weather",
@@ -186,6 +197,11 @@ export const jobSettings: readonly Setting[] = [
     help: "Readings further apart than this are taken again; common practice, set by the job",
   },
 ];
+
+/** Entries that a drop-down list offers, by setting. */
+export const settingChoices: Readonly<Record<string, readonly string[]>> = Object.fromEntries(
+  jobSettings.flatMap(({ key, choices }) => (choices ? [[key, choices]] : [])),
+);
 
 /** What a new job's Job sheet says before anyone has typed; other settings are left blank. */
 export function usualSettings(system: System): Readonly<Record<string, number | string>> {

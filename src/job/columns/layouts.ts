@@ -1,4 +1,3 @@
-/** The sheets of a job workbook and their fields. */
 import { boxesLayout } from "./boxes";
 import { catalogueLayout } from "./catalogue";
 import { dwellingsLayout } from "./dwellings";
@@ -8,17 +7,7 @@ import { instrumentsLayout } from "./instruments";
 import { pairsLayout } from "./pairs";
 import { registersLayout } from "./registers";
 import { scheduleLayout } from "./schedule";
-
-export { boxesLayout } from "./boxes";
-export { fieldChoices, settingChoices } from "./choices";
-export { dwellingsLayout } from "./dwellings";
-export * from "./fan-formulas";
-export { fansLayout } from "./fans";
-export * from "./field";
-export * from "./formulas";
-export * from "./formulas-of";
-export { jobSettings, jobTitle, type Setting, usualSettings } from "./job";
-export * from "./plan";
+import type { SheetKind } from "./sheet-kind";
 
 /** Every sheet that can be recognised, with every field it can have. */
 export const layouts: readonly SheetLayout[] = [
@@ -31,3 +20,7 @@ export const layouts: readonly SheetLayout[] = [
   scheduleLayout,
   catalogueLayout,
 ];
+
+export function layoutOf(kind: SheetKind): SheetLayout {
+  return layouts.find((layout) => layout.kind === kind) as SheetLayout;
+}

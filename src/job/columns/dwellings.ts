@@ -1,0 +1,138 @@
+import { verdicts } from "../rules";
+import {
+  first,
+  isBlank,
+  largest,
+  less,
+  rule,
+  setting,
+  sum,
+  unlessBlank,
+  value,
+  when,
+} from "./expression";
+import { dwellingField, noteField, number, type SheetLayout, text, yesNo } from "./field";
+import { units } from "./reused";
+
+const flow = { measure: "flow" } as const;
+const existing = { feature: "existing" } as const;
+
+/** A row a dwelling. */
+export const dwellingsLayout: SheetLayout = {
+  kind: "dwellings",
+  title: "Dwellings",
+  words: ["dwellings", "units", "lots", "homes", "houses", "plots", "apartments"],
+  names: ["dwelling"],
+  fields: [
+    dwellingField,
+    text("plan", "Plan", ["plan type", "model", "house type"]),
+    number(
+      "floor",
+      "Floor area",
+      ["area", "conditioned area", "cfa", "conditioned floor area", "size"],
+      { measure: "floor", needed: true },
+    ),
+    number("bedrooms", "Bedrooms", [
+      "beds",
+      "br",
+      "bed rooms",
+      "no of bedrooms",
+      "number of bedrooms",
+    ]),
+    number(
+      "leak50",
+      "Leakage at 50 Pa",
+      ["leakage", "cfm50", "q50", "blower door", "air leakage", "leakage 50"],
+      { ...flow, ...existing },
+    ),
+    number(
+      "height",
+      "Envelope height",
+      ["height", "building height", "house height", "pressure boundary height"],
+      { measure: "distance", ...existing },
+    ),
+    number("exposed", "Exposed share", ["exterior share", "share of envelope outside"], existing),
+    text("balanced", "Balanced", ["balanced system"], { ...existing, choices: yesNo }),
+    text(
+      "appliance",
+      "Open-flue appliance",
+      ["natural draft appliance", "combustion appliance", "open flue"],
+      { feature: "equipment", choices: yesNo },
+    ),
+    number("required", "Required", ["required flow", "dwelling rate", "minimum", "target"], {
+      ...flow,
+      is: rule("DWELLING_RATE", setting("edition"), "floor", "bedrooms", setting("method"), units),
+    }),
+    number("deficits", "Room deficits", ["sum of deficits", "total deficit"], {
+      ...flow,
+      ...existing,
+      is: unlessBlank(["dwelling"], sum("fans", ["deficit"], { dwelling: "dwelling" })),
+    }),
+    number("raised", "Rate with deficits", ["alternative rate", "raised rate"], {
+      ...flow,
+      ...existing,
+      is: unlessBlank(
+        ["dwelling"],
+        rule("DEFICIT_RATE", setting("edition"), "required", "deficits"),
+      ),
+    }),
+    number("infiltration", "Infiltration", ["infiltration flow", "infiltration rate"], {
+      ...flow,
+      ...existing,
+      is: unlessBlank(
+        ["leak50"],
+        rule(
+          "INFILTRATION",
+          setting("edition"),
+          "leak50",
+          "floor",
+          "height",
+          setting("weather"),
+          units,
+        ),
+      ),
+    }),
+    number("needed", "Fans must move", ["fan flow needed", "required fan flow", "after credit"], {
+      ...flow,
+      ...existing,
+      is: when(
+        isBlank("infiltration"),
+        "raised",
+        rule(
+          "FAN_RATE",
+          setting("edition"),
+          "raised",
+          "infiltration",
+          "exposed",
+          "balanced",
+          setting("work"),
+          units,
+          "floor",
+        ),
+      ),
+    }),
+    // What a dwelling gets: the flows by which its continuous fans are judged, taken together.
+    number(
+      "provided",
+      "Continuous flow",
+      ["provided", "provided flow", "total flow", "measured flow"],
+      {
+        ...flow,
+        is: unlessBlank(
+          ["dwelling"],
+          sum("fans", ["judged", "flow"], { dwelling: "dwelling", duty: value("continuous") }),
+        ),
+      },
+    ),
+    number("missing", "Still missing", ["missing", "shortfall", "short by"], {
+      ...flow,
+      ...existing,
+      is: unlessBlank(["needed"], largest(value(0), less("needed", "provided"))),
+    }),
+    text("verdict", "Verdict", ["result", "pass", "pass fail", "outcome"], {
+      says: verdicts,
+      is: rule("VERDICT", "provided", first("needed", "required")),
+    }),
+    noteField,
+  ],
+};
