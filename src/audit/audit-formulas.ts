@@ -28,14 +28,15 @@ export function auditFormulas(
     shapes,
     places,
     scans,
-    add(kind, sheet, row, col, { apply, ...words }) {
+    add(kind, sheet, row, col, { apply, also = [], ...words }) {
       const cell = cellName(row, col);
       const place = `${sheet}!${cell}`;
       if (told.has(place)) return;
       told.add(place);
       const { severity } = kindEntry(kind);
       const about = places.about(sheet, row);
-      const finding: Finding = { kind, severity, sheet, cell, row, about, ...words };
+      const cells = [cell, ...also].map((each) => ({ sheet, cell: each }));
+      const finding: Finding = { kind, severity, sheet, cell, row, cells, about, ...words };
       found.push(apply ? { ...finding, apply } : finding);
     },
   };

@@ -18,4 +18,6 @@ export interface AuditWords {
   readonly effect: string;
   readonly mend: string;
   readonly apply?: Mend | undefined;
+  /** Further cells of the same cause, on the same sheet. */
+  readonly also?: readonly string[];
 }

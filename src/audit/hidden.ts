@@ -1,4 +1,4 @@
-import { jobTitle, listed, type SheetFit } from "../job";
+import { cellName, jobTitle, listed, type SheetFit } from "../job";
 import type { Audit } from "./audit";
 import { held, type SheetScan } from "./sheet-scan";
 
@@ -11,6 +11,7 @@ export function auditHidden(audit: Audit, scan: SheetScan): void {
     const numbers = runsOf(rows.map((row) => row + 1));
     const col = scan.columns.find(({ codes }) => codes[first] !== held.blank)?.col ?? 0;
     audit.add("row-hidden", name, first, col, {
+      also: rows.slice(1).map((row) => cellName(row, col)),
       what: rows.length === 1 ? `row ${numbers} is hidden` : `rows ${numbers} are hidden`,
       effect: "A reader does not see what is counted with the rest.",
       mend: "Show the rows, or move what does not count to another sheet.",

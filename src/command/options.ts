@@ -41,8 +41,9 @@ export const usage = `Checks job workbooks of flow-box readings.
   --values FILE   write instead a copy with values only to FILE
   --trace CELL    tell instead how a cell, such as Fans!P3, comes to its value (with --json as JSON)
 
-Exit status: 0 nothing found or changed, 1 something was, 2 a file or cell could not be read, or
-a file not be written.
+Exit status: 0 nothing found or changed; 1 a fault of a sheet, or something changed; 2 a file or
+cell could not be read, or a file not be written; 3 no fault, but results that ask for something (a fan short, to be read
+again or not measured); 4 no fans in any of the files.
 `;
 
 /** What was asked for; a text is what to tell the user instead. */

@@ -1,4 +1,4 @@
-import { isOpen } from "../job";
+import { isFault, isOpen } from "../job";
 import { checkFile, type FileCheck } from "./check-file";
 import { compareFiles } from "./compare";
 import { writeCopy } from "./copy";
@@ -24,7 +24,7 @@ export interface Surroundings {
   readonly today: Date;
 }
 
-/** Runs the command and returns its exit status: 0 clean, 1 findings, 2 not read or not written. */
+/** Runs the command and returns its exit status, which `usage` tells. */
 export async function run(args: readonly string[], around: Surroundings): Promise<number> {
   try {
     const options = readOptions(args);
@@ -73,13 +73,18 @@ async function checkAll(options: Options, guard: Guard, around: Surroundings): P
     html: () => htmlReport(around.today),
   }[options.format]();
   const prints = options.prints.map(({ kind, file }) => new Print(kind, file, guard));
-  const tally = { found: 0, unread: 0 };
+  const tally = { faults: 0, results: 0, fans: 0, unread: 0 };
   await printing(options, guard, around, async (write) => {
     await write(report.head);
     for (const [i, file] of files.entries()) {
       const result = await checkNext(file, `${i + 1} of ${files.length}`, files.length, around);
       if ("unreadable" in result) tally.unread++;
-      else if (result.check.findings.some(isOpen)) tally.found++;
+      else {
+        const open = result.check.findings.filter(isOpen);
+        tally.faults += open.filter(isFault).length;
+        tally.results += open.length;
+        if (result.check.job.fans) tally.fans++;
+      }
       if ("check" in result)
         for (const problem of prints.flatMap((each) => each.add(result.check)))
           complain(problem, around);
@@ -89,7 +94,10 @@ async function checkAll(options: Options, guard: Guard, around: Surroundings): P
   });
   for (const print of prints) await print.save();
   if (tally.unread > 0) return 2;
-  return tally.found > 0 && !options.reportOnly ? 1 : 0;
+  if (options.reportOnly) return 0;
+  if (tally.faults > 0) return 1;
+  if (tally.results > 0) return 3;
+  return tally.fans === 0 ? 4 : 0;
 }
 
 async function checkNext(file: string, place: string, files: number, around: Surroundings) {

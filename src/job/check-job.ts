@@ -37,9 +37,11 @@ export interface Summary {
   readonly measured: number;
   readonly dwellings: number;
   readonly openings: number;
-  /** Open findings; accepted ones are counted apart. */
+  /** Open findings, a cause each; accepted ones are counted apart. */
   readonly bySeverity: Readonly<Record<Severity, number>>;
   readonly accepted: number;
+  /** Cells that the open faults stand in. */
+  readonly faultyCells: number;
   /** Kinds of open findings, in the catalogue's order. */
   readonly byKind: readonly { readonly kind: FindingKind; readonly count: number }[];
 }
@@ -62,6 +64,11 @@ export function isOpen(finding: Finding): boolean {
   return finding.accepted === undefined;
 }
 
+/** Something of the sheet that cannot be trusted, and no mere result of a fan. */
+export function isFault({ severity }: Finding): boolean {
+  return severity !== "result";
+}
+
 function summarise(job: Job, all: readonly Finding[]): Summary {
   const findings = all.filter(isOpen);
   const count = (kind: FindingKind) => findings.filter((finding) => finding.kind === kind).length;
@@ -77,6 +84,11 @@ function summarise(job: Job, all: readonly Finding[]): Summary {
       ]),
     ) as Record<Severity, number>,
     accepted: all.length - findings.length,
+    faultyCells: new Set(
+      findings
+        .filter(isFault)
+        .flatMap(({ cells }) => cells.map(({ sheet, cell }) => `${sheet}!${cell}`)),
+    ).size,
     byKind: (Object.keys(findingKinds) as FindingKind[])
       .map((kind) => ({ kind, count: count(kind) }))
       .filter((entry) => entry.count > 0),

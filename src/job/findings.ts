@@ -1,5 +1,8 @@
-/** "wrong" spoils a result, "doubtful" wants a look, "missing" is still to be filled in. */
-export const severities = ["wrong", "doubtful", "missing"] as const;
+/**
+ * "wrong" spoils a result, "doubtful" wants a look, "missing" is still to be filled in: faults of
+ * the sheet. "result" is what a sound sheet says of a fan: short, to be read again, not measured.
+ */
+export const severities = ["wrong", "doubtful", "missing", "result"] as const;
 export type Severity = (typeof severities)[number];
 
 interface KindEntry {
@@ -17,10 +20,10 @@ const typedOver = ["formula-typed-over", "value-differs", "value-stale"];
 
 /** Every kind of finding, in the order of a summary. */
 export const findingKinds = {
-  "pressure-above": { title: "pressure above the window", severity: "wrong", spoilsRow: true },
-  "pressure-below": { title: "pressure below the window", severity: "wrong", spoilsRow: true },
+  "pressure-above": { title: "pressure above the window", severity: "result", spoilsRow: true },
+  "pressure-below": { title: "pressure below the window", severity: "result", spoilsRow: true },
   "pressure-negative": { title: "pressure of the wrong sign", severity: "wrong", spoilsRow: true },
-  "pressure-blank": { title: "no pressure reading", severity: "missing", spoilsRow: true },
+  "pressure-blank": { title: "no pressure reading", severity: "result", spoilsRow: true },
   "pressure-unit": { title: "pressure in another unit", severity: "wrong", spoilsRow: true },
   "pressure-repeated": {
     title: "same pressure copied down",
@@ -91,10 +94,10 @@ export const findingKinds = {
   "date-missing": { title: "test date missing", severity: "missing" },
   "date-wrong": { title: "test date unusable", severity: "wrong" },
   "tester-missing": { title: "tester missing", severity: "missing" },
-  "flow-short": { title: "flow short of the required rate", severity: "wrong", yields: true },
+  "flow-short": { title: "flow short of the required rate", severity: "result", yields: true },
   "deficit-carried": {
     title: "room deficit carried to the dwelling",
-    severity: "doubtful",
+    severity: "result",
     yields: true,
   },
   "flow-is-rating": {
@@ -108,7 +111,7 @@ export const findingKinds = {
     severity: "doubtful",
     yields: true,
   },
-  "dwelling-short": { title: "dwelling short of its rate", severity: "wrong" },
+  "dwelling-short": { title: "dwelling short of its rate", severity: "result" },
   "formula-typed-over": {
     title: "formula replaced by a typed value",
     severity: "wrong",
@@ -148,21 +151,21 @@ export const findingKinds = {
   "instrument-limit": { title: "instrument without a limit", severity: "missing" },
   "instrument-overdue": { title: "calibration overdue", severity: "doubtful" },
   "second-reading-odd": { title: "second opening does not fit the first", severity: "wrong" },
-  "box-holds-back": { title: "the box holds the fan back", severity: "doubtful" },
-  "flow-close": { title: "too close to call", severity: "doubtful", yields: true },
-  "efficacy-short": { title: "fan uses too much power", severity: "doubtful" },
-  "sound-over": { title: "fan too loud", severity: "doubtful" },
-  "duct-over": { title: "duct longer than the table allows", severity: "wrong" },
-  "design-differs": { title: "flow does not match the design", severity: "wrong", yields: true },
-  "makeup-air": { title: "makeup air needed", severity: "doubtful" },
+  "box-holds-back": { title: "the box holds the fan back", severity: "result" },
+  "flow-close": { title: "too close to call", severity: "result", yields: true },
+  "efficacy-short": { title: "fan uses too much power", severity: "result" },
+  "sound-over": { title: "fan too loud", severity: "result" },
+  "duct-over": { title: "duct longer than the table allows", severity: "result" },
+  "design-differs": { title: "flow does not match the design", severity: "result", yields: true },
+  "makeup-air": { title: "makeup air needed", severity: "result" },
 
-  "schedule-fan": { title: "no fan on offer is large enough", severity: "wrong" },
-  "schedule-duct": { title: "planned duct will not do", severity: "wrong" },
-  "schedule-opening": { title: "no opening for the planned fan", severity: "doubtful" },
-  "register-blank": { title: "register not read", severity: "missing" },
+  "schedule-fan": { title: "no fan on offer is large enough", severity: "result" },
+  "schedule-duct": { title: "planned duct will not do", severity: "result" },
+  "schedule-opening": { title: "no opening for the planned fan", severity: "result" },
+  "register-blank": { title: "register not read", severity: "result" },
   "register-house": { title: "house pressure off", severity: "doubtful" },
-  "register-repeat": { title: "pan readings apart", severity: "doubtful" },
-  "register-leaks": { title: "register leaks", severity: "wrong" },
+  "register-repeat": { title: "pan readings apart", severity: "result" },
+  "register-leaks": { title: "register leaks", severity: "result" },
   "setting-wrong": { title: "setting unusable", severity: "wrong" },
   "sheet-missing": { title: "sheet or column not found", severity: "missing" },
 } as const satisfies Record<string, KindEntry>;
@@ -193,7 +196,21 @@ export interface Accepted {
   readonly date: number | string | null;
 }
 
-/** One thing found: where, what, what it does to the result and how to mend it. */
+/** A cell of a sheet. */
+export interface CellAt {
+  readonly sheet: string;
+  readonly cell: string;
+}
+
+/** A word that is not known: what is asked of it, once for all cells that hold it. */
+export interface Question {
+  readonly word: string;
+  readonly asks: string;
+  /** What it may mean; an answer is kept on the Fit sheet. */
+  readonly candidates: readonly string[];
+}
+
+/** One cause found: where, what, what it does to the result and how to mend it. */
 export interface Finding {
   readonly kind: FindingKind;
   readonly severity: Severity;
@@ -202,6 +219,8 @@ export interface Finding {
   readonly cell: string;
   /** Sheet row from 0, or −1 where no row is meant. */
   readonly row: number;
+  /** All cells with this cause, the one above first. */
+  readonly cells: readonly CellAt[];
   /** The fan, opening or dwelling concerned. */
   readonly about: string;
   readonly what: string;
@@ -209,6 +228,7 @@ export interface Finding {
   readonly mend: string;
   /** There where the mend is certain; all cells are on the finding's own sheet. */
   readonly apply?: Mend;
+  readonly question?: Question;
   /** There where the finding was accepted and its row has not changed since. */
   readonly accepted?: Accepted;
   /** There where it was accepted once but its row has changed since: it is open again. */

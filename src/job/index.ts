@@ -9,6 +9,7 @@ export {
 export {
   checkJob,
   type FurtherCheck,
+  isFault,
   isOpen,
   type JobCheck,
   type Summary,
@@ -19,11 +20,13 @@ export * from "./columns";
 export { type Change, type ChangeKind, type ComparingOptions, compareJobs } from "./comparing";
 export {
   type Accepted,
+  type CellAt,
   type Finding,
   type FindingKind,
   findingKinds,
   kindEntry,
   type Mend,
+  type Question,
   type Severity,
   severities,
   type Write,

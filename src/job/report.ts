@@ -1,17 +1,40 @@
-import { type Finding, type FindingKind, kindEntry, type Mend } from "./findings";
+import {
+  type CellAt,
+  type Finding,
+  type FindingKind,
+  kindEntry,
+  type Mend,
+  type Question,
+} from "./findings";
 import { cellName } from "./grid";
 import type { Table } from "./read";
 
-type Words = Pick<Finding, "what" | "effect" | "mend"> & { readonly apply?: Mend | undefined };
+interface Words extends Pick<Finding, "what" | "effect" | "mend"> {
+  readonly apply?: Mend | undefined;
+  readonly question?: Question | undefined;
+  /** Findings of a kind with the same cause are one, with all their cells. */
+  readonly cause?: string;
+  /** Further cells of the same cause. */
+  readonly also?: readonly CellAt[];
+}
 
-/** Collects findings, then leaves out those that another one explains. */
+/** A finding with what tells whether another one explains it. */
+interface Noted {
+  readonly finding: Finding;
+  readonly cause: string | undefined;
+  /** The reading that it is about; the row where there is none. */
+  readonly reading: string;
+}
+
+/** Collects findings, leaves out those that another one explains, and makes one of each cause. */
 export class Report {
-  private readonly found: Finding[] = [];
+  private readonly found: Noted[] = [];
 
-  /** A finding at one cell of a table row. */
+  /** A finding at one cell of a reading. */
   at(kind: FindingKind, table: Table, key: string, i: number, about: string, words: Words): void {
     const { grid, row, col } = table.placeOrHome(key, i);
-    this.add(kind, grid.name, cellName(row, col), row, about, words);
+    const reading = `${table.layout.kind} ${i}`;
+    this.note(kind, grid.name, cellName(row, col), row, about, words, reading);
   }
 
   add(
@@ -20,40 +43,86 @@ export class Report {
     cell: string,
     row: number,
     about: string,
-    { apply, ...words }: Words,
+    words: Words,
+  ): void {
+    this.note(kind, sheet, cell, row, about, words, `${sheet}!${row}`);
+  }
+
+  private note(
+    kind: FindingKind,
+    sheet: string,
+    cell: string,
+    row: number,
+    about: string,
+    { apply, question, cause, also = [], ...words }: Words,
+    reading: string,
   ): void {
     const { severity } = kindEntry(kind);
-    const finding: Finding = { kind, severity, sheet, cell, row, about, ...words };
-    this.found.push(apply ? { ...finding, apply } : finding);
+    const cells = cell === "" ? [] : [{ sheet, cell }, ...also];
+    const finding: Finding = {
+      ...{ kind, severity, sheet, cell, row, cells, about, ...words },
+      ...(apply && { apply }),
+      ...(question && { question }),
+    };
+    this.found.push({ finding, cause, reading });
   }
 
   /** Takes up findings that were made elsewhere. */
   include(findings: readonly Finding[]): void {
-    this.found.push(...findings);
+    for (const finding of findings)
+      this.found.push({ finding, cause: undefined, reading: `${finding.sheet}!${finding.row}` });
   }
 
   /** What stands, by sheet in the order first met, then by row and cell. */
   findings(): Finding[] {
     const byCell = new Map<string, FindingKind[]>();
-    const spoiledRows = new Set<string>();
-    for (const { kind, sheet, cell, row } of this.found) {
+    const spoiled = new Set<string>();
+    for (const { finding, reading } of this.found) {
+      const { kind, sheet, cell } = finding;
       const key = `${sheet}!${cell}`;
       byCell.set(key, [...(byCell.get(key) ?? []), kind]);
-      if (kindEntry(kind).spoilsRow) spoiledRows.add(`${sheet}!${row}`);
+      if (kindEntry(kind).spoilsRow) spoiled.add(reading);
     }
-    const sheets = [...new Set(this.found.map((finding) => finding.sheet))];
-    return this.found
-      .filter(({ kind, sheet, cell, row }) => {
-        const beside = byCell.get(`${sheet}!${cell}`) ?? [];
-        if (beside.some((other) => kindEntry(other).explains?.includes(kind))) return false;
-        return !(kindEntry(kind).yields && spoiledRows.has(`${sheet}!${row}`));
-      })
-      .sort(
-        (a, b) =>
-          sheets.indexOf(a.sheet) - sheets.indexOf(b.sheet) ||
-          a.row - b.row ||
-          a.cell.length - b.cell.length ||
-          a.cell.localeCompare(b.cell),
-      );
+    const sheets = [...new Set(this.found.map(({ finding }) => finding.sheet))];
+    const standing = this.found.filter(({ finding: { kind, sheet, cell }, reading }) => {
+      const beside = byCell.get(`${sheet}!${cell}`) ?? [];
+      if (beside.some((other) => kindEntry(other).explains?.includes(kind))) return false;
+      return !(kindEntry(kind).yields && spoiled.has(reading));
+    });
+    return oneEachCause(standing).sort(
+      (a, b) =>
+        sheets.indexOf(a.sheet) - sheets.indexOf(b.sheet) ||
+        a.row - b.row ||
+        a.cell.length - b.cell.length ||
+        a.cell.localeCompare(b.cell),
+    );
   }
+}
+
+function oneEachCause(noted: readonly Noted[]): Finding[] {
+  const alike = new Map<string, Finding[]>();
+  for (const [at, { finding, cause }] of noted.entries()) {
+    const key = cause === undefined ? `#${at}` : `${finding.kind} ${cause}`;
+    const list = alike.get(key);
+    if (list) list.push(finding);
+    else alike.set(key, [finding]);
+  }
+  return [...alike.values()].map(merged);
+}
+
+/** One finding for all of a cause: told at the first, with the cells and the mends of all. */
+function merged(findings: readonly Finding[]): Finding {
+  const [first] = findings as [Finding, ...Finding[]];
+  if (findings.length === 1) return first;
+  const { apply, ...rest } = first;
+  const mends = findings.map((finding) => finding.apply);
+  const all =
+    mends.every((mend) => mend?.label === apply?.label) &&
+    findings.every(({ sheet }) => sheet === first.sheet);
+  const writes = mends.flatMap((mend) => mend?.writes ?? []);
+  return {
+    ...rest,
+    cells: findings.flatMap(({ cells }) => cells),
+    ...(apply && all && { apply: { label: apply.label, writes } }),
+  };
 }

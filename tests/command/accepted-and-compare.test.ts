@@ -62,7 +62,9 @@ describe("accepted findings in the reports", () => {
   it("stand apart in the table and are not counted with the open ones", async () => {
     const { code, out } = await call(one);
     expect(code).toBe(1);
-    expect(out).toContain("24 wrong, 5 doubtful, 7 missing; 1 accepted");
+    expect(out).toContain(
+      "32 faults in 32 cells: 21 wrong, 5 doubtful, 6 missing; 4 results; 1 accepted",
+    );
     expect(out.indexOf("Fans!P57")).toBeGreaterThan(out.indexOf("Accepted:"));
     expect(out).toContain("Accepted by QT: duct <known>");
   });
@@ -72,7 +74,7 @@ describe("accepted findings in the reports", () => {
     expect(files[0].summary.accepted).toBe(1);
     expect(files[0].settled).toEqual([]);
     expect(files[0].provenance.fingerprint).toMatch(/^[0-9a-f]{16}$/);
-    expect(files[0].findings.find(({ cell }: Finding) => cell === "P57").accepted.initials).toBe(
+    expect(files[0].results.find(({ cell }: Finding) => cell === "P57").accepted.initials).toBe(
       "QT",
     );
     const { data } = Papa.parse<Record<string, string>>((await call("--csv", one)).out, {

@@ -63,9 +63,9 @@ describe("the table", () => {
   it("lists each finding with its cell and mend, then the counts", async () => {
     const { out } = await call(demo);
     expect(out).toContain("104 fans in 27 dwellings, 103 measured, 17 openings; IRC-2021, ip");
-    expect(out).toMatch(/Fans!K3 +wrong +Lot 01, B2 +16\.2 Pa is above the 8 Pa window/);
+    expect(out).toMatch(/Fans!K3 +result +Lot 01, B2 +16\.2 Pa is above the 8 Pa window/);
     expect(out).toContain("→ Open B (23.8 in²), expect about 4.5 Pa, and read again.");
-    expect(out).toContain("25 wrong, 5 doubtful, 7 missing");
+    expect(out).toContain("32 faults in 32 cells: 21 wrong, 5 doubtful, 6 missing; 5 results");
   });
 
   it("fits the width it is given", async () => {
@@ -77,12 +77,19 @@ describe("the table", () => {
 describe("the machine-readable reports", () => {
   it("JSON holds each finding with its sheet, cell and kind", async () => {
     const { files } = JSON.parse((await call("--json", demo)).out);
-    expect(files[0].findings).toHaveLength(37);
+    expect(files[0].findings).toHaveLength(32);
     expect(files[0].findings[0]).toMatchObject({
       sheet: "Fans",
+      cell: "K9",
+      cells: [{ sheet: "Fans", cell: "K9" }],
+      kind: "pressure-negative",
+      row: 9,
+    });
+    expect(files[0].results[0]).toMatchObject({
+      outcome: "pressure-above",
+      sheet: "Fans",
       cell: "K3",
-      kind: "pressure-above",
-      row: 3,
+      fan: "Lot 01, B2",
     });
     expect(files[0].fit.map(({ kind }: { kind: string }) => kind).sort()).toEqual([
       "boxes",
@@ -171,8 +178,8 @@ describe("a file that cannot be read", () => {
     const { code, out, notes } = await call(bad, demo, join(folder, "none.xlsx"), blank);
     expect(code).toBe(2);
     expect(notes.trim().split("\n")).toHaveLength(2);
-    expect(out).toContain("25 wrong, 5 doubtful, 7 missing");
-    expect(out).toContain("4 files, 37 findings, 2 could not be read");
+    expect(out).toContain("32 faults in 32 cells");
+    expect(out).toContain("4 files, 32 faults, 5 results, 2 could not be read");
   });
 
   it("may be one that the system keeps from us", async () => {

@@ -53,12 +53,11 @@ describe("marks on the cells of findings", () => {
   it("tell the severities apart by more than colour", async () => {
     const { marks, findings } = await demoFindings();
     await markFindings(findings);
-    const wrong = marks("K3");
-    const doubtful = marks("K22");
-    const missing = marks("K11");
-    expect([wrong?.bold, doubtful?.italic]).toEqual([true, true]);
-    expect(missing?.bold ?? false).toBe(false);
-    expect(new Set([wrong, doubtful, missing].map((mark) => mark?.fill)).size).toBe(3);
+    const [wrong, doubtful, result] = ["K9", "K22", "K3"].map(marks);
+    const missing = marks(findings.find(({ kind }) => kind === "duty-missing")?.cell ?? "");
+    const looks = [wrong, doubtful, missing, result].map((mark) => [mark?.bold, mark?.italic]);
+    expect(new Set(looks.map((look) => look.map((each) => each ?? false).join())).size).toBe(4);
+    expect(new Set([wrong, doubtful, missing, result].map((mark) => mark?.fill)).size).toBe(4);
   });
 
   it("show the worst where a cell has several findings", async () => {
@@ -164,7 +163,7 @@ describe("marks on the cells of findings", () => {
 function finding(sheet: string, cell: string, severity: Severity): Finding {
   const { row } = placeOf(cell);
   const words = { about: "", what: "", effect: "", mend: "" };
-  return { kind: "cell-error", severity, sheet, cell, row, ...words };
+  return { kind: "cell-error", severity, sheet, cell, row, cells: [{ sheet, cell }], ...words };
 }
 
 function letters(col: number): string {

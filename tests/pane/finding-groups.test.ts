@@ -18,6 +18,7 @@ const finding = (
   sheet: "Fans",
   cell: `K${row + 1}`,
   row,
+  cells: [{ sheet: "Fans", cell: `K${row + 1}` }],
   about,
   what: "16.2 Pa is above the window",
   effect: "reads low",

@@ -54,13 +54,13 @@ beforeEach(async () => {
 
 describe("findings accepted in the open workbook", () => {
   it("are kept on a sheet, counted apart, and open again once a cell of the row changes", async () => {
-    const before = session.state.check?.summary.bySeverity.wrong ?? 0;
+    const before = session.state.check?.summary.bySeverity.result ?? 0;
     await session.accept(at("Fans!K3"), "read twice, grille off", "AB");
     expect(session.state.problem).toBe("");
     expect(at("Fans!K3").accepted).toMatchObject({ reason: "read twice, grille off" });
     expect(session.state.check?.summary).toMatchObject({
       accepted: 1,
-      bySeverity: { wrong: before - 1 },
+      bySeverity: { result: before - 1 },
     });
     expect(session.state.initials).toBe("AB");
     expect(host.sheets.map(({ name }) => name)).toContain("Accepted");

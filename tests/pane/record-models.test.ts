@@ -117,7 +117,7 @@ describe("what a record has to admit", () => {
   });
 });
 
-const none = { wrong: 0, doubtful: 0, missing: 0 };
+const none = { wrong: 0, doubtful: 0, missing: 0, result: 0 };
 
 describe("the changes since an older file", () => {
   const { job } = check(fileOf(...sheets(2)));

@@ -66,8 +66,10 @@ describe("The record of a job", () => {
   });
 
   it("gives findings by kind with where they are, and what it rests on", () => {
-    const findings = sectionOf(plan, "Findings left open").join("\n");
-    expect(findings).toMatch(/pressure above the window \| wrong \| 1.00 \| Fans I4/);
+    const findings = sectionOf(plan, "Faults left open").join("\n");
+    expect(sectionOf(plan, "Results that ask for something").join("\n")).toMatch(
+      /pressure above the window \| result \| 1.00 \| Fans I4/,
+    );
     expect(findings).toMatch(/dwelling with no fan \| missing \| 1.00 \| Dwellings A4/);
     expect(text).toMatch(/Inputs \| \d+ rows, fingerprint [0-9a-f]{16}/);
     expect(plan.page.footer.right).toMatch(/^Inputs [0-9a-f]{16}$/);
@@ -91,7 +93,7 @@ describe("The record of a job", () => {
     expect(sectionOf(after, "Findings accepted").at(-1)).toBe(
       "Fans I4: Lot 2, B1 | pressure above the window | No smaller opening fits | TW | 2026-10-15",
     );
-    expect(sectionOf(after, "Findings left open").join("\n")).not.toContain("pressure above");
+    expect(sectionOf(after, "Faults left open").join("\n")).not.toContain("pressure above");
   });
 
   it("says so where the job names nothing", () => {

@@ -4,7 +4,7 @@ import type { Report } from "./report";
 import { visible } from "./visible";
 
 const columns = [
-  ...["file", "sheet", "cell", "severity", "kind", "about", "what", "effect", "mend"],
+  ...["file", "sheet", "cell", "cells", "severity", "kind", "about", "what", "effect", "mend"],
   ...["state", "reason", "initials"],
 ];
 
@@ -26,14 +26,15 @@ function rowsOf(result: FileCheck): string[][] {
   if ("unreadable" in result) {
     const effect = "Nothing in this file was checked.";
     return [
-      [file, "", "", "wrong", "unreadable", "", result.unreadable, effect, "", "open", "", ""],
+      [file, "", "", "", "wrong", "unreadable", "", result.unreadable, effect, "", "open", "", ""],
     ];
   }
   return result.check.findings.map((finding) => {
     const { sheet, cell, severity, kind, about, what, effect, mend, accepted, lapsed } = finding;
     const state = accepted ? "accepted" : lapsed ? "accepted before" : "open";
     const { reason = "", initials = "" } = accepted ?? lapsed ?? {};
-    const told = [sheet, cell, severity, kind, about, what, effect, mend];
+    const cells = finding.cells.map((at) => `${at.sheet}!${at.cell}`).join("; ");
+    const told = [sheet, cell, cells, severity, kind, about, what, effect, mend];
     return [file, ...told, state, reason, initials];
   });
 }

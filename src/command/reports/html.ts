@@ -1,7 +1,7 @@
 import { type Finding, type JobCheck, provenanceLine, provenanceOf } from "../../job";
 import { style } from "./html-style";
 import type { Report } from "./report";
-import { acceptanceText, countsText, kindLines, openAndAccepted, scopeText } from "./summary";
+import { acceptanceText, countsText, kindLines, placeText, scopeText, sorted } from "./summary";
 import { visible } from "./visible";
 
 /** The findings as one page that needs nothing beside it and runs no script. */
@@ -42,11 +42,11 @@ function fileSection(file: string, check: JobCheck): string {
         `<li><b class="${severity}">${count}</b> ${escapeHtml(title)}</li>`,
     )
     .join("");
-  const { open, accepted } = openAndAccepted(check);
+  const { faults, results, accepted } = sorted(check);
   return `<section><h2>${escapeHtml(file)}</h2>
 <p>${escapeHtml(scopeText(check))}</p><p class="counts">${escapeHtml(countsText(check))}</p>
 <ul class="kinds">${kinds}</ul>
-${findingsTable("Findings", open)}${findingsTable("Accepted", accepted)}
+${findingsTable("Faults", faults)}${findingsTable("Results of the fans", results)}${findingsTable("Accepted", accepted)}
 <p class="provenance">${escapeHtml(provenanceLine(provenanceOf(check.job)))}</p></section>`;
 }
 
@@ -58,11 +58,10 @@ function findingsTable(caption: string, findings: readonly Finding[]): string {
 }
 
 function findingRow(finding: Finding): string {
-  const { sheet, cell, severity, about, what, effect, mend } = finding;
-  const place = sheet === "" ? "workbook" : `${sheet}!${cell}`;
+  const { severity, about, what, effect, mend } = finding;
   const found = [what, acceptanceText(finding)].filter((text) => text !== "").join(". ");
   const cells = [about, found, effect, mend].map((text) => `<td>${escapeHtml(text)}</td>`).join("");
-  return `<tr><th scope="row">${escapeHtml(place)}</th><td class="${severity}">${severity}</td>${cells}</tr>`;
+  return `<tr><th scope="row">${escapeHtml(placeText(finding))}</th><td class="${severity}">${severity}</td>${cells}</tr>`;
 }
 
 /** Text made safe inside elements and attributes, and visible. */

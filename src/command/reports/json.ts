@@ -1,12 +1,15 @@
-import { type JobCheck, provenanceOf } from "../../job";
+import { type Finding, isFault, type JobCheck, provenanceOf } from "../../job";
 import type { Report } from "./report";
 import { visibleJson } from "./visible";
 
-/** The findings for other programs. `format` is raised when a field changes its meaning. */
+/**
+ * The findings for other programs. `format` is raised when a field changes its meaning. Faults of
+ * the sheet are `findings`; what a sound sheet says of its fans are `results`.
+ */
 export function jsonReport(): Report {
   let between = "\n";
   return {
-    head: `{\n  "format": 1,\n  "files": [`,
+    head: `{\n  "format": 2,\n  "files": [`,
     file(result) {
       const file =
         "check" in result
@@ -36,11 +39,17 @@ function content({ job, findings, summary, settled }: JobCheck) {
         columns: Object.fromEntries([...sheet.columns].map(([key, { heading }]) => [key, heading])),
         unused: sheet.unused,
       })),
-    findings: findings.map(({ row, ...finding }) => ({ ...finding, row: row + 1 })),
+    findings: findings.filter(isFault).map(({ row, ...finding }) => ({ ...finding, row: row + 1 })),
+    results: findings.filter((finding) => !isFault(finding)).map(resultOf),
     settled: settled.map(({ place, ...acceptance }) => ({
       ...acceptance,
       row: place.row + 1,
     })),
     provenance: provenanceOf(job),
   };
+}
+
+/** A fan's result, and what is to be done about it. */
+function resultOf({ kind, sheet, cell, cells, about, what, mend, accepted }: Finding) {
+  return { outcome: kind, sheet, cell, cells, fan: about, result: what, next: mend, accepted };
 }

@@ -1,27 +1,46 @@
 import {
   type Finding,
   findingKinds,
+  isFault,
   isOpen,
   type JobCheck,
   type Severity,
   severities,
 } from "../../job";
 
-const words: Record<Severity, string> = {
-  wrong: "wrong",
-  doubtful: "doubtful",
-  missing: "missing",
-};
-
-/** "14 wrong, 3 doubtful, 6 missing", or "nothing found"; then "; 2 accepted" where some are. */
+/** "30 faults in 34 cells: 19 wrong, 5 doubtful, 6 missing; 7 results; 2 accepted". */
 export function countsText(check: JobCheck): string {
-  const { bySeverity, accepted } = check.summary;
+  const { bySeverity, accepted, faultyCells } = check.summary;
   const parts = severities
-    .filter((severity) => bySeverity[severity] > 0)
-    .map((severity) => `${bySeverity[severity]} ${words[severity]}`);
+    .filter((severity) => severity !== "result" && bySeverity[severity] > 0)
+    .map((severity) => `${bySeverity[severity]} ${severity}`);
+  const faults = faultCount(check);
   const open =
-    parts.length > 0 ? parts.join(", ") : accepted > 0 ? "nothing open" : "nothing found";
-  return accepted > 0 ? `${open}; ${accepted} accepted` : open;
+    faults > 0
+      ? `${counted(faults, "fault")} in ${counted(faultyCells, "cell")}: ${parts.join(", ")}`
+      : bySeverity.result > 0
+        ? "no fault"
+        : accepted > 0
+          ? "nothing open"
+          : "nothing found";
+  const results = bySeverity.result > 0 ? `; ${counted(bySeverity.result, "result")}` : "";
+  return `${open}${results}${accepted > 0 ? `; ${accepted} accepted` : ""}`;
+}
+
+/** Open faults, a cause each. */
+export function faultCount({ summary: { bySeverity } }: JobCheck): number {
+  return bySeverity.wrong + bySeverity.doubtful + bySeverity.missing;
+}
+
+function counted(number: number, one: string): string {
+  return `${number} ${one}${number === 1 ? "" : "s"}`;
+}
+
+/** "Fans!K3", with " and 38 more" where the cause stands in further cells. */
+export function placeText({ sheet, cell, cells }: Finding): string {
+  if (sheet === "") return "(workbook)";
+  const more = cells.length > 1 ? ` and ${cells.length - 1} more` : "";
+  return `${cell === "" ? sheet : `${sheet}!${cell}`}${more}`;
 }
 
 /** "104 fans in 27 dwellings, 103 measured, 17 openings; IRC-2021, ip". */
@@ -45,12 +64,18 @@ export function kindLines(check: JobCheck): { title: string; severity: Severity;
     .sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
 }
 
-/** The findings that want something done, and those that someone accepted. */
-export function openAndAccepted({ findings }: JobCheck): {
-  readonly open: readonly Finding[];
+/** Faults of the sheet, results of the fans, and what someone accepted. */
+export function sorted({ findings }: JobCheck): {
+  readonly faults: readonly Finding[];
+  readonly results: readonly Finding[];
   readonly accepted: readonly Finding[];
 } {
-  return { open: findings.filter(isOpen), accepted: findings.filter((one) => !isOpen(one)) };
+  const open = findings.filter(isOpen);
+  return {
+    faults: open.filter(isFault),
+    results: open.filter((one) => !isFault(one)),
+    accepted: findings.filter((one) => !isOpen(one)),
+  };
 }
 
 /** "Accepted by JK: read with the door open"; "" for an open finding that never was. */

@@ -2,14 +2,21 @@ import { styleText } from "node:util";
 import Table from "cli-table3";
 import {
   type Finding,
-  isOpen,
   type JobCheck,
   provenanceLine,
   provenanceOf,
   type Severity,
 } from "../../job";
 import type { Report } from "./report";
-import { acceptanceText, countsText, kindLines, openAndAccepted, scopeText } from "./summary";
+import {
+  acceptanceText,
+  countsText,
+  faultCount,
+  kindLines,
+  placeText,
+  scopeText,
+  sorted,
+} from "./summary";
 import { visible, visibleIn } from "./visible";
 
 interface Look {
@@ -17,12 +24,13 @@ interface Look {
   readonly colour: boolean;
 }
 
-const colours = { wrong: "red", doubtful: "yellow", missing: "cyan" } as const;
+const colours = { wrong: "red", doubtful: "yellow", missing: "cyan", result: "magenta" } as const;
 
 /** The findings for a terminal: one row a finding, then a summary a file. */
 export function tableReport(look: Look): Report {
   let files = 0;
-  let open = 0;
+  let faults = 0;
+  let results = 0;
   let lost = 0;
   let between = "";
   return {
@@ -31,22 +39,26 @@ export function tableReport(look: Look): Report {
       files++;
       if ("unreadable" in result) lost++;
       if (!("check" in result)) return "";
-      open += result.check.findings.filter(isOpen).length;
+      faults += faultCount(result.check);
+      results += result.check.summary.bySeverity.result;
       const told = between + fileReport(result.file, result.check, look);
       between = "\n";
       return told;
     },
     end() {
       const unread = lost > 0 ? `, ${lost} could not be read` : "";
-      return files > 1 ? `${between}${files} files, ${open} findings${unread}\n` : "";
+      return files > 1
+        ? `${between}${files} files, ${faults} faults, ${results} results${unread}\n`
+        : "";
     },
   };
 }
 
 function fileReport(file: string, check: JobCheck, look: Look): string {
   const lines = [visible(file), `  ${visible(scopeText(check))}`, ""];
-  const { open, accepted } = openAndAccepted(check);
-  if (open.length > 0) lines.push(findingsTable(open, look), "");
+  const { faults, results, accepted } = sorted(check);
+  if (faults.length > 0) lines.push(findingsTable(faults, look), "");
+  if (results.length > 0) lines.push("  Results of the fans:", findingsTable(results, look), "");
   if (accepted.length > 0) lines.push("  Accepted:", findingsTable(accepted, look), "");
   for (const { title, severity, count } of kindLines(check))
     lines.push(
@@ -59,7 +71,7 @@ function fileReport(file: string, check: JobCheck, look: Look): string {
 
 function findingsTable(told: readonly Finding[], look: Look): string {
   const findings = told.map(visibleIn);
-  const cell = Math.max(6, ...findings.map((finding) => place(finding).length)) + 2;
+  const cell = Math.max(6, ...findings.map((finding) => placeText(finding).length)) + 2;
   const about = Math.min(16, Math.max(6, ...findings.map((finding) => finding.about.length)) + 2);
   const rest = Math.max(50, look.width - cell - about - 10 - 4);
   const table = new Table({
@@ -87,7 +99,7 @@ function findingsTable(told: readonly Finding[], look: Look): string {
   });
   for (const finding of findings)
     table.push([
-      place(finding),
+      placeText(finding),
       paint(finding.severity, finding.severity, look),
       finding.about,
       [
@@ -99,10 +111,6 @@ function findingsTable(told: readonly Finding[], look: Look): string {
         .join("\n"),
     ]);
   return table.toString();
-}
-
-function place({ sheet, cell }: Finding): string {
-  return sheet === "" ? "(workbook)" : `${sheet}!${cell}`;
 }
 
 function sentence(text: string): string {

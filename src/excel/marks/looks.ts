@@ -12,6 +12,7 @@ export const looks: Readonly<Record<Severity, Look>> = {
   wrong: { fill: "#F6CFC6", color: "#6E1A0A", bold: true, italic: false },
   doubtful: { fill: "#F8E7B0", color: "#574200", bold: false, italic: true },
   missing: { fill: "#D3E3F3", color: "#163C5E", bold: false, italic: false },
+  result: { fill: "#E4E0EE", color: "#3E2C66", bold: true, italic: true },
 };
 
 /**

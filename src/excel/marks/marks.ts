@@ -93,7 +93,10 @@ interface CellsOfSheet {
 /** By the sheet's name in lower case, the worst severity of each cell. */
 function worstOfCells(findings: readonly Finding[]): Map<string, CellsOfSheet> {
   const bySheet = new Map<string, CellsOfSheet>();
-  for (const { sheet, cell, severity } of findings) {
+  const marked = findings.flatMap(({ cells, severity }) =>
+    cells.map(({ sheet, cell }) => ({ sheet, cell, severity })),
+  );
+  for (const { sheet, cell, severity } of marked) {
     if (sheet === "" || cell === "") continue;
     const key = sheet.toLowerCase();
     const own = bySheet.get(key) ?? { name: sheet, cells: new Map<string, Severity>() };

@@ -72,6 +72,7 @@ function incompleteAt(
     sheet: place.sheet,
     cell: cellName(place.row, 0),
     row: place.row,
+    cells: [{ sheet: place.sheet, cell: cellName(place.row, 0) }],
     about,
     what: `the acceptance of ${sheet}!${cell} has no ${listed(gaps)}`,
     effect: "It counts for nothing: the finding stays open.",

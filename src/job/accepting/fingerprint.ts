@@ -6,16 +6,28 @@ import { type CellValue, columnLetters, isBlankCell, isCellError, type JobFile }
 const shownDigits = 12;
 
 /**
- * Twelve hex digits that stand for a finding's kind and what its row holds, values and formulas.
+ * Twelve hex digits that stand for a finding's kind and what its rows hold, values and formulas.
  * The same in every host: spellings of formulas that only files carry are left out, and numbers
  * are taken to 10 digits, since programs differ in the last ones.
  */
 export function fingerprintOf(
   file: JobFile,
-  { kind, sheet, row }: Pick<Finding, "kind" | "sheet" | "row">,
+  { kind, sheet, row, cells: own = [] }: Pick<Finding, "kind" | "sheet" | "row"> & Partial<Finding>,
 ): string {
-  const grid = file.sheets.find(({ name }) => name === sheet);
   const cells: string[] = [kind];
+  addRow(file, sheet, row, cells);
+  const met = new Set([`${sheet}!${row}`]);
+  for (const { sheet: name, cell } of own) {
+    const further = Number(/\d+$/.exec(cell)?.[0] ?? 0) - 1;
+    if (met.has(`${name}!${further}`)) continue;
+    met.add(`${name}!${further}`);
+    addRow(file, name, further, cells);
+  }
+  return bytesToHex(sha256(utf8ToBytes(cells.join("\u001f")))).slice(0, shownDigits);
+}
+
+function addRow(file: JobFile, sheet: string, row: number, cells: string[]): void {
+  const grid = file.sheets.find(({ name }) => name === sheet);
   for (let col = 0; grid && row >= 0 && col < grid.colCount; col++) {
     const formula = grid.formula(row, col);
     const value = grid.value(row, col);
@@ -23,7 +35,6 @@ export function fingerprintOf(
     cells.push(`${columnLetters(col)}${formula === null ? "" : `=${plainFormula(formula)}`}`);
     cells.push(contentOf(value));
   }
-  return bytesToHex(sha256(utf8ToBytes(cells.join("\u001f")))).slice(0, shownDigits);
 }
 
 /** A value with its type, the same whatever program stored it. */

@@ -29,6 +29,7 @@ export const checkIdentity: Check = (job, report) => {
           dwelling === ""
             ? "no dwelling is named"
             : `"${dwelling}" is not on the ${dwellings?.name} sheet`,
+        cause: plainName(dwelling),
         effect: "The fan counts for no dwelling.",
         mend: "Correct the name, or list the dwelling.",
       });

@@ -25,6 +25,7 @@ export const checkOpeningsInUse: Check = (job, report) => {
       report.at("box-unknown", table, "box", i, fans.label(i), {
         what:
           box === "" ? "no box is named" : `box "${box}" is not on the ${boxes.table.name} sheet`,
+        cause: box.toUpperCase(),
         effect: "The area of the openings and the proof of the box cannot be traced.",
         mend: `Name one of ${listed(boxes.names)}, or list the box with its openings.`,
       });
@@ -36,6 +37,7 @@ export const checkOpeningsInUse: Check = (job, report) => {
       if (!(error instanceof OpeningsError)) throw error;
       report.at("opening-unknown", table, "openings", i, fans.label(i), {
         what: error.message,
+        cause: `${box} ${label}`.toUpperCase(),
         effect: "The open area, and with it the flow, is unknown.",
         mend: `Type the labels that were open, joined by +. ${box} has ${listed(openings.map((opening) => opening.label))}.`,
       });

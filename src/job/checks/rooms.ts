@@ -1,4 +1,6 @@
 import { duties, roomKinds } from "../../editions";
+import type { Question } from "../findings";
+import { plainName } from "../fit";
 import { listed } from "../words";
 import type { Check } from "./check";
 
@@ -23,6 +25,8 @@ export const checkRooms: Check = (job, report) => {
           what: text === "" ? "the room kind is missing" : `"${text}" is no known room kind`,
           effect,
           mend: `Type one of ${listed(roomKinds)}.`,
+          cause: plainName(text),
+          question: ask(text, "which kind of room", roomKinds),
         },
       );
     }
@@ -32,6 +36,8 @@ export const checkRooms: Check = (job, report) => {
         what: text === "" ? "the duty is missing" : `"${text}" is no known duty`,
         effect: `${effect} On demand and continuous rates differ by more than two to one.`,
         mend: `Type ${duties.join(" or ")}.`,
+        cause: plainName(text),
+        question: ask(text, "on demand or continuous", duties),
       });
     }
     if (!settings.edition || !("value" in room) || !("value" in duty)) continue;
@@ -40,7 +46,15 @@ export const checkRooms: Check = (job, report) => {
       report.at("rate-not-set", table, "roomKind", i, fans.label(i), {
         what: (rate.problem as Error).message,
         effect,
+        cause: (rate.problem as Error).message,
         mend: "Correct the room kind or the duty, or give the room's volume where air changes are asked for.",
       });
   }
 };
+
+/** What to ask of a word that is not known; nothing of a blank. */
+function ask(word: string, choice: string, candidates: readonly string[]): Question | undefined {
+  return word === ""
+    ? undefined
+    : { word, asks: `What does "${word}" mean: ${choice}?`, candidates };
+}

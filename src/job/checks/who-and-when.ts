@@ -13,6 +13,7 @@ export const checkWhoAndWhen: Check = (job, report, { today }) => {
     if (!fans.isMeasured(i)) continue;
     if (table.has("tester") && table.text("tester", i) === "")
       report.at("tester-missing", table, "tester", i, fans.label(i), {
+        cause: "blank",
         what: "a reading stands here without a tester",
         effect: "Nobody answers for the reading.",
         mend: "Type the tester's name or initials.",
@@ -22,6 +23,7 @@ export const checkWhoAndWhen: Check = (job, report, { today }) => {
     const date = table.number("date", i);
     if (gap === "blank")
       report.at("date-missing", table, "date", i, fans.label(i), {
+        cause: "blank",
         what: "a reading stands here without a date",
         effect: "Whether the box was within its check on that day cannot be told.",
         mend: "Type the date of the test.",

@@ -17,7 +17,11 @@ export function count(number: number, one: string, many = `${one}s`): string {
 export function severityCounts(bySeverity: Readonly<Record<Severity, number>>): string {
   const parts = severities
     .filter((severity) => bySeverity[severity] > 0)
-    .map((severity) => `${bySeverity[severity]} ${severity}`);
+    .map((severity) =>
+      severity === "result"
+        ? count(bySeverity.result, "result")
+        : `${bySeverity[severity]} ${severity}`,
+    );
   return parts.length > 0 ? parts.join(", ") : "nothing found";
 }
 

@@ -1,4 +1,4 @@
-import { type Finding, findingKinds, isOpen, type Job, severities } from "../../job";
+import { type Finding, findingKinds, isFault, isOpen, type Job, severities } from "../../job";
 import { looks } from "../looks";
 import type { PlanRows } from "../plan-rows";
 import { dayText } from "../words";
@@ -6,10 +6,19 @@ import { dayText } from "../words";
 /** Places named of one kind; the rest are counted. */
 const mostPlaces = 6;
 
-/** Open findings by kind, with where they are. */
+/** Open findings by kind, with where they are: faults of the sheet, then results of the fans. */
 export function addFindingsByKind(rows: PlanRows, findings: readonly Finding[]): void {
   const open = findings.filter(isOpen);
-  rows.section("Findings left open");
+  addKinds(rows, "Faults left open", open.filter(isFault));
+  addKinds(
+    rows,
+    "Results that ask for something",
+    open.filter((finding) => !isFault(finding)),
+  );
+}
+
+function addKinds(rows: PlanRows, title: string, open: readonly Finding[]): void {
+  rows.section(title);
   if (open.length === 0) {
     rows.line("None.", looks.text);
     return;
@@ -31,10 +40,11 @@ export function addFindingsByKind(rows: PlanRows, findings: readonly Finding[]):
 }
 
 function placesOf(findings: readonly Finding[]): string {
-  const places = findings
-    .slice(0, mostPlaces)
-    .map(({ sheet, cell }) => (sheet === "" ? "whole sheet" : `${sheet} ${cell}`));
-  const left = findings.length - places.length;
+  const all = findings.flatMap(({ cells }) =>
+    cells.length === 0 ? ["whole sheet"] : cells.map(({ sheet, cell }) => `${sheet} ${cell}`),
+  );
+  const places = all.slice(0, mostPlaces);
+  const left = all.length - places.length;
   return places.join(", ") + (left > 0 ? ` and ${left} more` : "");
 }
 
