@@ -1,5 +1,5 @@
+import { cellName } from "../src/cells";
 import {
-  cellName,
   columnIndex,
   type FindingKind,
   firstRow,

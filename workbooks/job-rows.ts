@@ -1,3 +1,4 @@
+import { serialOf } from "../src/cells";
 import {
   type FeatureKey,
   nextOpening,
@@ -107,5 +108,5 @@ function openingFor(flow: number, box: string): { label: string; pressure: numbe
 
 /** A day as a spreadsheet's serial number. */
 export function serial(isoDate: string): number {
-  return Date.parse(`${isoDate}T00:00:00Z`) / 86_400_000 + 25569;
+  return serialOf(new Date(isoDate));
 }

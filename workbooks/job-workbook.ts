@@ -1,6 +1,6 @@
 import { worksheetFunctions } from "../functions";
+import { cellName } from "../src/cells";
 import {
-  cellName,
   type Field,
   firstRow,
   formulasOf,

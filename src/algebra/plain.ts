@@ -1,3 +1,4 @@
+import { formulaNumber } from "../cells";
 import type { Formula } from "../formulas";
 import type { Expression, FunctionName, Operator } from "./expression";
 import { programOf } from "./program";
@@ -38,7 +39,7 @@ const natives: Record<FunctionName, string> = {
 function write(tree: Expression, known: ReadonlyMap<string, string>, outer: number): string {
   switch (tree.kind) {
     case "number":
-      return tree.value === Math.PI ? "PI()" : numberText(tree.value);
+      return tree.value === Math.PI ? "PI()" : formulaNumber(tree.value);
     case "symbol": {
       const reference = known.get(tree.name);
       if (reference === undefined) throw new Error(`no reference for the symbol ${tree.name}`);
@@ -59,9 +60,4 @@ function write(tree: Expression, known: ReadonlyMap<string, string>, outer: numb
       return own < outer ? `(${text})` : text;
     }
   }
-}
-
-/** Fifteen significant digits at most, as a spreadsheet keeps them; no exponent where avoidable. */
-function numberText(value: number): string {
-  return String(Number(value.toPrecision(15))).replace("e", "E");
 }

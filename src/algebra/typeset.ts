@@ -1,3 +1,4 @@
+import { numberText } from "../cells";
 import { type Formula, type Unit, unitIn } from "../formulas";
 import type { Expression, Operator } from "./expression";
 import { oneValue } from "./one-value";
@@ -74,7 +75,7 @@ function written(value: number): string {
     const [digits, power] = value.toExponential().split("e") as [string, string];
     return `${digits}·10${superscript(Number(power))}`.replace("-", "−");
   }
-  return String(value).replace("-", "−");
+  return numberText(value);
 }
 
 const raised: Record<string, string> = {

@@ -1,4 +1,5 @@
-import { cellName, type Finding, fitJob, type JobFile, type JobFit, kindEntry } from "../job";
+import { cellName } from "../cells";
+import { type Finding, fitJob, type JobFile, type JobFit, kindEntry } from "../job";
 import type { Audit } from "./audit";
 import { auditColumn } from "./audit-column";
 import { auditRanges } from "./audit-ranges";

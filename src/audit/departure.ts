@@ -1,5 +1,6 @@
 import { translateFormulaToA1 } from "@borgar/fx/xlsx";
-import { cellName, type FindingKind, listed } from "../job";
+import { cellName, sheetPrefix } from "../cells";
+import { type FindingKind, listed } from "../job";
 import type { End, Part, Reach, Shape } from "./formula-shape";
 
 /** How a formula departs from those of the rows beside it. */
@@ -117,8 +118,7 @@ function shownPart({ kind, text, reach }: Part, row: number, col: number): strin
   const cells = text.slice(text.lastIndexOf("!") + 1);
   const here = translateFormulaToA1(cells, cellName(row, col), { wrapEdges: false });
   if (!reach || reach.sheet === "") return here;
-  const plain = /^[\p{L}_][\p{L}\p{N}_.]*$/u.test(reach.sheet);
-  return `${plain ? reach.sheet : `'${reach.sheet.replaceAll("'", "''")}'`}!${here}`;
+  return sheetPrefix(reach.sheet) + here;
 }
 
 /** The parts of one formula that another lacks, each as often as it does. */

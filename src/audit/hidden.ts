@@ -1,4 +1,5 @@
-import { cellName, jobTitle, listed, type SheetFit } from "../job";
+import { cellName } from "../cells";
+import { jobTitle, listed, type SheetFit } from "../job";
 import type { Audit } from "./audit";
 import { held, type SheetScan } from "./sheet-scan";
 

@@ -1,4 +1,5 @@
-import { cellName, type Grid } from "../job";
+import { cellName } from "../cells";
+import type { Grid } from "../job";
 import type { End, Reach } from "./formula-shape";
 import type { SheetScan } from "./sheet-scan";
 

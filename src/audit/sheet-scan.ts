@@ -1,4 +1,5 @@
-import type { CellValue, Grid } from "../job";
+import type { CellValue } from "../cells";
+import type { Grid } from "../job";
 import { CopiedDown, rowPattern } from "../sheet";
 import type { Shape, Shapes } from "./formula-shape";
 

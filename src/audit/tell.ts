@@ -1,4 +1,5 @@
-import { cellName, type Mend, shown } from "../job";
+import { cellName, shown } from "../cells";
+import type { Mend } from "../job";
 import type { Audit } from "./audit";
 import type { Block } from "./blocks";
 import { departureOf } from "./departure";

@@ -1,4 +1,5 @@
-import { cellName, layouts } from "../job";
+import { cellName } from "../cells";
+import { layouts } from "../job";
 import type { Audit, AuditWords } from "./audit";
 import { held, type ScannedColumn, type SheetScan } from "./sheet-scan";
 

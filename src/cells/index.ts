@@ -1,2 +1,39 @@
-/** The ground floor: what every other room takes as known. */
+/**
+ * The ground floor: what a cell holds, where it stands, and how both are written. Rows and columns
+ * count from 0; names such as "B2" appear only as text.
+ */
+export {
+  absoluteText,
+  addressText,
+  type CellRef,
+  cellName,
+  columnLetters,
+  packedRef,
+  parseCell,
+  parseRectangle,
+  rectangleOf,
+  rectangleText,
+} from "./a1";
+export {
+  type Address,
+  boundsOf,
+  parseAddress,
+  quotedSheet,
+  rectanglesIn,
+  sheetPrefix,
+  splitAddress,
+} from "./address";
 export { InputError } from "./input-error";
+export { fixed, formulaNumber, numberText, shown, significant } from "./number-text";
+export {
+  around,
+  holdsCell,
+  maxCols,
+  maxRows,
+  type Place,
+  type Rectangle,
+  type Spot,
+} from "./rectangle";
+export { agrees, isIdentical, isSameNumber, isSameValue } from "./same-value";
+export { type Day, dayMs, dayOfSerial, isoDay, offsetOf, serialOf, serialOfDay } from "./serial";
+export { type CellError, type CellValue, errors, isBlankCell, isCellError } from "./value";

@@ -1,6 +1,7 @@
 import { crc32, inflateRawSync } from "node:zlib";
 import { auditFormulas } from "../audit";
-import { checkJob, type JobCheck, type JobFile, serialOf } from "../job";
+import { offsetOf, serialOf } from "../cells";
+import { checkJob, type JobCheck, type JobFile } from "../job";
 import { type HostZip, Workbook, WorkbookError } from "../workbook";
 import { toJobFile } from "./job-file";
 import { FileError, readFileBytes } from "./read-file";
@@ -28,7 +29,7 @@ export async function openFile(file: string, today: Date): Promise<OpenedFile> {
   const workbook = Workbook.open(await readFileBytes(file), {}, zip);
   return {
     job: toJobFile(workbook),
-    today: serialOf(today) - (workbook.date1904 ? 1462 : 0),
+    today: serialOf(today) - offsetOf(workbook.date1904),
   };
 }
 

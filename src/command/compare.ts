@@ -1,6 +1,7 @@
 import Table from "cli-table3";
 import { auditFormulas } from "../audit";
-import { type Change, compareJobs, serialOf } from "../job";
+import { serialOf } from "../cells";
+import { type Change, compareJobs } from "../job";
 import { openFile, unreadableBy } from "./check-file";
 import type { Format } from "./options";
 import { csvLines } from "./reports/csv";

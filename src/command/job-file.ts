@@ -1,5 +1,6 @@
 import { worksheetFunctions } from "../../functions";
 import { requireTrees } from "../algebra";
+import { offsetOf } from "../cells";
 import { formulas } from "../formulas";
 import type { Grid, JobFile } from "../job";
 import { type SheetCells, SheetModel } from "../sheet";
@@ -12,7 +13,7 @@ export function toJobFile(workbook: Workbook): JobFile {
   const model = new SheetModel(workbook, worksheetFunctions);
   return {
     sheets: workbook.sheets.map((sheet) => ({ ...toGrid(sheet, model), ...looksOf(sheet) })),
-    dateOffset: workbook.date1904 ? 1462 : 0,
+    dateOffset: offsetOf(workbook.date1904),
     fresh: (sheet, row, col) => model.recompute(sheet, row, col),
   };
 }

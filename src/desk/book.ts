@@ -1,14 +1,5 @@
-import type { ModelValue } from "../sheet";
+import type { CellValue, Place } from "../cells";
 import type { CellLook } from "./look/cell-look";
-
-/** A rectangle on a sheet, 0-based, both corners included. */
-export interface Area {
-  readonly sheet: string;
-  readonly top: number;
-  readonly left: number;
-  readonly bottom: number;
-  readonly right: number;
-}
 
 /** A text as if typed into one cell. */
 export interface CellText {
@@ -45,7 +36,7 @@ export interface CellMark {
 export interface BookChange {
   readonly kind: "cells" | "looks" | "layout" | "sheets" | "opened";
   /** Cells that were written, for a step that was undone or redone. */
-  readonly at?: Area | undefined;
+  readonly at?: Place | undefined;
 }
 
 /**
@@ -59,7 +50,7 @@ export interface Book {
   readonly canRedo: boolean;
   /** The sheets that are in view, in the order of their tabs. */
   sheets(): readonly SheetFacts[];
-  value(sheet: string, row: number, col: number): ModelValue;
+  value(sheet: string, row: number, col: number): CellValue;
   /** As the cell's number format shows it. */
   shown(sheet: string, row: number, col: number): string;
   /** What editing starts from: the formula as a user types it, or the value with all its digits. */
@@ -73,16 +64,16 @@ export interface Book {
   /** Sets the width of a column, in characters. */
   widen(sheet: string, col: number, width: number): void;
   /** Empties cells; one step to undo. */
-  clear(area: Area): void;
+  clear(area: Place): void;
   undo(): void;
   redo(): void;
-  readonly selection: Area;
-  select(area: Area): void;
+  readonly selection: Place;
+  select(area: Place): void;
   /** While a cell is being edited, the pane's requests wait. */
   beginEdit(): void;
   endEdit(): void;
   /** The file with all edits in it. Afterwards the book is not dirty. */
   save(): Uint8Array;
   onChange(listener: (change: BookChange) => void): () => void;
-  onSelect(listener: (area: Area) => void): () => void;
+  onSelect(listener: (area: Place) => void): () => void;
 }

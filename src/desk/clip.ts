@@ -1,4 +1,5 @@
-import type { Area, Book } from "./book";
+import type { Place } from "../cells";
+import type { Book } from "./book";
 import type { Extent } from "./extent";
 import { readBlock, writeBlock } from "./text/block";
 import { shifted } from "./text/shift";
@@ -16,7 +17,7 @@ interface CopiedCell {
 }
 
 /** The shown cells of an area, for the clipboard as text and for this workbook with formulas. */
-export function clipOf(book: Book, area: Area, extent: Extent): Clip {
+export function clipOf(book: Book, area: Place, extent: Extent): Clip {
   const shown: string[][] = [];
   const rows: CopiedCell[][] = [];
   for (let row = area.top; row <= area.bottom; row++) {
@@ -38,7 +39,7 @@ export function clipOf(book: Book, area: Area, extent: Extent): Clip {
  * The texts to enter for what is pasted. A copy from this workbook brings its formulas, each moved
  * to its new cell; one copied cell fills the whole selection.
  */
-export function blockAt(text: string, clip: Clip | null, area: Area, extent: Extent): string[][] {
+export function blockAt(text: string, clip: Clip | null, area: Place, extent: Extent): string[][] {
   const isOwn = clip !== null && sameText(clip.text, text);
   const source = isOwn ? clip.rows : readBlock(text).map((row) => row.map((content) => content));
   const only = source.length === 1 && source[0]?.length === 1;
@@ -55,7 +56,7 @@ export function blockAt(text: string, clip: Clip | null, area: Area, extent: Ext
 }
 
 /** The contents of a row of cells, repeated over the rows below it. */
-export function filled(book: Book, row: Area, count: number): string[][] {
+export function filled(book: Book, row: Place, count: number): string[][] {
   return Array.from({ length: Math.max(1, count) }, (_, r) =>
     Array.from({ length: row.right - row.left + 1 }, (_, c) => {
       const from = { row: row.top, col: row.left + c };

@@ -1,5 +1,5 @@
-import { toRef } from "../workbook";
-import type { Area, Book, BookChange, SheetFacts } from "./book";
+import { cellName, type Place } from "../cells";
+import type { Book, BookChange, SheetFacts } from "./book";
 import type { Clip } from "./clip";
 import type { Edit } from "./edit";
 import { Extent } from "./extent";
@@ -50,7 +50,7 @@ export class Desk {
     return () => this.listeners.delete(listener);
   };
 
-  get area(): Area {
+  get area(): Place {
     const { cursor, head, sheet } = this;
     return {
       sheet: sheet.name,
@@ -165,7 +165,7 @@ export class Desk {
       this.book.enter(sheet, [{ row, col, text: `'${text}` }]);
       this.messages.add(
         "error",
-        `${toRef(row, col)}: kept as text, since it cannot be read as a formula. ${messageOf(thrown)}`,
+        `${cellName(row, col)}: kept as text, since it cannot be read as a formula. ${messageOf(thrown)}`,
       );
     }
   }
@@ -274,7 +274,7 @@ export class Desk {
   }
 
   /** A selection made elsewhere: by the pane, a tab, or an address. */
-  private bookSelected(area: Area): void {
+  private bookSelected(area: Place): void {
     const own = this.area;
     const isOwn =
       area.sheet === own.sheet &&

@@ -1,8 +1,8 @@
+import { type Place, rectangleText } from "../cells";
 import type { StyleSpec } from "../workbook";
-import type { Area, Book, BookChange, CellMark, CellText, SheetFacts } from "./book";
+import type { Book, BookChange, CellMark, CellText, SheetFacts } from "./book";
 import type { Change, Mark, SheetInfo, WorkbookHost } from "./host";
 import { type CellLook, plainLook } from "./look/cell-look";
-import { placeName } from "./text/place";
 
 /** The workbook host as the grid and the bars use it. */
 export class HostBook implements Book {
@@ -26,7 +26,7 @@ export class HostBook implements Book {
     return this.host.canRedo;
   }
 
-  get selection(): Area {
+  get selection(): Place {
     return this.host.selection;
   }
 
@@ -78,7 +78,7 @@ export class HostBook implements Book {
     this.host.userWidens(sheet, col, width);
   }
 
-  clear(area: Area): void {
+  clear(area: Place): void {
     this.host.userClears(area);
   }
 
@@ -90,8 +90,8 @@ export class HostBook implements Book {
     this.host.redo();
   }
 
-  select(area: Area): void {
-    this.host.select(area.sheet, placeName(area));
+  select(area: Place): void {
+    this.host.select(area.sheet, rectangleText(area));
   }
 
   beginEdit(): void {
@@ -113,7 +113,7 @@ export class HostBook implements Book {
     });
   }
 
-  onSelect(listener: (area: Area) => void): () => void {
+  onSelect(listener: (area: Place) => void): () => void {
     return this.host.onSelect(listener);
   }
 

@@ -1,4 +1,4 @@
-import type { CellValue } from "../job";
+import type { CellValue } from "../cells";
 
 /** How Excel writes its error values: "#N/A", "#DIV/0!", "#NAME?". */
 const errorText = /^#[A-Z][A-Z0-9/_]*[!?]?$/;

@@ -1,4 +1,5 @@
-import type { CellValue, JobFile, Settings } from "../job";
+import type { CellValue } from "../cells";
+import type { JobFile, Settings } from "../job";
 
 /** The unit system of a job: "ip" or "si". */
 export type System = Settings["system"];

@@ -1,4 +1,4 @@
-import { type Block, blockOf, lastColOfSheet, lastRowOfSheet } from "./address";
+import { boundsOf, maxCols, maxRows, type Rectangle } from "../cells";
 import { toHostError } from "./host-error";
 import { run } from "./run";
 import { settledSelection } from "./selection";
@@ -80,14 +80,14 @@ function sheetName(id: string): Promise<string | undefined> {
 }
 
 function editedBlock(address: string, changeType: string): Omit<Edit, "sheet"> {
-  const whole: Block = { top: 0, left: 0, bottom: lastRowOfSheet, right: lastColOfSheet };
-  const block = blockOf(address) ?? whole;
+  const whole: Rectangle = { top: 0, left: 0, bottom: maxRows - 1, right: maxCols - 1 };
+  const block = boundsOf(address) ?? whole;
   const isShift = /(Inserted|Deleted)$/.test(changeType);
   const isColumnShift = isShift && changeType.startsWith("Column");
   return {
     firstRow: isColumnShift ? 0 : block.top,
-    lastRow: isShift ? lastRowOfSheet : block.bottom,
+    lastRow: isShift ? maxRows - 1 : block.bottom,
     firstCol: isShift && !isColumnShift ? 0 : block.left,
-    lastCol: isShift ? lastColOfSheet : block.right,
+    lastCol: isShift ? maxCols - 1 : block.right,
   };
 }

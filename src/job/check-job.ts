@@ -100,8 +100,3 @@ function measured({ fans }: Job): number {
   for (let i = 0; i < (fans?.length ?? 0); i++) if (fans?.isMeasured(i)) count++;
   return count;
 }
-
-/** A day as a serial number of workbooks that count from 1900. */
-export function serialOf(date: Date): number {
-  return Math.floor(date.getTime() / 86_400_000) + 25569;
-}

@@ -1,11 +1,4 @@
-/** An error value of a cell, such as `#N/A`. */
-export interface CellError {
-  readonly error: string;
-  readonly message?: string;
-}
-
-/** What a cell holds; null is blank. Dates are serial numbers. */
-export type CellValue = number | string | boolean | CellError | null;
+import type { CellValue } from "../cells";
 
 /** One sheet as the job reads it. Rows and columns count from 0. */
 export interface Grid {
@@ -34,7 +27,7 @@ export type Fresh = { readonly value: CellValue } | { readonly unsupported: stri
 /** A workbook as the job reads it. */
 export interface JobFile {
   readonly sheets: readonly Grid[];
-  /** Days between serial number 0 and 1899-12-30: 1462 in workbooks that count from 1904. */
+  /** Days by which serial numbers lag behind the usual ones, where the workbook counts from 1904. */
   readonly dateOffset?: number;
   /** Evaluates a formula cell afresh, where the host can. Excel itself keeps cells fresh. */
   readonly fresh?: (sheet: string, row: number, col: number) => Fresh;
@@ -42,25 +35,4 @@ export interface JobFile {
 
 export function hasFormula(grid: Grid, row: number, col: number): boolean {
   return grid.hasFormula ? grid.hasFormula(row, col) : grid.formula(row, col) !== null;
-}
-
-export function isCellError(value: CellValue): value is CellError {
-  return typeof value === "object" && value !== null;
-}
-
-export function isBlankCell(value: CellValue): boolean {
-  return value === null || (typeof value === "string" && value.trim() === "");
-}
-
-/** "A", "B" … "AA" for columns 0, 1 … 26. */
-export function columnLetters(col: number): string {
-  let letters = "";
-  for (let n = col + 1; n > 0; n = Math.floor((n - 1) / 26))
-    letters = String.fromCharCode(65 + ((n - 1) % 26)) + letters;
-  return letters;
-}
-
-/** "B2" for row 1, column 1. */
-export function cellName(row: number, col: number): string {
-  return `${columnLetters(col)}${row + 1}`;
 }

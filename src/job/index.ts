@@ -13,7 +13,6 @@ export {
   isOpen,
   type JobCheck,
   type Summary,
-  serialOf,
 } from "./check-job";
 export { continuousFlows } from "./checks/rates";
 export * from "./columns";
@@ -40,13 +39,10 @@ export {
   readHeading,
   type SheetFit,
 } from "./fit";
-export {
-  type CellError,
-  type CellValue,
-  cellName,
-  type Fresh,
-  type Grid,
-  type JobFile,
+export type {
+  Fresh,
+  Grid,
+  JobFile,
 } from "./grid";
 export { type Provenance, provenanceLine, provenanceOf, type Standing } from "./provenance";
 export {
@@ -75,5 +71,5 @@ export {
   valueIn,
 } from "./read";
 export * from "./rules";
-export { listed, shown } from "./words";
+export { listed } from "./words";
 export * from "./working";

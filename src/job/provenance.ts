@@ -1,12 +1,12 @@
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import { version } from "../../package.json";
+import { isBlankCell, isCellError, isSameNumber, shown, significant } from "../cells";
 import type { Mark, Source } from "../formulas";
 import { jobSettings, layouts } from "./columns";
-import { isBlankCell, isCellError } from "./grid";
 import type { Job } from "./read";
 import { usualConstant, usualWindow } from "./rules";
-import { listed, shown } from "./words";
+import { listed } from "./words";
 
 /** "stated" is a number that the job itself gives. */
 export type Standing = Mark | "stated";
@@ -49,7 +49,7 @@ export function provenanceLine(provenance: Provenance): string {
   const { edition, clauses, constants, window, judging, rows, fingerprint } = provenance;
   const sources = [...new Set(clauses.map(({ clause, mark }) => `${clause} ${mark}`))];
   const rule = edition?.id ?? "no edition";
-  const factors = constants.map(({ value, mark }) => `${Number(value.toPrecision(6))} ${mark}`);
+  const factors = constants.map(({ value, mark }) => `${significant(value)} ${mark}`);
   return [
     `Fanrow ${provenance.version}`,
     sources.length > 0 ? `${rule} (${sources.join("; ")})` : rule,
@@ -116,7 +116,7 @@ function constantsOf({ fans, settings }: Job): Provenance["constants"] {
     .map(([value, count]) => ({
       value,
       fans: count,
-      mark: Math.abs(value / usual - 1) < 1e-9 ? "common practice" : "stated",
+      mark: isSameNumber(value, usual) ? "common practice" : "stated",
     }));
 }
 

@@ -1,3 +1,4 @@
+import { cellName } from "../cells";
 import {
   type CellAt,
   type Finding,
@@ -6,7 +7,6 @@ import {
   type Mend,
   type Question,
 } from "./findings";
-import { cellName } from "./grid";
 import type { Table } from "./read";
 
 interface Words extends Pick<Finding, "what" | "effect" | "mend"> {

@@ -1,3 +1,4 @@
+import { formulaNumber } from "../cells";
 /** Small pieces of native formula text. */
 
 /** An error of the kind of a value that cannot be used; the words are for whoever reads the formula. */
@@ -11,7 +12,7 @@ export function quoted(text: string): string {
 
 /** A number in at most fifteen digits, as a spreadsheet keeps it. */
 export function digits(value: number): string {
-  const text = String(Number(value.toPrecision(15))).replace("e", "E");
+  const text = formulaNumber(value);
   return value < 0 ? `(${text})` : text;
 }
 

@@ -1,10 +1,11 @@
 import { type WorksheetFunction, worksheetFunctions } from "../../functions";
-import { type Cell, parseRange, toRef, Workbook } from "../workbook";
+import { cellName, type Place, parseRectangle, type Spot } from "../cells";
+import { type Cell, Workbook } from "../workbook";
 import { Aids } from "./aids";
 import { textFunctions } from "./functions";
 import { Left, type LeftCell } from "./left";
 import { callsOurs, type Node, type Nodes, nodesOf } from "./rewrite/nodes";
-import { type Home, type Place, Places } from "./rewrite/places";
+import { Places } from "./rewrite/places";
 import { Rewriter, type Shared } from "./rewrite/rewriter";
 import { storeValues } from "./store-values";
 
@@ -50,7 +51,7 @@ class Copying {
     );
     this.ids = new Set(functions.keys());
     const arrayRef = ({ sheet, top, left }: Place) =>
-      this.spread.get(`${sheet}!${toRef(top, left)}`) ?? null;
+      this.spread.get(`${sheet}!${cellName(top, left)}`) ?? null;
     this.shared = { places, aids: this.aids, functions, arrayRef };
   }
 
@@ -62,7 +63,7 @@ class Copying {
         if (cell.formula === null) continue;
         const isOurs = callsOurs(cell.formula);
         if (isOurs && cell.arrayRef !== null)
-          this.spread.set(`${sheet.name}!${toRef(cell.row, cell.col)}`, cell.arrayRef);
+          this.spread.set(`${sheet.name}!${cellName(cell.row, cell.col)}`, cell.arrayRef);
         if (isOurs || cell.formula.includes("ANCHORARRAY")) found.push({ sheet: sheet.name, cell });
       }
     for (const { sheet, cell } of found) this.replace(sheet, cell);
@@ -106,11 +107,11 @@ class Copying {
 
   /** A formula of its own for each cell of an array formula. */
   private fill(
-    home: Home,
+    home: Spot,
     arrayRef: string,
     result: ReturnType<Rewriter["result"]> & object,
   ): void {
-    const { top, left, bottom, right } = parseRange(arrayRef);
+    const { top, left, bottom, right } = parseRectangle(arrayRef);
     if ((bottom - top + 1) * (right - left + 1) > mostFilled)
       throw new Left(`an array formula over ${arrayRef}, more than ${mostFilled} cells`);
     const sheet = this.sheet(home.sheet);
@@ -128,7 +129,7 @@ class Copying {
   }
 
   private keepValues(sheet: string, cell: Cell, why: string): void {
-    this.left.push({ sheet, cell: toRef(cell.row, cell.col), why });
+    this.left.push({ sheet, cell: cellName(cell.row, cell.col), why });
     const { row, col, value } = cell;
     this.sheet(sheet).setValue(row, col, value);
   }

@@ -1,3 +1,4 @@
+import { isoDay } from "../cells";
 import { type JobCheck, type Provenance, provenanceOf, unitOf } from "../job";
 import { type DwellingFact, dwellingFacts, findingsOf } from "./dwelling-facts";
 import { type FanFact, whoAndWhen } from "./fan-facts";
@@ -7,7 +8,7 @@ import type { Look, SheetPlan } from "./plan";
 import { letter, PlanRows } from "./plan-rows";
 import { addCautions, addSignatures } from "./sections/closing";
 import { addAccepted, addFindingsInWords } from "./sections/findings";
-import { counted, dayText, figure, orNull, paperOf } from "./words";
+import { counted, figure, orNull, paperOf } from "./words";
 
 /** Fan, room, duty, box and openings, readings, pressure, flow, ±, required, missing, verdict, day. */
 const columns = [7, 15, 11, 12, 13, 10, 9, 8, 10, 10, 16, 11];
@@ -137,7 +138,7 @@ function fanLine(fan: FanFact, dateOffset = 0): (string | number | null)[] {
     orNull(required),
     fan.verdict === "short" ? orNull(required - flow) : null,
     fan.verdict ?? "no rate",
-    dayText(fan.date, dateOffset),
+    isoDay(fan.date, dateOffset),
   ];
 }
 

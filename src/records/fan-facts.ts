@@ -1,5 +1,6 @@
+import { isoDay } from "../cells";
 import { fanBudget, type Job, type JobCheck, type Verdict, verdictColumn } from "../job";
-import { counted, dayText } from "./words";
+import { counted } from "./words";
 
 /** What a record says of one fan row, recomputed from the row's own cells. */
 export interface FanFact {
@@ -108,8 +109,8 @@ export function whoAndWhen({ job, findings }: JobCheck, facts: readonly FanFact[
   for (const { tester, isMeasured } of facts)
     if (tester !== "" && isMeasured) testers.set(tester, (testers.get(tester) ?? 0) + 1);
   const { dateOffset } = job.file;
-  const first = dayText(Math.min(...days), dateOffset);
-  const last = dayText(Math.max(...days), dateOffset);
+  const first = isoDay(Math.min(...days), dateOffset);
+  const last = isoDay(Math.max(...days), dateOffset);
   const left = facts.length - dated.length;
   const when =
     days.length === 0 ? "no usable date" : first === last ? first : `${first} to ${last}`;

@@ -1,3 +1,4 @@
+import { isoDay } from "../cells";
 import { type BoxProof, type Job, provenanceOf, unitOf } from "../job";
 import { agreementFactor, percentDifferences } from "../spread";
 import { looks } from "./looks";
@@ -6,7 +7,7 @@ import type { SheetPlan } from "./plan";
 import { letter, PlanRows } from "./plan-rows";
 import { axisEnd, chartOf, constantOf, flowOf, linesOf, withAside } from "./proof-chart";
 import { addCautions, addSignatures } from "./sections/closing";
-import { dayText, figure, paperOf, signed } from "./words";
+import { figure, paperOf, signed } from "./words";
 
 /** Opening, area, pressure, box flow, reference flow, difference, reference instrument, tester, day. */
 const columns = [13, 9, 9, 9, 11, 10, 15, 13, 11];
@@ -100,7 +101,7 @@ function addPairs(rows: PlanRows, job: Job, own: BoxProof): number {
         errors[i] as number,
         table?.text("instrument", row) ?? "",
         table?.text("tester", row) ?? "",
-        dayText(table?.number("date", row) ?? Number.NaN, job.file.dateOffset),
+        isoDay(table?.number("date", row) ?? Number.NaN, job.file.dateOffset),
       ];
     }),
   );

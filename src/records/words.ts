@@ -1,17 +1,9 @@
+import { fixed } from "../cells";
 import type { System } from "../editions";
-
-const dayMs = 86_400_000;
-
-/** "2026-09-07" for a serial number; `offset` is 1462 where days count from 1904. "" for none. */
-export function dayText(serial: number, offset = 0): string {
-  if (!(serial > 0) || serial === Number.POSITIVE_INFINITY) return "";
-  const days = Math.floor(serial) + offset - 25569;
-  return new Date(days * dayMs).toISOString().slice(0, 10);
-}
 
 /** A number with so many decimals, without those that say nothing. */
 export function figure(value: number, digits = 1): string {
-  return Number.isFinite(value) ? String(Number(value.toFixed(digits))).replace("-", "−") : "";
+  return Number.isFinite(value) ? fixed(value, digits) : "";
 }
 
 /** A difference with its sign. */

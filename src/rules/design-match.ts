@@ -1,5 +1,5 @@
 import { oneValue } from "../algebra";
-import { InputError } from "../cells";
+import { InputError, significant } from "../cells";
 import { designMatchRules, findRule, retestBands, type System } from "../editions";
 import { matchTolerance } from "../formulas";
 import { type Ruling, statedIn, worked } from "./ruling";
@@ -48,6 +48,6 @@ export function retestBand(first: number, second: number): Ruling<string> {
   return {
     value: row?.band ?? "",
     source: retestBands.source,
-    working: `${Number((100 * apart).toPrecision(4))} % apart`,
+    working: `${significant(100 * apart, 4)} % apart`,
   };
 }

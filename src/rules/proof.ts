@@ -1,5 +1,5 @@
 import { oneValue } from "../algebra";
-import { InputError } from "../cells";
+import { fixed, InputError } from "../cells";
 import { flowFromPressure, openingStrength } from "../formulas";
 import {
   type Agreement,
@@ -182,6 +182,5 @@ function countFlows(references: readonly number[]): number {
   return count;
 }
 
-const digits = (value: number, places = 1): string =>
-  value.toFixed(places).replace("-", "−").replace(/\.0$/, "");
+const digits = (value: number, places = 1): string => fixed(value, places);
 const percent = (value: number, places = 1): string => `${digits(value, places)} %`;

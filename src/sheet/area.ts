@@ -1,16 +1,5 @@
-import { toRef } from "../workbook";
-import { errors, Matrix, type Scalar } from "./values";
-
-export const maxRows = 1_048_576;
-export const maxCols = 16_384;
-
-/** Rectangle on a sheet, 0-based, both corners included. */
-export interface Extent {
-  readonly top: number;
-  readonly left: number;
-  readonly bottom: number;
-  readonly right: number;
-}
+import { type CellValue, errors, maxCols, maxRows, type Rectangle } from "../cells";
+import { Matrix } from "./values";
 
 /** What an area reads from: the values of one sheet. */
 export interface Cells {
@@ -19,11 +8,11 @@ export interface Cells {
   readonly colCount: number;
   readonly clock: Clock;
   readonly hiddenRows: ReadonlySet<number>;
-  get(row: number, col: number): Scalar;
+  get(row: number, col: number): CellValue;
   /** Formula text of a cell, undefined where it has none. */
   formulaText(row: number, col: number): string | undefined;
   /** What a spilled formula fills; null where the cell holds none. */
-  spillAt(row: number, col: number): Extent | null;
+  spillAt(row: number, col: number): Rectangle | null;
 }
 
 /** Counts the states of the values, so that whatever was worked out from them can be kept. */
@@ -38,12 +27,12 @@ export interface Memo {
   numbers?: readonly number[] | { readonly error: string };
   nested?: unknown[][];
   /** Results over the whole area, by function. */
-  results?: Map<string, Scalar>;
+  results?: Map<string, CellValue>;
   places?: ReadonlyMap<number | string, readonly number[]>;
 }
 
 /** A reference to one rectangle of cells. Reads are clipped to the used part of the sheet. */
-export class Area implements Extent {
+export class Area implements Rectangle {
   /** Present on areas that many formulas share (absolute references). */
   memo: Memo | undefined;
 
@@ -72,7 +61,7 @@ export class Area implements Extent {
     return Math.max(1, Math.min(this.right + 1, this.grid.colCount) - this.left);
   }
 
-  at(row: number, col: number): Scalar {
+  at(row: number, col: number): CellValue {
     return this.grid.get(this.top + row, this.left + col);
   }
 
@@ -104,7 +93,7 @@ export class Areas {
 }
 
 /** The cell of a range that stands in the row or column of the formula (implicit intersection). */
-export function intersect(area: Area, row: number, col: number): Scalar {
+export function intersect(area: Area, row: number, col: number): CellValue {
   if (area.top === area.bottom && area.left === area.right) return area.at(0, 0);
   if (area.left === area.right && row >= area.top && row <= area.bottom)
     return area.grid.get(row, area.left);
@@ -114,15 +103,4 @@ export function intersect(area: Area, row: number, col: number): Scalar {
 }
 
 /** A value of a calculation: references stay references until they are read. */
-export type Value = Scalar | Matrix | Area | Areas;
-
-/** "B2:B9", or "B2" for one cell. */
-export function extentText(extent: Extent): string {
-  const first = toRef(extent.top, extent.left);
-  const last = toRef(extent.bottom, extent.right);
-  return first === last ? first : `${first}:${last}`;
-}
-
-export function holds(extent: Extent, row: number, col: number): boolean {
-  return row >= extent.top && row <= extent.bottom && col >= extent.left && col <= extent.right;
-}
+export type Value = CellValue | Matrix | Area | Areas;

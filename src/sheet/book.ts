@@ -1,5 +1,6 @@
-import { type DefinedName, parseRange, type TableInfo, type Workbook } from "../workbook";
-import { type Clock, holds } from "./area";
+import { holdsCell, parseRectangle } from "../cells";
+import type { DefinedName, TableInfo, Workbook } from "../workbook";
+import type { Clock } from "./area";
 import { Grid } from "./grid";
 
 /** What the model needs of a workbook. */
@@ -59,7 +60,8 @@ export class Book {
   tableAt(grid: Grid, row: number, col: number): TableInfo | undefined {
     const sheet = grid.name.toLowerCase();
     return this.workbook.tables.find(
-      (table) => table.sheet.toLowerCase() === sheet && holds(parseRange(table.ref), row, col),
+      (table) =>
+        table.sheet.toLowerCase() === sheet && holdsCell(parseRectangle(table.ref), row, col),
     );
   }
 

@@ -1,8 +1,8 @@
 import { parseValue } from "numfmt";
-import { type ErrorValue, errors, type Scalar } from "./values";
+import { type CellError, type CellValue, errors } from "../cells";
 
 /** A value as a number: blank 0, TRUE 1, text that reads as a number or date; otherwise #VALUE!. */
-export function toNumber(value: Scalar): number | ErrorValue {
+export function toNumber(value: CellValue): number | CellError {
   if (typeof value === "number") return value;
   if (value === null) return 0;
   if (typeof value === "boolean") return value ? 1 : 0;
@@ -29,7 +29,7 @@ function isWord(text: string): boolean {
 
 const months = new Set("jan feb mar apr may jun jul aug sep oct nov dec".split(" "));
 
-export function toText(value: Scalar): string | ErrorValue {
+export function toText(value: CellValue): string | CellError {
   if (typeof value === "string") return value;
   if (value === null) return "";
   if (typeof value === "number") return numberText(value);
@@ -37,7 +37,7 @@ export function toText(value: Scalar): string | ErrorValue {
   return value;
 }
 
-export function toBoolean(value: Scalar): boolean | ErrorValue {
+export function toBoolean(value: CellValue): boolean | CellError {
   if (typeof value === "boolean") return value;
   if (value === null) return false;
   if (typeof value === "number") return value !== 0;
@@ -64,7 +64,7 @@ export function numberText(value: number): string {
 }
 
 /** Numbers before text before booleans, text without regard to case; a blank takes the other's kind. */
-export function compare(a: Scalar, b: Scalar): number {
+export function compare(a: CellValue, b: CellValue): number {
   if (typeof a === "number" && typeof b === "number") return a < b ? -1 : a > b ? 1 : 0;
   const x = a === null ? blankLike(b) : a;
   const y = b === null ? blankLike(a) : b;
@@ -79,19 +79,19 @@ export function compare(a: Scalar, b: Scalar): number {
   return Number(x) - Number(y);
 }
 
-function blankLike(other: Scalar): Scalar {
+function blankLike(other: CellValue): CellValue {
   if (typeof other === "string") return "";
   if (typeof other === "boolean") return false;
   return 0;
 }
 
-function rankOf(value: Scalar): number {
+function rankOf(value: CellValue): number {
   if (typeof value === "number") return 0;
   if (typeof value === "string") return 1;
   return typeof value === "boolean" ? 2 : 3;
 }
 
 /** A number, or #NUM! where the arithmetic gave none. */
-export function finite(value: number): number | ErrorValue {
+export function finite(value: number): number | CellError {
   return Number.isFinite(value) ? value : errors.num;
 }

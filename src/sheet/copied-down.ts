@@ -1,4 +1,4 @@
-import { maxRows } from "./area";
+import { maxRows } from "../cells";
 import { rowPlaces } from "./pattern";
 
 /**

@@ -1,6 +1,5 @@
 import type { WorksheetFunction } from "../../functions";
-import { toRef } from "../workbook";
-import { extentText } from "./area";
+import { type CellValue, cellName, errors, rectangleText } from "../cells";
 import type { Book } from "./book";
 import { Graph, isCell } from "./graph/graph";
 import { inOrder } from "./graph/order";
@@ -12,7 +11,7 @@ import type { Programs } from "./programs";
 import { inStoredForm } from "./spelling";
 import { ownExtent, Spiller } from "./spill";
 import { readTyped } from "./typed";
-import { errors, Matrix, type Scalar } from "./values";
+import { Matrix } from "./values";
 
 /** Spills can uncover each other's cells; more rounds than this mean that they never settle. */
 const mostRounds = 20;
@@ -40,7 +39,7 @@ export class Editor {
     for (const cell of this.formulas()) this.enroll(cell);
   }
 
-  set(grid: Grid, row: number, col: number, value: Scalar): Change[] {
+  set(grid: Grid, row: number, col: number, value: CellValue): Change[] {
     keepWhole(grid, row, col);
     // The workbook goes first: it may refuse, and then nothing has changed.
     if (value === null) grid.sheet.clear(row, col);
@@ -63,7 +62,7 @@ export class Editor {
     const extent = trial.needsArray ? ownExtent({ row, col }) : null;
     // A new formula has no stored value to keep; until it is worked out it must not pass for one.
     const value = isSame ? grid.get(row, col) : errors.na;
-    const arrayRef = extent ? extentText(extent) : undefined;
+    const arrayRef = extent ? rectangleText(extent) : undefined;
     // What is typed spills, where an array formula of the older kind stood too.
     if (grid.maker(row, col)?.isFixed) grid.sheet.clear(row, col);
     grid.sheet.setFormula(row, col, stored, plain(value), arrayRef);
@@ -200,6 +199,6 @@ function keepWhole(grid: Grid, row: number, col: number): void {
   const maker = grid.maker(row, col);
   if (!maker?.isFixed || maker.extent === null || isCell(maker.extent)) return;
   throw new RangeError(
-    `${grid.name}!${toRef(row, col)} is part of the array formula that fills ${extentText(maker.extent)}; change that formula as a whole in a spreadsheet program.`,
+    `${grid.name}!${cellName(row, col)} is part of the array formula that fills ${rectangleText(maker.extent)}; change that formula as a whole in a spreadsheet program.`,
   );
 }

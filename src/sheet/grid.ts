@@ -1,7 +1,7 @@
-import { type CopiedFormula, parseRange, type Sheet } from "../workbook";
-import type { Cells, Clock, Extent } from "./area";
+import { type CellValue, parseRectangle, type Rectangle } from "../cells";
+import type { CopiedFormula, Sheet } from "../workbook";
+import type { Cells, Clock } from "./area";
 import type { Program } from "./program";
-import type { Scalar } from "./values";
 
 /** A cell that holds a formula, with what the model knows about it. */
 export class FormulaCell {
@@ -11,7 +11,7 @@ export class FormulaCell {
   /** The multi-cell ranges it reads, once the graph is built. */
   ranges: readonly RangeNode[] = noRanges;
   /** The cells a blocked spill waits for. */
-  blocked: Extent | null = null;
+  blocked: Rectangle | null = null;
   private marks: Mark | undefined;
 
   constructor(
@@ -21,7 +21,7 @@ export class FormulaCell {
     /** The formula's text, or what it is a copy of. */
     readonly source: string | CopiedFormula,
     /** The cells an array or spilled formula fills; null for a plain formula. */
-    public extent: Extent | null,
+    public extent: Rectangle | null,
     /** It fills just these cells, whatever the size of its result. */
     readonly isFixed = false,
   ) {}
@@ -45,7 +45,7 @@ export class RangeNode {
 
   constructor(
     readonly grid: Grid,
-    readonly extent: Extent,
+    readonly extent: Rectangle,
   ) {}
 }
 
@@ -67,7 +67,7 @@ const usualCols = 64;
 /** The values and formulas of one sheet in arrays by row, for fast reading. */
 export class Grid implements Cells {
   /** By row, then column; a hole is a blank. */
-  readonly values: Scalar[][] = [];
+  readonly values: CellValue[][] = [];
   /** The formula cell that makes the value of a cell: its own, or the anchor that spills over it. */
   readonly makers: FormulaCell[][] = [];
   rowCount: number;
@@ -83,7 +83,7 @@ export class Grid implements Cells {
     sheet.visit((row, col, value, formula, arrayRef, isFixed) => {
       if (value !== null) this.put(row, col, value);
       if (formula === null) return;
-      const extent = arrayRef === null ? null : parseRange(arrayRef);
+      const extent = arrayRef === null ? null : parseRectangle(arrayRef);
       const made = new FormulaCell(this, row, col, formula, extent, isFixed === true);
       this.setMaker(row, col, made);
       if (extent) anchors.push(made);
@@ -103,18 +103,18 @@ export class Grid implements Cells {
     return this.formula(row, col)?.formula;
   }
 
-  spillAt(row: number, col: number): Extent | null {
+  spillAt(row: number, col: number): Rectangle | null {
     return this.formula(row, col)?.extent ?? null;
   }
 
-  get(row: number, col: number): Scalar {
+  get(row: number, col: number): CellValue {
     const line = this.values[row];
     if (line === undefined) return null;
     const value = line[col];
     return value === undefined ? null : value;
   }
 
-  put(row: number, col: number, value: Scalar): void {
+  put(row: number, col: number, value: CellValue): void {
     let line = this.values[row];
     if (line === undefined) {
       if (value === null) return;
@@ -176,7 +176,7 @@ export class Grid implements Cells {
 }
 
 export function forEachCell(
-  extent: Extent | null,
+  extent: Rectangle | null,
   visit: (row: number, col: number) => void,
 ): void {
   if (extent === null) return;

@@ -7,8 +7,6 @@ export { CopiedDown } from "./copied-down";
 export type { Change } from "./ledger";
 export {
   type ModelOptions,
-  type ModelValue,
-  type Ref,
   type SheetCells,
   SheetModel,
   type UnsupportedCell,

@@ -1,14 +1,14 @@
+import { type CellValue, isCellError, isIdentical } from "../cells";
 import type { Place } from "./graph/graph";
 import type { Grid } from "./grid";
-import { isError, type Scalar, sameValue } from "./values";
 
 /** A cell whose value changed. */
 export interface Change {
   readonly sheet: string;
   readonly row: number;
   readonly col: number;
-  readonly before: Scalar;
-  readonly value: Scalar;
+  readonly before: CellValue;
+  readonly value: CellValue;
 }
 
 /** What one edit changed, and what of it the readers have yet to see. */
@@ -17,9 +17,9 @@ export class Ledger {
   private stirred: Place[] = [];
 
   /** Puts a value on the grid and notes the change; false where it was there already. */
-  write(grid: Grid, row: number, col: number, value: Scalar): boolean {
+  write(grid: Grid, row: number, col: number, value: CellValue): boolean {
     const before = grid.get(row, col);
-    if (sameValue(before, value)) return false;
+    if (isUnchanged(before, value)) return false;
     grid.put(row, col, value);
     const { name } = grid;
     const key = `${row},${col},${name}`;
@@ -44,11 +44,17 @@ export class Ledger {
     const all = [...this.changes.values()];
     this.changes = new Map();
     this.stirred = [];
-    return all.filter(({ before, value }) => !sameValue(before, value));
+    return all.filter(({ before, value }) => !isUnchanged(before, value));
   }
 }
 
 /** The value as a file holds it: an error without its message. */
-export function plain(value: Scalar): Scalar {
-  return isError(value) ? { error: value.error } : value;
+export function plain(value: CellValue): CellValue {
+  return isCellError(value) ? { error: value.error } : value;
+}
+
+/** Nothing that a reader of the sheet can see is new: an error's message is seen too. */
+function isUnchanged(before: CellValue, value: CellValue): boolean {
+  const message = (cell: CellValue) => (isCellError(cell) ? cell.message : undefined);
+  return isIdentical(before, value) && message(before) === message(value);
 }

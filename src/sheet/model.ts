@@ -1,4 +1,5 @@
 import type { WorksheetFunction } from "../../functions";
+import type { CellValue, Place } from "../cells";
 import { Book, type WorkbookView } from "./book";
 import { Editor } from "./editor";
 import { forEachRead } from "./graph/graph";
@@ -6,27 +7,14 @@ import type { FormulaCell, Grid } from "./grid";
 import type { Change } from "./ledger";
 import { evaluate } from "./outcome";
 import { Programs } from "./programs";
-import type { Scalar } from "./values";
-
-/** The value of a cell; an error may carry a message that says what is wrong. */
-export type ModelValue = Scalar;
-
-/** A range on a sheet, 0-based, both corners included. */
-export interface Ref {
-  readonly sheet: string;
-  readonly top: number;
-  readonly left: number;
-  readonly bottom: number;
-  readonly right: number;
-}
 
 /** The values of one sheet, and the formulas as stored: without "=", null where there is none. */
 export interface SheetCells {
-  value(row: number, col: number): ModelValue;
+  value(row: number, col: number): CellValue;
   formula(row: number, col: number): string | null;
   hasFormula(row: number, col: number): boolean;
   /** The values of these rows of a column. */
-  column(col: number, rows: readonly number[]): ModelValue[];
+  column(col: number, rows: readonly number[]): CellValue[];
   /** The same object for formulas known to be copies of each other; null where nothing is known. */
   copyOf(row: number, col: number): object | null;
 }
@@ -65,7 +53,7 @@ export class SheetModel {
     this.programs = new Programs(this.book, functions);
   }
 
-  value(sheet: string, row: number, col: number): ModelValue {
+  value(sheet: string, row: number, col: number): CellValue {
     return this.grid(sheet).get(row, col);
   }
 
@@ -92,7 +80,7 @@ export class SheetModel {
     sheet: string,
     row: number,
     col: number,
-  ): { readonly value: ModelValue } | { readonly unsupported: string } {
+  ): { readonly value: CellValue } | { readonly unsupported: string } {
     const grid = this.grid(sheet);
     const cell = grid.maker(row, col);
     if (!cell) return { value: grid.get(row, col) };
@@ -116,7 +104,7 @@ export class SheetModel {
   }
 
   /** Stores a value, removes a formula there, and returns every cell that changed. */
-  set(sheet: string, row: number, col: number, value: Scalar): Change[] {
+  set(sheet: string, row: number, col: number, value: CellValue): Change[] {
     return this.edit().set(this.grid(sheet), row, col, value);
   }
 
@@ -146,10 +134,10 @@ export class SheetModel {
   }
 
   /** The ranges that the formula of a cell reads. */
-  precedents(sheet: string, row: number, col: number): Ref[] {
+  precedents(sheet: string, row: number, col: number): Place[] {
     const cell = this.grid(sheet).maker(row, col);
     if (!cell) return [];
-    const refs: Ref[] = [];
+    const refs: Place[] = [];
     forEachRead(cell, this.programs.of(cell), (grid, extent) =>
       refs.push({ sheet: grid.name, ...extent }),
     );
@@ -157,7 +145,7 @@ export class SheetModel {
   }
 
   /** The formula cells that read a cell, each as a range of one cell. */
-  dependents(sheet: string, row: number, col: number): Ref[] {
+  dependents(sheet: string, row: number, col: number): Place[] {
     const grid = this.grid(sheet);
     return [...this.edit().dependents(grid, row, col)].map(refOf);
   }
@@ -192,6 +180,6 @@ export class SheetModel {
   }
 }
 
-function refOf({ grid, row, col }: FormulaCell): Ref {
+function refOf({ grid, row, col }: FormulaCell): Place {
   return { sheet: grid.name, top: row, left: col, bottom: row, right: col };
 }

@@ -1,10 +1,11 @@
+import type { CellValue } from "../cells";
 import type { FormulaCell } from "./grid";
 import type { Program } from "./program";
-import { Matrix, type Scalar, Unsupported } from "./values";
+import { Matrix, Unsupported } from "./values";
 
 /** What a formula gave: a value, an array that spills, or the reason why it was not evaluated. */
 export type Outcome =
-  | { readonly value: Scalar; readonly spills?: Matrix }
+  | { readonly value: CellValue; readonly spills?: Matrix }
   | { readonly unsupported: string };
 
 /** Longest text a cell can hold. */
@@ -17,7 +18,7 @@ export function evaluate(cell: FormulaCell, program: Program): Outcome {
     const result = program.run(cell.row, cell.col);
     if (result instanceof Matrix)
       return { value: storable(result.at(0, 0)), spills: mapped(result) };
-    return { value: storable(result as Scalar) };
+    return { value: storable(result as CellValue) };
   } catch (problem) {
     if (problem instanceof Unsupported) return { unsupported: problem.message };
     const what = problem instanceof Error ? problem.message : String(problem);
@@ -29,7 +30,7 @@ function mapped(matrix: Matrix): Matrix {
   return new Matrix(matrix.rows, matrix.cols, matrix.data.map(storable));
 }
 
-function storable(value: Scalar): Scalar {
+function storable(value: CellValue): CellValue {
   if (typeof value !== "string" || value.length <= longest) return value;
   return { error: "#VALUE!", message: `the text has more than ${longest} characters` };
 }

@@ -1,4 +1,5 @@
-import type { Cells, Extent, Value } from "./area";
+import type { Rectangle } from "../cells";
+import type { Cells, Value } from "./area";
 
 /** What a compiled part of a formula does at a cell: 0-based row and column of the formula. */
 export type Run = (row: number, col: number) => Value;
@@ -38,7 +39,7 @@ export class Reference {
   }
 
   /** The cells it means for the formula at a cell; corners in order. */
-  at(row: number, col: number): Extent {
+  at(row: number, col: number): Rectangle {
     const { fixed } = this;
     const top = fixed.top ? this.top : this.top + row;
     const bottom = fixed.bottom ? this.bottom : this.bottom + row;

@@ -1,8 +1,8 @@
-import { type Extent, extentText, maxCols, maxRows } from "./area";
+import { type CellValue, errors, maxCols, maxRows, type Rectangle, rectangleText } from "../cells";
 import type { Book } from "./book";
 import { type FormulaCell, forEachCell } from "./grid";
 import { type Ledger, plain } from "./ledger";
-import { errors, type Matrix, type Scalar } from "./values";
+import type { Matrix } from "./values";
 
 /** Lays arrays over the cells beside their formulas. */
 export class Spiller {
@@ -40,11 +40,15 @@ export class Spiller {
   }
 
   /** Writes the anchor's value and those of the other cells it fills. */
-  private fill(cell: FormulaCell, extent: Extent, at: (row: number, col: number) => Scalar): void {
+  private fill(
+    cell: FormulaCell,
+    extent: Rectangle,
+    at: (row: number, col: number) => CellValue,
+  ): void {
     const { grid, row, col } = cell;
     const first = at(0, 0);
     this.ledger.write(grid, row, col, first);
-    grid.sheet.setFormula(row, col, cell.formula, plain(first), extentText(extent));
+    grid.sheet.setFormula(row, col, cell.formula, plain(first), rectangleText(extent));
     forEachCell(extent, (y, x) => {
       if (y === row && x === col) return;
       if (grid.maker(y, x) !== cell) {
@@ -57,7 +61,7 @@ export class Spiller {
   }
 
   /** Clears the cells that a formula filled and that lie outside its new extent. */
-  withdraw(cell: FormulaCell, next: Extent | null): void {
+  withdraw(cell: FormulaCell, next: Rectangle | null): void {
     const { grid } = cell;
     forEachCell(cell.extent, (row, col) => {
       if ((row === cell.row && col === cell.col) || grid.maker(row, col) !== cell) return;
@@ -69,7 +73,7 @@ export class Spiller {
     });
   }
 
-  private obstacle(cell: FormulaCell, wanted: Extent): string | undefined {
+  private obstacle(cell: FormulaCell, wanted: Rectangle): string | undefined {
     const { grid } = cell;
     if (wanted.bottom >= maxRows || wanted.right >= maxCols)
       return "the result reaches past the edge of the sheet";
@@ -89,6 +93,6 @@ export class Spiller {
 }
 
 /** The formula's own cell alone. */
-export function ownExtent({ row, col }: { row: number; col: number }): Extent {
+export function ownExtent({ row, col }: { row: number; col: number }): Rectangle {
   return { top: row, left: col, bottom: row, right: col };
 }

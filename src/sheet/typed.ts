@@ -1,9 +1,9 @@
 import { parseValue } from "numfmt";
-import type { Scalar } from "./values";
+import { type CellValue, offsetOf } from "../cells";
 
 /** What a user typed into a cell. */
 export interface Typed {
-  readonly value: Scalar;
+  readonly value: CellValue;
   /** Built-in number format that the way of typing suggests (14 for a date, 9 for 12%). */
   readonly formatId?: number;
 }
@@ -25,6 +25,6 @@ export function readTyped(text: string, date1904: boolean): Typed {
   if (typeof read?.value !== "number") return { value: text };
   const { formatId } = read;
   const isDate = formatId !== undefined && dateFormats.has(formatId);
-  const value = isDate && date1904 ? read.value - 1462 : read.value;
+  const value = isDate ? read.value - offsetOf(date1904) : read.value;
   return formatId === undefined ? { value } : { value, formatId };
 }

@@ -1,10 +1,11 @@
 import { tokenTypes } from "@borgar/fx/xlsx";
 import { type FunctionParameter, worksheetFunctions } from "../../functions";
-import { type CellValue, type JobFile, workingFor } from "../job";
+import type { CellValue, Spot } from "../cells";
+import { type JobFile, workingFor } from "../job";
 import { alone, type Call, type Piece } from "./calls";
 import { isReference, matrixAt, readsIn } from "./places";
 import { evaluateAt } from "./scratch";
-import type { ArgumentTrace, Spot } from "./trace-data";
+import type { ArgumentTrace } from "./trace-data";
 
 /** An argument as the trace tells of it, and as the function gets it. */
 export interface ReadArgument {

@@ -1,9 +1,10 @@
-import { type CellValue, callLines, explainCall, type JobFile, workingFor } from "../job";
+import type { CellValue, Spot } from "../cells";
+import { callLines, explainCall, type JobFile, workingFor } from "../job";
 import { argumentsOf } from "./arguments";
 import { alone, around, type Call } from "./calls";
 import { seenAt } from "./places";
 import { evaluateAt } from "./scratch";
-import type { ArgumentTrace, CallTrace, CellSeen, Spot } from "./trace-data";
+import type { ArgumentTrace, CallTrace, CellSeen } from "./trace-data";
 
 export const prefix = "FANROW.";
 

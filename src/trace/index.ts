@@ -12,8 +12,6 @@ export type {
   CallTrace,
   CellSeen,
   Pick,
-  Place,
   Read,
-  Spot,
   Trace,
 } from "./trace-data";

@@ -1,4 +1,5 @@
-import type { CellValue, Grid } from "../job";
+import type { CellValue } from "../cells";
+import type { Grid } from "../job";
 
 /** Headings are looked for in so many rows from the top. */
 const mostRows = 20;

@@ -1,4 +1,4 @@
-import type { CellValue } from "../job";
+import { type CellValue, numberText, significant } from "../cells";
 import type { Agreement, ArgumentTrace, CallTrace, CellSeen, Read, Trace } from "./trace-data";
 
 /** A trace as text, for a terminal or a note: the cell, its formula, each call, what it reads. */
@@ -100,7 +100,7 @@ function headLine(trace: Trace): string {
 export function valueText(value: CellValue): string {
   if (value === null || value === "") return "blank";
   if (typeof value === "number")
-    return Number.isInteger(value) ? String(value) : String(Number(value.toPrecision(6)));
+    return Number.isInteger(value) ? numberText(value) : significant(value);
   if (typeof value === "string") return `"${value}"`;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   return value.message === undefined ? value.error : `${value.error} (${value.message})`;

@@ -1,8 +1,9 @@
-import type { CellValue, JobFile } from "../job";
+import type { CellValue, Place, Spot } from "../cells";
+import type { JobFile } from "../job";
 import { alone, type Call } from "./calls";
 import { forEachUsed, gridOf, isReference, mostListed, placeOf, seenAt } from "./places";
 import { evaluateAt } from "./scratch";
-import type { Pick, Place, Spot } from "./trace-data";
+import type { Pick } from "./trace-data";
 
 /** The cells that a look-up or a conditional sum takes from its ranges, where that can be told. */
 export function picksOf(calls: readonly Call[], at: Spot, file: JobFile): Pick[] {

@@ -1,8 +1,9 @@
 import { parseA1Ref, type Token, tokenTypes } from "@borgar/fx/xlsx";
-import { type CellValue, cellName, type Grid, type JobFile } from "../job";
+import { type CellValue, cellName, type Place, type Spot, sheetPrefix } from "../cells";
+import type { Grid, JobFile } from "../job";
 import type { Piece } from "./calls";
 import { labelOf } from "./label";
-import type { CellSeen, Place, Read, Spot } from "./trace-data";
+import type { CellSeen, Read } from "./trace-data";
 
 /** Larger ranges are told of, not listed. */
 export const mostListed = 12;
@@ -128,13 +129,8 @@ export function seenAt(sheet: string, row: number, col: number, file: JobFile): 
   const grid = gridOf(file, sheet);
   return {
     place: { sheet, top: row, left: col, bottom: row, right: col },
-    name: `${quoted(sheet)}!${cellName(row, col)}`,
+    name: sheetPrefix(sheet) + cellName(row, col),
     label: grid ? labelOf(grid, row, col) : "",
     value: grid?.value(row, col) ?? null,
   };
-}
-
-/** A sheet's name as a reference writes it. */
-export function quoted(sheet: string): string {
-  return /^[A-Za-z_][\w.]*$/.test(sheet) ? sheet : `'${sheet.replaceAll("'", "''")}'`;
 }

@@ -1,10 +1,10 @@
 import { worksheetFunctions } from "../../functions";
-import type { CellValue, JobFile } from "../job";
+import { type CellValue, offsetOf, type Place, type Spot } from "../cells";
+import type { JobFile } from "../job";
 import { SheetModel, type WorkbookView } from "../sheet";
 import { type CellVisitor, type Sheet, Workbook } from "../workbook";
 import { wholeOf } from "./calls";
 import { forEachUsed, gridOf, isReference, placeOf } from "./places";
-import type { Place, Spot } from "./trace-data";
 
 /** A value, or why there is none. */
 export type Evaluated = { readonly value: CellValue } | { readonly why: string };
@@ -56,7 +56,7 @@ function viewOf(formula: string, at: Spot, places: readonly Place[], file: JobFi
     sheet: (name) => sheets.find((sheet) => sheet.name.toLowerCase() === name.toLowerCase()),
     names: [],
     tables: [],
-    date1904: file.dateOffset === 1462,
+    date1904: file.dateOffset === offsetOf(true),
   };
 }
 

@@ -1,7 +1,7 @@
 import { worksheetFunctions } from "../../functions";
+import { agrees } from "../cells";
 import type { Grid, JobFile } from "../job";
 import { inTypedForm } from "../sheet";
-import { same } from "./agreement";
 import { prefix } from "./call-trace";
 import { evaluateAt } from "./scratch";
 
@@ -28,7 +28,7 @@ export function anchorOf(
     const [r, c] = [row - top + 1, col - left + 1];
     const at = { sheet: grid.name, row: top, col: left };
     const found = evaluateAt(`INDEX(${formula},${r},${c})`, at, file);
-    if ("value" in found && typeof found.value !== "object" && same(stored, found.value))
+    if ("value" in found && typeof found.value !== "object" && agrees(stored, found.value))
       return { row: top, col: left };
   }
   return undefined;

@@ -1,21 +1,6 @@
-import type { CellValue, SaidSource, SaidSum } from "../job";
+import type { CellValue, Place } from "../cells";
+import type { SaidSource, SaidSum } from "../job";
 import type { Budget } from "../spread";
-
-/** Cells of one sheet, 0-based, both corners included. */
-export interface Place {
-  readonly sheet: string;
-  readonly top: number;
-  readonly left: number;
-  readonly bottom: number;
-  readonly right: number;
-}
-
-/** One cell, 0-based. */
-export interface Spot {
-  readonly sheet: string;
-  readonly row: number;
-  readonly col: number;
-}
 
 /** One cell and what stands in it. */
 export interface CellSeen {

@@ -1,11 +1,12 @@
 import { worksheetFunctions } from "../../functions";
-import { cellName, type Grid, type JobFile } from "../job";
+import { cellName, sheetPrefix } from "../cells";
+import type { Grid, JobFile } from "../job";
 import { inTypedForm } from "../sheet";
 import { agreementOf } from "./agreement";
 import { prefix, traceCall } from "./call-trace";
 import { callsIn, wholeOf } from "./calls";
 import { picksOf } from "./picks";
-import { gridOf, quoted, readsIn, seenAt } from "./places";
+import { gridOf, readsIn, seenAt } from "./places";
 import { anchorOf } from "./spilled";
 import { spreadBeside } from "./spread-beside";
 import type { Trace } from "./trace-data";
@@ -74,5 +75,5 @@ function requireUsed(grid: Grid, row: number, col: number): void {
     rowCount > 0 && colCount > 0
       ? `the sheet is used from A1 to ${cellName(rowCount - 1, colCount - 1)}`
       : "the sheet is empty";
-  throw new TraceError(`no cell ${quoted(grid.name)}!${cellName(row, col)}: ${used}`);
+  throw new TraceError(`no cell ${sheetPrefix(grid.name)}${cellName(row, col)}: ${used}`);
 }

@@ -1,12 +1,11 @@
+import { type CellValue, cellName } from "../cells";
 import { serialOfIsoDate } from "./dates";
 import { damaged } from "./error";
 import type { Budget } from "./limits";
-import { toRef } from "./refs";
 import { RowCursor } from "./row-cursor";
 import { SharedFormula } from "./shared-formula";
 import { type Row, SheetData, type StoredFormula } from "./sheet-data";
 import { decodeXString } from "./text";
-import type { CellValue } from "./types";
 
 export interface ReadContext {
   readonly depth: number;
@@ -117,6 +116,6 @@ export class SheetContent {
   }
 
   #flawed(what: string) {
-    return damaged(this.part, `cell ${toRef(this.cursor.row, this.cursor.col)} ${what}`);
+    return damaged(this.part, `cell ${cellName(this.cursor.row, this.cursor.col)} ${what}`);
   }
 }

@@ -1,6 +1,6 @@
+import { cellName } from "../cells";
 import { formulaXml, valueXml } from "./cell-xml";
 import type { CellEdit } from "./edit";
-import { toRef } from "./refs";
 import type { Span } from "./sheet-scan";
 import { openingTag } from "./tree";
 
@@ -64,7 +64,7 @@ export function newCellXml(
   edit: CellEdit,
   context: SpliceContext,
 ) {
-  const attributes: Record<string, string> = { r: toRef(row, col) };
+  const attributes: Record<string, string> = { r: cellName(row, col) };
   if (edit.newStyle !== 0) attributes.s = String(edit.newStyle);
   return cellXml("", prefix, { attributes, children: [] }, edit, context);
 }

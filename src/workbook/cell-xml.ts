@@ -1,5 +1,5 @@
+import type { CellValue } from "../cells";
 import { encodeXString, escapeText, isWritable, needsSpacePreserve } from "./text";
-import type { CellValue } from "./types";
 
 /** Longest text and formula a cell can hold. */
 const maxText = 32_767;

@@ -1,5 +1,5 @@
+import { maxRows } from "../cells";
 import { rowPlaces } from "./pattern";
-import { MAX_ROWS } from "./refs";
 import { SharedFormula } from "./shared-formula";
 import { escapeText } from "./text";
 
@@ -65,7 +65,7 @@ export class CopiedFormula extends SharedFormula {
 
 /** Where a number ends that stands at a place just as a program writes it, or -1. */
 function afterNumber(text: string, start: number, expected: number): number {
-  if (expected < 1 || expected > MAX_ROWS || text.charCodeAt(start) === zero) return -1;
+  if (expected < 1 || expected > maxRows || text.charCodeAt(start) === zero) return -1;
   let number = 0;
   let at = start;
   for (; ; at++) {

@@ -1,4 +1,4 @@
-import type { CellValue } from "./types";
+import type { CellValue } from "../cells";
 
 /** A formula to be written; with a range when it spills. */
 export interface FormulaEdit {

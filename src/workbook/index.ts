@@ -17,12 +17,9 @@ export { CopiedFormula } from "./copied-formula";
 export { WorkbookError } from "./error";
 export { defaultLimits } from "./limits";
 export { rowPattern, rowPlaces } from "./pattern";
-export { type CellRef, columnName, parseRange, parseRef, type RangeRef, toRef } from "./refs";
 export type {
   Cell,
-  CellError,
   CellSpec,
-  CellValue,
   CellVisitor,
   DefinedName,
   EdgeStyle,

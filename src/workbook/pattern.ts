@@ -1,8 +1,4 @@
-/**
- * The relative form of a formula, by hand: a sheet has hundreds of thousands of formulas and few
- * patterns, so this must cost far less than a tokenizer.
- */
-import { MAX_COLS, MAX_ROWS } from "./refs";
+import { maxCols, maxRows } from "../cells";
 
 const quote = 34;
 const apostrophe = 39;
@@ -109,7 +105,7 @@ function readColumn(text: string, at: number): number {
     if (letter < 65 || letter > 90 || text.charCodeAt(i) < 65) break;
     column = column * 26 + letter - 64;
   }
-  if (i === start || i - start > 3 || column > MAX_COLS) return -1;
+  if (i === start || i - start > 3 || column > maxCols) return -1;
   end = i;
   isFixed = fixed;
   return column - 1;
@@ -127,7 +123,7 @@ function readRow(text: string, at: number): number {
     if (!(digit >= 0 && digit <= 9)) break;
     row = row * 10 + digit;
   }
-  if (i === start || row < 1 || row > MAX_ROWS) return -1;
+  if (i === start || row < 1 || row > maxRows) return -1;
   end = i;
   isFixed = fixed;
   return row - 1;

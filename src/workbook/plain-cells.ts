@@ -1,12 +1,11 @@
+import { type CellValue, maxCols, packedRef } from "../cells";
 import type { SheetContent } from "./cell-content";
 import { CopiedFormula } from "./copied-formula";
 import { plainNumber, plainWhole } from "./plain-number";
 import { PlainText } from "./plain-text";
-import { MAX_COLS, packedRef } from "./refs";
 import { Row, type StoredFormula } from "./sheet-data";
 import { decodeXString } from "./text";
 import { holds } from "./text-pool";
-import type { CellValue } from "./types";
 
 const zero = 48;
 const letterA = 65;
@@ -139,7 +138,7 @@ export class PlainCells {
       row = row * 10 + digit;
       code = text.charCodeAt(++at);
     }
-    if (code !== quote || letters < 1 || letters > MAX_COLS || row !== cursor.row + 1) return false;
+    if (code !== quote || letters < 1 || letters > maxCols || row !== cursor.row + 1) return false;
     at++;
     let style = 0;
     if (holds(text, at, ' s="')) {
@@ -173,7 +172,7 @@ export class PlainCells {
     const xml = this.#xml;
     const { text } = xml;
     const { cursor } = this.content;
-    let packed = cursor.row * MAX_COLS + cursor.col + 1;
+    let packed = cursor.row * maxCols + cursor.col + 1;
     let seen = 0;
     let others: string[] | undefined;
     this.#type = "";
@@ -202,8 +201,8 @@ export class PlainCells {
       seen |= bit;
     }
     this.#isMarked = others?.includes("cm") === true;
-    cursor.col = packed - cursor.row * MAX_COLS;
-    if (packed < 0 || cursor.col < 0 || cursor.col >= MAX_COLS) xml.fail();
+    cursor.col = packed - cursor.row * maxCols;
+    if (packed < 0 || cursor.col < 0 || cursor.col >= maxCols) xml.fail();
   }
 
   #cellContent(place: number): void {

@@ -1,5 +1,5 @@
+import { maxCols, maxRows, packedRef } from "../cells";
 import { damaged } from "./error";
-import { MAX_COLS, MAX_ROWS, packedRef } from "./refs";
 
 /**
  * Where rows and cells stand. Their r attributes may be left out: then each follows the one before
@@ -13,7 +13,7 @@ export class RowCursor {
 
   nextRow(r: string | undefined): number {
     const row = r === undefined ? this.row + 1 : Number(r) - 1;
-    if (!(row >= 0 && row < MAX_ROWS && Number.isInteger(row))) {
+    if (!(row >= 0 && row < maxRows && Number.isInteger(row))) {
       throw damaged(this.part, `a row has the number "${r ?? row + 1}"`);
     }
     this.row = row;
@@ -26,12 +26,12 @@ export class RowCursor {
       this.col++;
     } else {
       const packed = packedRef(r);
-      this.col = packed % MAX_COLS;
-      if (packed < 0 || packed - this.col !== this.row * MAX_COLS) {
+      this.col = packed % maxCols;
+      if (packed < 0 || packed - this.col !== this.row * maxCols) {
         throw damaged(this.part, `row ${this.row + 1} holds a cell named "${r}"`);
       }
     }
-    if (this.col >= MAX_COLS) throw damaged(this.part, `row ${this.row + 1} has too many cells`);
+    if (this.col >= maxCols) throw damaged(this.part, `row ${this.row + 1} has too many cells`);
     return this.col;
   }
 }

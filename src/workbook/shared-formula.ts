@@ -1,5 +1,5 @@
 import { isRange, parseA1Range, toCol, tokenize } from "@borgar/fx/xlsx";
-import { MAX_COLS, MAX_ROWS } from "./refs";
+import { maxCols, maxRows } from "../cells";
 
 /** A piece of formula text, or the part of a reference that moves with the cell. */
 type Piece =
@@ -65,9 +65,9 @@ export class SharedFormula {
     for (const piece of this.#pieces) {
       if (typeof piece === "string") text += piece;
       else if ("col" in piece) {
-        text += toCol(piece.colFixed ? piece.col : shifted(piece.col, col - this.col, MAX_COLS));
+        text += toCol(piece.colFixed ? piece.col : shifted(piece.col, col - this.col, maxCols));
       } else {
-        text += (piece.rowFixed ? piece.row : shifted(piece.row, row - this.row, MAX_ROWS)) + 1;
+        text += (piece.rowFixed ? piece.row : shifted(piece.row, row - this.row, maxRows)) + 1;
       }
     }
     return text;

@@ -1,3 +1,4 @@
+import { absoluteText, parseRectangle, quotedSheet, rectangleText, splitAddress } from "../cells";
 import { arrangeSheet, type SheetRules } from "./arrange/arrange";
 import { SheetFrame } from "./arrange/frame";
 import { readConditionalFormats } from "./arrange/rules";
@@ -6,9 +7,7 @@ import { readValidations } from "./arrange/validations";
 import type { SeriesNumbers } from "./chart/chart-xml";
 import { addChart, chartNames, removeChart } from "./chart/drawing";
 import type { ChartSpec } from "./chart/spec";
-import { absoluteText, parseRange } from "./refs";
 import type { SheetData } from "./sheet-data";
-import { quotedSheet, splitRef } from "./sheet-name";
 import type { SheetOwner } from "./sheet-owner";
 import type { Sheet } from "./types";
 
@@ -54,7 +53,10 @@ export class SheetAround {
       this.owner.setOwnName("_xlnm.Print_Titles", `${on}!$${first + 1}:$${last + 1}`);
     }
     if (area !== undefined) {
-      this.owner.setOwnName("_xlnm.Print_Area", `${on}!${absoluteText(parseRange(area))}`);
+      this.owner.setOwnName(
+        "_xlnm.Print_Area",
+        `${on}!${absoluteText(rectangleText(parseRectangle(area)))}`,
+      );
     }
   }
 
@@ -64,7 +66,7 @@ export class SheetAround {
 
   addChart(spec: ChartSpec): string {
     const { pkg, dialect } = this.owner;
-    parseRange(spec.over);
+    parseRectangle(spec.over);
     const data = spec.series.map((series) => {
       return { series, x: this.#numbers(series.x), y: this.#numbers(series.y) };
     });
@@ -77,17 +79,17 @@ export class SheetAround {
 
   /** A range of numbers as a chart names it, with what is stored in its cells now. */
   #numbers(text: string): SeriesNumbers {
-    const { sheet: name, ref } = splitRef(text);
+    const { sheet: name, cells } = splitAddress(text);
     const sheet = name === null ? this.sheet : this.owner.sheet(name);
     if (sheet === undefined) throw new RangeError(`The workbook has no sheet "${name}".`);
-    const range = parseRange(ref);
+    const range = parseRectangle(cells);
     const numbers: (number | null)[] = [];
     for (let row = range.top; row <= range.bottom; row++)
       for (let col = range.left; col <= range.right; col++) {
         const value = sheet.cell(row, col)?.value;
         numbers.push(typeof value === "number" ? value : null);
       }
-    return { formula: `${quotedSheet(sheet.name)}!${absoluteText(range)}`, numbers };
+    return { formula: `${quotedSheet(sheet.name)}!${absoluteText(rectangleText(range))}`, numbers };
   }
 
   #read(): SheetRules {

@@ -1,6 +1,5 @@
-import { MAX_COLS } from "./refs";
+import { type CellValue, maxCols } from "../cells";
 import type { SharedFormula } from "./shared-formula";
-import type { CellValue } from "./types";
 
 /** Formula text, the shared formula the cell takes part in, or null. */
 export type StoredFormula = string | SharedFormula | null;
@@ -73,7 +72,7 @@ export class SheetData {
   #extent: { rows: number; cols: number } | undefined;
 
   static key(row: number, col: number): number {
-    return row * MAX_COLS + col;
+    return row * maxCols + col;
   }
 
   /** The range of the array formula that a cell anchors. */

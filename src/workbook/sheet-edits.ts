@@ -1,24 +1,17 @@
+import { type CellValue, cellName, isIdentical, maxCols, maxRows, parseRectangle } from "../cells";
 import { checkContent } from "./cell-xml";
 import { addEdit, type SheetEdits } from "./edit";
-import { MAX_COLS, MAX_ROWS, parseRange, toRef } from "./refs";
 import { SharedFormula } from "./shared-formula";
 import { SheetData } from "./sheet-data";
-import type { Cell, CellValue, TableInfo } from "./types";
-
-function sameValue(a: CellValue, b: CellValue): boolean {
-  if (typeof a === "object" && a !== null && typeof b === "object" && b !== null) {
-    return a.error === b.error;
-  }
-  return a === b;
-}
+import type { Cell, TableInfo } from "./types";
 
 function checkPlace(row: number, col: number): void {
-  if (!(Number.isInteger(row) && row >= 0 && row < MAX_ROWS)) {
-    throw new RangeError(`Row ${row} is outside the sheet; rows run from 0 to ${MAX_ROWS - 1}.`);
+  if (!(Number.isInteger(row) && row >= 0 && row < maxRows)) {
+    throw new RangeError(`Row ${row} is outside the sheet; rows run from 0 to ${maxRows - 1}.`);
   }
-  if (!(Number.isInteger(col) && col >= 0 && col < MAX_COLS)) {
+  if (!(Number.isInteger(col) && col >= 0 && col < maxCols)) {
     throw new RangeError(
-      `Column ${col} is outside the sheet; columns run from 0 to ${MAX_COLS - 1}.`,
+      `Column ${col} is outside the sheet; columns run from 0 to ${maxCols - 1}.`,
     );
   }
 }
@@ -75,7 +68,7 @@ export class CellEdits {
     arrayRef: string | null,
   ): boolean {
     checkPlace(row, col);
-    checkContent(`${this.sheet.name}!${toRef(row, col)}`, formula, value);
+    checkContent(`${this.sheet.name}!${cellName(row, col)}`, formula, value);
     if (arrayRef !== null) this.#checkAnchor(row, col, arrayRef);
     const old = this.sheet.cell(row, col);
     const hadFormula = old !== undefined && old.formula !== null;
@@ -86,7 +79,7 @@ export class CellEdits {
     if (
       old !== undefined &&
       (keeps || (!hadFormula && formula === null)) &&
-      sameValue(old.value, value)
+      isIdentical(old.value, value)
     ) {
       return false;
     }
@@ -103,10 +96,10 @@ export class CellEdits {
   }
 
   #checkAnchor(row: number, col: number, arrayRef: string): void {
-    const { top, left } = parseRange(arrayRef);
+    const { top, left } = parseRectangle(arrayRef);
     if (top === row && left === col) return;
     throw new RangeError(
-      `${this.sheet.name}!${toRef(row, col)}: the range ${arrayRef} must start at the formula's own cell.`,
+      `${this.sheet.name}!${cellName(row, col)}: the range ${arrayRef} must start at the formula's own cell.`,
     );
   }
 
@@ -117,10 +110,10 @@ export class CellEdits {
   #checkHeading(row: number, col: number): void {
     this.#tables ??= this.sheet.tables();
     for (const table of this.#tables) {
-      const { top, left, right } = parseRange(table.ref);
+      const { top, left, right } = parseRectangle(table.ref);
       if (!table.headerRow || row !== top || col < left || col > right) continue;
       throw new RangeError(
-        `${this.sheet.name}!${toRef(row, col)} is a heading of the table "${table.name}"; change it in a spreadsheet program.`,
+        `${this.sheet.name}!${cellName(row, col)} is a heading of the table "${table.name}"; change it in a spreadsheet program.`,
       );
     }
   }

@@ -1,6 +1,6 @@
+import { cellName } from "../cells";
 import type { ReadContext, SheetContent } from "./cell-content";
 import { damaged } from "./error";
-import { toRef } from "./refs";
 import { StringItem } from "./shared-strings";
 import type { Row } from "./sheet-data";
 import { readSheetSetting } from "./sheet-settings";
@@ -115,7 +115,7 @@ export class SheetElements implements XmlHandlers {
     if (last >= 0 && col <= (into.cols[last] as number)) {
       place = into.find(col);
       if (place >= 0)
-        throw damaged(this.part, `it holds the cell ${toRef(content.cursor.row, col)} twice`);
+        throw damaged(this.part, `it holds the cell ${cellName(content.cursor.row, col)} twice`);
       place = ~place;
     }
     into.insert(place, col, value, formula, this.#style);

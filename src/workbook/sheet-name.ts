@@ -18,18 +18,3 @@ export function checkSheetName(name: string, taken: readonly string[]): void {
   const other = taken.find((known) => sameName(known, name));
   if (other !== undefined) throw refuse(`the workbook has a sheet "${other}" already`);
 }
-
-/** A sheet's name as it stands before the "!" of a reference. */
-export function quotedSheet(name: string): string {
-  return `'${name.replaceAll("'", "''")}'`;
-}
-
-/** "'Fan list'!A1:B9" as the sheet's name, null where none is named, and the cells. */
-export function splitRef(text: string): { readonly sheet: string | null; readonly ref: string } {
-  const mark = text.lastIndexOf("!");
-  if (mark < 0) return { sheet: null, ref: text };
-  const written = text.slice(0, mark);
-  const isQuoted = written.startsWith("'") && written.endsWith("'") && written.length > 1;
-  const sheet = isQuoted ? written.slice(1, -1).replaceAll("''", "'") : written;
-  return { sheet, ref: text.slice(mark + 1) };
-}

@@ -1,10 +1,10 @@
-import { MAX_COLS } from "./refs";
+import { maxCols } from "../cells";
 import type { SheetData } from "./sheet-data";
 import { isTrue, type Tag } from "./xml";
 
 function readColumns(data: SheetData, attributes: Record<string, string>): void {
   const first = Math.max(0, Number(attributes.min) - 1);
-  const last = Math.min(MAX_COLS, Number(attributes.max)) - 1;
+  const last = Math.min(maxCols, Number(attributes.max)) - 1;
   const width = Number(attributes.width);
   const style = Number(attributes.style);
   for (let col = first; col <= last; col++) {

@@ -1,6 +1,6 @@
+import { parseRectangle, type Rectangle, rectangleText } from "../cells";
 import { cellXml, newCellXml, type SpliceContext } from "./cell-splice";
 import type { CellEdit, SheetEdits } from "./edit";
-import { parseRange, type RangeRef, rangeText } from "./refs";
 import { type CellSpan, type RowSpan, type SheetScan, type Span, scanSheet } from "./sheet-scan";
 import { applySplices, type Splice } from "./splice";
 import { openingTag } from "./tree";
@@ -18,7 +18,7 @@ function byNumber<T>(map: ReadonlyMap<number, T>): [number, T][] {
 class SheetSplicer {
   readonly splices: Splice[] = [];
   /** Corner columns and rows of the cells added. */
-  added: RangeRef | null = null;
+  added: Rectangle | null = null;
   /** First row of the file that may come after the next new row. */
   #next = 0;
 
@@ -106,15 +106,15 @@ function widenedSpans(spans: string | undefined, first: number, last: number): s
   return `${low}:${high}`;
 }
 
-function widenedDimension(dimension: Span, added: RangeRef): string | null {
+function widenedDimension(dimension: Span, added: Rectangle): string | null {
   const ref = dimension.tag.attributes.ref;
-  let old: RangeRef;
+  let old: Rectangle;
   try {
-    old = parseRange(ref ?? "");
+    old = parseRectangle(ref ?? "");
   } catch {
     return null; // A hint that is not understood is left alone.
   }
-  const wider = rangeText({
+  const wider = rectangleText({
     top: Math.min(old.top, added.top),
     left: Math.min(old.left, added.left),
     bottom: Math.max(old.bottom, added.bottom),

@@ -1,9 +1,9 @@
+import { cellName, maxCols, maxRows, parseRectangle } from "../cells";
 import { listFormula } from "./arrange/validations";
 import { paneOf } from "./arrange/view";
 import { checkContent, formulaXml, valueXml } from "./cell-xml";
 import { checkedColor } from "./color";
 import type { Dialect } from "./dialect";
-import { MAX_COLS, MAX_ROWS, parseRange, toRef } from "./refs";
 import { escapeAttribute, escapeText } from "./text";
 import { openingTag } from "./tree";
 import type { CellSpec, SheetSpec, ValidationSpec } from "./types";
@@ -16,10 +16,10 @@ function cellXml(
   mark: () => number,
 ): string {
   const { value = null, formula = null, arrayRef = null, style = 0 } = spec;
-  const where = `${sheet}!${toRef(row, col)}`;
+  const where = `${sheet}!${cellName(row, col)}`;
   checkContent(where, formula, value);
   if (arrayRef !== null) {
-    const { top, left } = parseRange(arrayRef);
+    const { top, left } = parseRectangle(arrayRef);
     if (formula === null || top !== row || left !== col) {
       throw new RangeError(`${where}: the range ${arrayRef} must start at a formula's own cell.`);
     }
@@ -27,7 +27,7 @@ function cellXml(
   if (value === null && formula === null && style === 0) return "";
   const written = valueXml("", value, formula !== null);
   const inner = (formula === null ? "" : formulaXml("", formula, arrayRef)) + written.xml;
-  let tag = `<c r="${toRef(row, col)}"`;
+  let tag = `<c r="${cellName(row, col)}"`;
   if (style !== 0) tag += ` s="${style}"`;
   if (written.type !== null) tag += ` t="${written.type}"`;
   if (arrayRef !== null) tag += ` cm="${mark()}"`;
@@ -73,9 +73,9 @@ export interface NewSheet {
 export function sheetXml({ name, spec, dialect, selected, mark }: NewSheet): string {
   let cols = 0;
   const rows: string[] = [];
-  if (spec.rows.length > MAX_ROWS) throw new RangeError(`${name}: a sheet has ${MAX_ROWS} rows.`);
+  if (spec.rows.length > maxRows) throw new RangeError(`${name}: a sheet has ${maxRows} rows.`);
   for (const [row, specs] of spec.rows.entries()) {
-    if (specs.length > MAX_COLS) throw new RangeError(`${name}: a row has ${MAX_COLS} columns.`);
+    if (specs.length > maxCols) throw new RangeError(`${name}: a row has ${maxCols} columns.`);
     let cells = "";
     for (const [col, cell] of specs.entries()) {
       if (cell !== null) cells += cellXml(name, row, col, cell, mark);
@@ -86,7 +86,7 @@ export function sheetXml({ name, spec, dialect, selected, mark }: NewSheet): str
     if (cells !== "") rows.push(`<row r="${row + 1}"${ht}>${cells}</row>`);
     else if (ht !== "") rows.push(`<row r="${row + 1}"${ht}/>`);
   }
-  const last = toRef(Math.max(spec.rows.length, 1) - 1, Math.max(cols, 1) - 1);
+  const last = cellName(Math.max(spec.rows.length, 1) - 1, Math.max(cols, 1) - 1);
   const color = spec.tabColor;
   const validations = (spec.validations ?? []).map(validationXml);
   return [

@@ -1,3 +1,4 @@
+import type { CellValue } from "../cells";
 import type { Arrangement, ConditionalFormat, Validation } from "./arrange/spec";
 import type { ChartSpec } from "./chart/spec";
 import { CopiedFormula } from "./copied-formula";
@@ -7,7 +8,7 @@ import { SheetAround } from "./sheet-around";
 import type { Row, SheetData, StoredFormula } from "./sheet-data";
 import { CellEdits, styleOfNewCell } from "./sheet-edits";
 import type { SheetOwner } from "./sheet-owner";
-import type { Cell, CellValue, CellVisitor, Sheet, SheetState, TableInfo } from "./types";
+import type { Cell, CellVisitor, Sheet, SheetState, TableInfo } from "./types";
 
 function formulaText(stored: StoredFormula, row: number, col: number): string | null {
   return stored instanceof SharedFormula ? stored.at(row, col) : stored;

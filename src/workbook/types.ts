@@ -3,17 +3,10 @@
  * everywhere in the API; references such as "B2" appear only as text.
  */
 
+import type { CellValue } from "../cells";
 import type { Arrangement, ConditionalFormat, PageSpec, Validation } from "./arrange/spec";
 import type { ChartSpec } from "./chart/spec";
 import type { CopiedFormula } from "./copied-formula";
-
-/** An Excel error value, for example `{ error: "#N/A" }`. */
-export interface CellError {
-  readonly error: string;
-}
-
-/** A stored value; null is a blank cell. Shared, inline and formula strings are all plain strings. */
-export type CellValue = number | string | boolean | CellError | null;
 
 export interface Cell {
   readonly row: number;

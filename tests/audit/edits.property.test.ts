@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { auditFormulas } from "../../src/audit";
+import { type CellValue, cellName } from "../../src/cells";
 import { toJobFile } from "../../src/command";
-import { type CellValue, cellName, type Grid, type JobFile } from "../../src/job";
+import type { Grid, JobFile } from "../../src/job";
 import { answerKey, demo } from "../excel/demo";
 
 const file = toJobFile(demo());

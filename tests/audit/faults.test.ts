@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { auditFormulas } from "../../src/audit";
+import type { CellValue } from "../../src/cells";
 import { toJobFile } from "../../src/command";
-import type { CellValue, Grid } from "../../src/job";
+import type { Grid } from "../../src/job";
 import { type CellSpec, Workbook } from "../../src/workbook";
 import { grid, jobFile, type TestCell } from "../job/grids";
 

@@ -1,5 +1,6 @@
+import { serialOf } from "../../src/cells";
 import { readWorkbook } from "../../src/excel";
-import { checkJob, serialOf } from "../../src/job";
+import { checkJob } from "../../src/job";
 import { hostOf } from "../desk-host/desk";
 import { largeJob } from "../excel/large-job";
 

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { cellsText, parseAddress, sheetPrefix } from "../../src/desk/host/address";
+import { holdsCell } from "../../src/cells";
 import { rectangles } from "../../src/desk/host/cells/rectangles";
-import { contains, subtract } from "../../src/desk/host/subtract";
+import { subtract } from "../../src/desk/host/subtract";
 
 const place = fc.record({ row: fc.nat(12), col: fc.nat(12) });
 const rect = fc
@@ -23,7 +23,7 @@ describe("Rectangles", () => {
       fc.property(fc.array(place), (cells) => {
         const rects = rectangles(cells);
         const wanted = new Set(cells.map(({ row, col }) => `${row} ${col}`));
-        expect(places((row, col) => rects.some((each) => contains(each, row, col)))).toEqual(
+        expect(places((row, col) => rects.some((each) => holdsCell(each, row, col)))).toEqual(
           places((row, col) => wanted.has(`${row} ${col}`)),
         );
         const size = rects.reduce(
@@ -44,28 +44,10 @@ describe("Rectangles", () => {
     fc.assert(
       fc.property(rect, rect, (from, cut) => {
         const left = subtract(from, cut);
-        expect(places((row, col) => left.some((each) => contains(each, row, col)))).toEqual(
-          places((row, col) => contains(from, row, col) && !contains(cut, row, col)),
+        expect(places((row, col) => left.some((each) => holdsCell(each, row, col)))).toEqual(
+          places((row, col) => holdsCell(from, row, col) && !holdsCell(cut, row, col)),
         );
       }),
     );
   });
-});
-
-describe("Addresses", () => {
-  it("are read back as they were written, whatever the name of the sheet", () => {
-    const name = fc.string({ minLength: 1, maxLength: 31 }).filter((text) => text.trim() === text);
-    fc.assert(
-      fc.property(name, rect, (sheet, range) => {
-        expect(parseAddress(sheetPrefix(sheet) + cellsText(range))).toEqual({ sheet, range });
-      }),
-    );
-  });
-
-  it.each(["", "!", "A", "1", "A0", "1A", "A1:", "A1:B2:C3", "'a!A1", "R1C1", "A1 B2", "AAAA1"])(
-    "do not include %j",
-    (text) => {
-      expect(parseAddress(text)).toBeNull();
-    },
-  );
 });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { type WorksheetFunction, worksheetFunctions } from "../../functions";
+import { cellName } from "../../src/cells";
 import type { WorkbookHost } from "../../src/desk/host";
-import { toRef, Workbook } from "../../src/workbook";
+import { Workbook } from "../../src/workbook";
 import { pack, parts, worksheet } from "../workbook/packages";
 import { hostOf, openDesk } from "./desk";
 
@@ -15,7 +16,7 @@ function largeFile(): Uint8Array {
   for (let r = 1; r <= rowCount; r++) {
     let line = `<row r="${r}">`;
     for (let c = 0; c < colCount; c++) {
-      const ref = toRef(r - 1, c);
+      const ref = cellName(r - 1, c);
       const formula =
         c % 3 === 0
           ? `IF(B${r}=&quot;&quot;,&quot;&quot;,D${r}*${c}+$B$1)`

@@ -4,7 +4,6 @@ import { copyName } from "../../src/desk/files/download";
 import { contrast, leastContrast, readable } from "../../src/desk/look/contrast";
 import { fillIn, markIn } from "../../src/desk/look/fill";
 import { readBlock, writeBlock } from "../../src/desk/text/block";
-import { placeName, readPlace } from "../../src/desk/text/place";
 import { shifted } from "../../src/desk/text/shift";
 
 const colour = fc
@@ -31,27 +30,6 @@ describe("blocks of text", () => {
       ["", "b"],
     ]);
     expect(readBlock("a\n\nb")).toEqual([["a"], [""], ["b"]]);
-  });
-});
-
-describe("typed addresses", () => {
-  it("are read with or without a sheet, in any case, with quotes around names with spaces", () => {
-    expect(readPlace(" b2 ")).toEqual({ sheet: null, top: 1, left: 1, bottom: 1, right: 1 });
-    expect(readPlace("fans!$C$9:A1")).toEqual({
-      sheet: "fans",
-      top: 0,
-      left: 0,
-      bottom: 8,
-      right: 2,
-    });
-    expect(readPlace("'Box ''B'' list'!A1")?.sheet).toBe("Box 'B' list");
-    for (const text of ["", "A", "1", "A0", "ZZZZ1", "A1048577", "A1:B", "=A1", "A1,B2"])
-      expect(readPlace(text)).toBeNull();
-  });
-
-  it("name the cells they lead to", () => {
-    expect(placeName({ top: 1, left: 1, bottom: 1, right: 1 })).toBe("B2");
-    expect(placeName({ top: 0, left: 0, bottom: 8, right: 27 })).toBe("A1:AB9");
   });
 });
 

@@ -1,4 +1,5 @@
-import type { CellValue, Grid, JobFile } from "../../src/job";
+import type { CellValue } from "../../src/cells";
+import type { Grid, JobFile } from "../../src/job";
 
 /** A cell as a test writes it: a value, or a formula with the value it stores. */
 export type TestCell = CellValue | FormulaCell;

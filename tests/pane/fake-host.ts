@@ -1,6 +1,6 @@
+import type { Spot } from "../../src/cells";
 import type { Finding, FitChoice, JobFile, Mend } from "../../src/job";
 import type { CellNow } from "../../src/pane/model/trace-now";
-import type { Spot } from "../../src/pane/model/trace-walk";
 import type { Clock } from "../../src/pane/session/debounce";
 import type {
   AcceptedFinding,

@@ -1,4 +1,5 @@
-import type { CellValue, Grid, JobFile } from "../../src/job";
+import type { CellValue } from "../../src/cells";
+import type { Grid, JobFile } from "../../src/job";
 
 interface Computed {
   readonly value: CellValue;

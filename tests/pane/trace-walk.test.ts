@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
+import type { Spot } from "../../src/cells";
 import {
   firstWalk,
   follow,
   hold,
-  type Spot,
   spotAt,
   stepTo,
   tracedSpot,

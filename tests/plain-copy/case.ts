@@ -1,4 +1,4 @@
-import type { CellError } from "../../src/workbook";
+import type { CellError } from "../../src/cells";
 
 /** What stands in a cell; null for a blank one. */
 export type CellContent = number | string | boolean | CellError | null;

@@ -1,8 +1,9 @@
 // LibreOffice Calc recalculates the native formulas (OASIS OpenFormula 1.2): what they give is held
 // against what our functions give, over many sound, blank and faulty arguments.
 import { beforeAll, describe, expect, it } from "vitest";
+import { cellName, columnLetters } from "../../src/cells";
 import { type PlainCopy, plainCopy } from "../../src/plain-copy";
-import { type CellSpec, columnName, toRef, Workbook } from "../../src/workbook";
+import { type CellSpec, Workbook } from "../../src/workbook";
 import { call, isProblem } from "../functions/call";
 import {
   type Argument,
@@ -107,7 +108,7 @@ function place(argument: Argument, top: number, bottom: number, cells: CellSpec[
   if (!isSingle(argument) && "range" in argument) return boxRanges[argument.range];
   const left = firstArgument + cells.length;
   cells.push(...cellsIn(argument).map(spec));
-  const [from, to] = [toRef(top, left), toRef(bottom, firstArgument + cells.length - 1)];
+  const [from, to] = [cellName(top, left), cellName(bottom, firstArgument + cells.length - 1)];
   return from === to ? from : `${from}:${to}`;
 }
 
@@ -129,7 +130,7 @@ function spilledRows(rows: readonly Case[], at: number): CellSpec[][] {
     });
     return place(argument, top, isOne ? top : bottom, given[0] as CellSpec[]);
   });
-  const arrayRef = `A${top + 1}:${columnName(widthOf(first.id) - 1)}${bottom + 1}`;
+  const arrayRef = `A${top + 1}:${columnLetters(widthOf(first.id) - 1)}${bottom + 1}`;
   const formula = `_xldudf_FANROW_${first.id}(${texts.join(",")})`;
   return given.map((cells, n) => {
     const head: CellSpec[] = Array.from({ length: firstArgument }, () => ({ value: null }));

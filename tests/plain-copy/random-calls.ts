@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { worksheetFunctions } from "../../functions";
+import { type CellValue, columnLetters } from "../../src/cells";
 import { codes, ductKinds, duties, editions, fanKinds, roomKinds } from "../../src/editions";
-import { type CellSpec, type CellValue, columnName, Workbook } from "../../src/workbook";
+import { type CellSpec, Workbook } from "../../src/workbook";
 import { type Argument, type Contract, contracts } from "../functions/contract";
 
 /** Rows of random calls for each function. */
@@ -155,7 +156,7 @@ function rowsOf(contract: Contract, call: RandomCall, top: number): (CellSpec | 
   const given = contract.arguments.map((argument, i) => {
     const cells = call.cells[i] ?? [];
     if (argument.role === "list") {
-      const column = columnName(Object.keys(lists).indexOf(argument.name));
+      const column = columnLetters(Object.keys(lists).indexOf(argument.name));
       return call.leftOut[i] ? "" : `${listSheet}!$${column}$2:$${column}$11`;
     }
     const left = rows[0]!.length;
@@ -169,8 +170,8 @@ function rowsOf(contract: Contract, call: RandomCall, top: number): (CellSpec | 
     if (cells.length === 1 && literal !== undefined) return literal;
     const right = argument.role === "pairs" ? left : left + cells.length - 1;
     const bottom = top + (argument.role === "pairs" ? cells.length - 1 : 0);
-    const first = `${columnName(left)}${top + 1}`;
-    const last = `${columnName(right)}${bottom + 1}`;
+    const first = `${columnLetters(left)}${top + 1}`;
+    const last = `${columnLetters(right)}${bottom + 1}`;
     return first === last ? first : `${first}:${last}`;
   });
   while (given.at(-1) === "") given.pop();

@@ -2,9 +2,10 @@
 // of every native function that stands in for one of ours.
 import { beforeAll, describe, expect, it } from "vitest";
 import { worksheetFunctions } from "../../functions";
+import { cellName, parseCell } from "../../src/cells";
 import { plainCopy } from "../../src/plain-copy";
 import { SheetModel } from "../../src/sheet";
-import { parseRef, toRef, Workbook } from "../../src/workbook";
+import { Workbook } from "../../src/workbook";
 import { demos } from "./demos";
 import { rowsEach as formRows, forms, formsWorkbook } from "./forms";
 import { callsEach, randomCalls, rowsEach, tried, widthOf } from "./random-calls";
@@ -42,7 +43,7 @@ const entries: Readonly<Record<string, readonly (readonly [string, string | numb
 function type(workbook: Workbook): void {
   for (const [sheet, cells] of Object.entries(entries))
     for (const [ref, value] of cells) {
-      const { row, col } = parseRef(ref);
+      const { row, col } = parseCell(ref);
       workbook.sheet(sheet)?.setValue(row, col, value);
     }
 }
@@ -79,7 +80,7 @@ function wrongAt(file: string, sheet: string, row: number, col: number): string[
   const native = theirs[file]!.sheet(sheet)?.cell(row, col)?.value;
   const why = differs(own, native);
   const formula = originals[file]!.sheet(sheet)?.cell(row, col)?.formula;
-  return why === undefined ? [] : [`${sheet}!${toRef(row, col)} ${formula}: ${why}`];
+  return why === undefined ? [] : [`${sheet}!${cellName(row, col)} ${formula}: ${why}`];
 }
 
 describe("the plain copy, recalculated without our functions", () => {
@@ -142,7 +143,7 @@ describe("the plain copy, recalculated without our functions", () => {
         // Degrees of freedom of readings that are all alike are rounding, endless or not.
         if (typeof value === "number" && value > 1e30) continue;
         const why = differs(value, theirs[file]!.sheet(name)?.cell(row, col)?.value);
-        if (why !== undefined) wrong.push(`${name}!${toRef(row, col)}: ${why}`);
+        if (why !== undefined) wrong.push(`${name}!${cellName(row, col)}: ${why}`);
       }
       expect(wrong).toEqual([]);
     }

@@ -1,4 +1,4 @@
-import type { CellValue } from "../../src/workbook";
+import type { CellValue } from "../../src/cells";
 
 const isError = (value: unknown): value is { error: string } =>
   typeof value === "object" && value !== null;

@@ -1,14 +1,7 @@
 import type { WorksheetFunction } from "../../functions";
-import { type Change, type ModelValue, SheetModel, type WorkbookView } from "../../src/sheet";
-import {
-  type CellSpec,
-  type DefinedName,
-  parseRange,
-  parseRef,
-  type TableInfo,
-  toRef,
-  Workbook,
-} from "../../src/workbook";
+import { type CellValue, cellName, parseCell, parseRectangle } from "../../src/cells";
+import { type Change, SheetModel, type WorkbookView } from "../../src/sheet";
+import { type CellSpec, type DefinedName, type TableInfo, Workbook } from "../../src/workbook";
 
 type Content = number | string | boolean | { readonly error: string } | CellSpec;
 
@@ -26,7 +19,7 @@ export function book(cells: Readonly<Record<string, Content>>): Workbook {
   const sheets = new Map<string, CellSpec[][]>([["Main", []]]);
   for (const [where, content] of Object.entries(cells)) {
     const [sheet, ref] = place(where);
-    const { row, col } = parseRef(ref);
+    const { row, col } = parseCell(ref);
     const rows = sheets.get(sheet) ?? [];
     sheets.set(sheet, rows);
     for (let r = rows.length; r <= row; r++) rows.push([]);
@@ -67,17 +60,17 @@ export class Desk {
     this.model = new SheetModel(view, extras.functions ?? [], options);
   }
 
-  value(where: string): ModelValue {
+  value(where: string): CellValue {
     const [sheet, ref] = place(where);
-    const { row, col } = parseRef(ref);
+    const { row, col } = parseCell(ref);
     return this.model.value(sheet, row, col);
   }
 
-  values(range: string): ModelValue[][] {
-    const { top, left, bottom, right } = parseRange(range);
-    const out: ModelValue[][] = [];
+  values(range: string): CellValue[][] {
+    const { top, left, bottom, right } = parseRectangle(range);
+    const out: CellValue[][] = [];
     for (let row = top; row <= bottom; row++) {
-      const line: ModelValue[] = [];
+      const line: CellValue[] = [];
       for (let col = left; col <= right; col++) line.push(this.model.value("Main", row, col));
       out.push(line);
     }
@@ -87,12 +80,12 @@ export class Desk {
   /** Types into a cell; gives the references of the cells that changed. */
   type(where: string, text: string): string[] {
     const [sheet, ref] = place(where);
-    const { row, col } = parseRef(ref);
+    const { row, col } = parseCell(ref);
     return refs(this.model.enter(sheet, row, col, text));
   }
 
   /** The value that a formula typed into the far cell ZZ1 gives. */
-  ask(formula: string): ModelValue {
+  ask(formula: string): CellValue {
     this.type("ZZ1", "");
     this.type("ZZ1", formula);
     return this.value("ZZ1");
@@ -100,7 +93,7 @@ export class Desk {
 }
 
 export function refs(changes: readonly Change[]): string[] {
-  return changes.map(({ row, col }) => toRef(row, col)).sort();
+  return changes.map(({ row, col }) => cellName(row, col)).sort();
 }
 
 /** A desk over cells. */

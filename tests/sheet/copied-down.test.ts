@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { errors } from "../../src/cells";
 import { rowPattern } from "../../src/sheet";
 import { CopiedDown } from "../../src/sheet/copied-down";
-import { errors } from "../../src/sheet/values";
 
 const program = {
   run: () => errors.na,

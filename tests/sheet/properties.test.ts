@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { cellName } from "../../src/cells";
 import { FormulaSyntaxError } from "../../src/sheet";
-import { toRef } from "../../src/workbook";
 import { book, Desk, desk } from "./book";
 
 const rows = 6;
@@ -18,8 +18,9 @@ const value = fc.oneof(
 const formula = (at: { row: number; col: number }) => {
   const place = at.row * cols + at.col;
   if (place === 0) return fc.constant("=1+1");
-  const before = fc.nat(place - 1).map((n) => toRef(Math.floor(n / cols), n % cols));
-  const above = at.row === 0 ? before : fc.nat(cols - 1).map((c) => `A1:${toRef(at.row - 1, c)}`);
+  const before = fc.nat(place - 1).map((n) => cellName(Math.floor(n / cols), n % cols));
+  const above =
+    at.row === 0 ? before : fc.nat(cols - 1).map((c) => `A1:${cellName(at.row - 1, c)}`);
   return fc
     .tuple(before, before, above, fc.nat(7))
     .map(

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
-import { cellName } from "../../src/job";
+import { cellName } from "../../src/cells";
 import { lines, TraceError, trace, traceBack } from "../../src/trace";
 import { call as callFunction } from "../functions/call";
 import { fileOf, gridOf } from "../pane/job-file";

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type CellValue, toRef, Workbook } from "../../src/workbook";
+import { type CellValue, cellName } from "../../src/cells";
+import { Workbook } from "../../src/workbook";
 import { main, pack, parts, unpack, worksheet } from "./packages";
 
 /** A sheet with gaps, shared formulas, an array and rows and cells without r. */
@@ -59,7 +60,7 @@ function contentOf(workbook: Workbook): Map<string, Seen> {
   for (const cell of workbook.sheets[0]?.cells() ?? []) {
     const { value, formula, style } = cell;
     if (value === null && formula === null && style === 0) continue;
-    seen.set(toRef(cell.row, cell.col), { value: value === 0 ? 0 : value, formula, style });
+    seen.set(cellName(cell.row, cell.col), { value: value === 0 ? 0 : value, formula, style });
   }
   return seen;
 }
@@ -78,7 +79,7 @@ describe("any sequence of edits", () => {
           for (const [index, step] of edits.entries()) {
             // Somewhere in between the parts are brought up to date, as a save does.
             if (index === cut) workbook.save();
-            const ref = toRef(step.row, step.col);
+            const ref = cellName(step.row, step.col);
             const style = expected.get(ref)?.style ?? 0;
             const formula = step.kind === "formula" ? step.formula : null;
             const content = step.kind === "clear" ? null : step.value === 0 ? 0 : step.value;

@@ -1,12 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { toRef, Workbook } from "../../src/workbook";
+import { cellName } from "../../src/cells";
+import { Workbook } from "../../src/workbook";
 import { main, openCells, textOf } from "./packages";
 
 const part = "xl/worksheets/sheet1.xml";
 
 function formulasOf(sheet: Workbook["sheets"][number] | undefined) {
   return Object.fromEntries(
-    [...(sheet?.cells() ?? [])].map((cell) => [toRef(cell.row, cell.col), cell.formula]),
+    [...(sheet?.cells() ?? [])].map((cell) => [cellName(cell.row, cell.col), cell.formula]),
   );
 }
 

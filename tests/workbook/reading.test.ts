@@ -1,6 +1,7 @@
 import { strToU8, Zip, ZipDeflate } from "fflate";
 import { describe, expect, it } from "vitest";
-import { columnName, parseRange, parseRef, toRef, Workbook } from "../../src/workbook";
+import { cellName } from "../../src/cells";
+import { Workbook } from "../../src/workbook";
 import { main, openCells, pack, parts, rels, worksheet } from "./packages";
 
 const strings = `<sst xmlns="${main}"><si><t>plain</t></si><si><r><rPr><b/></rPr><t>bold</t></r><r><t xml:space="preserve"> and not</t></r><rPh sb="0" eb="1"><t>reading</t></rPh></si><si><t>a_x000D_b_x005F_x0041_</t></si><si><t><![CDATA[<raw>]]> &amp; more</t></si></sst>`;
@@ -67,7 +68,7 @@ describe("where cells stand", () => {
     const { sheet } = openCells(
       '<row><c><v>1</v></c><c r="C1"><v>2</v></c><c><v>3</v></c></row><row r="5"><c><v>4</v></c></row><row><c><v>5</v></c></row>',
     );
-    expect([...sheet.cells()].map((cell) => [toRef(cell.row, cell.col), cell.value])).toEqual([
+    expect([...sheet.cells()].map((cell) => [cellName(cell.row, cell.col), cell.value])).toEqual([
       ["A1", 1],
       ["C1", 2],
       ["D1", 3],
@@ -185,28 +186,5 @@ describe("what the workbook says beside its cells", () => {
       '0.0" Pa"',
       "General",
     ]);
-  });
-});
-
-describe("references", () => {
-  it("columns are counted A to Z, AA to ZZ, AAA to XFD", () => {
-    expect([0, 25, 26, 701, 702, 16383].map(columnName)).toEqual([
-      "A",
-      "Z",
-      "AA",
-      "ZZ",
-      "AAA",
-      "XFD",
-    ]);
-  });
-
-  it("references and ranges go to numbers and back", () => {
-    expect(parseRef("XFD1048576")).toEqual({ row: 1048575, col: 16383 });
-    expect(parseRef("$b$2")).toEqual({ row: 1, col: 1 });
-    expect(parseRange("B9:A1")).toEqual({ top: 0, left: 0, bottom: 8, right: 1 });
-    expect(toRef(8, 27)).toBe("AB9");
-    for (const bad of ["", "A", "1", "A0", "XFE1", "A1048577", "A1B", "AAAA1"]) {
-      expect(() => parseRef(bad)).toThrow(RangeError);
-    }
   });
 });

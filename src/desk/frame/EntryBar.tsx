@@ -1,9 +1,9 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from "react";
+import { rectangleText } from "../../cells";
 import { type Desk, messageOf } from "../desk";
 import { goTo } from "../go-to";
 import { goOn } from "../grid/keys";
 import { meaningOf } from "../text/errors";
-import { placeName } from "../text/place";
 import { focusGrid } from "./regions";
 import { useDesk } from "./use-desk";
 
@@ -38,7 +38,7 @@ function PlaceField({ desk }: { desk: Desk }) {
       aria-label="Address; type one to go there"
       autoComplete="off"
       spellCheck={false}
-      value={typed ?? placeName(desk.area)}
+      value={typed ?? rectangleText(desk.area)}
       onFocus={({ target }) => target.select()}
       onChange={({ target }) => setTyped(target.value)}
       onBlur={() => setTyped(null)}

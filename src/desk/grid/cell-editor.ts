@@ -1,5 +1,5 @@
 import type { ICellEditorComp, ICellEditorParams } from "ag-grid-community";
-import { toRef } from "../../workbook";
+import { cellName } from "../../cells";
 import { restOf } from "../rows/complete";
 import type { GridContext } from "./cell-view";
 import type { Line } from "./line";
@@ -19,7 +19,7 @@ export class CellEditor implements ICellEditorComp<Line> {
     input.className = "desk-editor";
     input.autocomplete = "off";
     input.spellcheck = false;
-    input.setAttribute("aria-label", `Edit ${toRef(row, col)}`);
+    input.setAttribute("aria-label", `Edit ${cellName(row, col)}`);
     input.value = desk.edit?.text ?? "";
     const choices = desk.book.choices(desk.sheet.name, row, col);
     if (choices) input.setAttribute("list", offer(choices));

@@ -1,5 +1,5 @@
 import type { ICellRendererComp, ICellRendererParams } from "ag-grid-community";
-import type { ModelValue } from "../../sheet";
+import type { CellValue } from "../../cells";
 import type { CellMark } from "../book";
 import type { Desk } from "../desk";
 import type { CellLook } from "../look/cell-look";
@@ -64,7 +64,7 @@ export class CellView implements ICellRendererComp<Line> {
     cell: HTMLElement,
     look: CellLook,
     mark: CellMark | null,
-    value: ModelValue,
+    value: CellValue,
     theme: ThemeName,
   ): void {
     const fill = mark?.fill ? markIn(theme, mark.fill) : fillIn(theme, look.fill);

@@ -1,5 +1,5 @@
 import type { ColDef, ICellRendererParams } from "ag-grid-community";
-import { columnName } from "../../workbook";
+import { columnLetters } from "../../cells";
 import type { SheetFacts } from "../book";
 import type { Desk } from "../desk";
 import { CellEditor } from "./cell-editor";
@@ -22,7 +22,7 @@ export function columnsOf({ sheet: facts, extent }: Desk): ColDef<Line>[] {
     if (facts.hiddenCols.has(col)) continue;
     letters.push({
       colId: String(col),
-      headerName: columnName(col),
+      headerName: columnLetters(col),
       width: columnWidth(facts, col),
       pinned: col < facts.frozenCols ? "left" : null,
       // Cells draw themselves from the book; the grid need not know their values.

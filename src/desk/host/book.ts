@@ -1,12 +1,6 @@
+import { parseRectangle, type Rectangle } from "../../cells";
 import type { SheetModel } from "../../sheet";
-import {
-  type PageSpec,
-  parseRange,
-  type RangeRef,
-  type Sheet,
-  type SheetState,
-  type Workbook,
-} from "../../workbook";
+import type { PageSpec, Sheet, SheetState, Workbook } from "../../workbook";
 import type { Change } from "./change";
 import { chartsOf, type HostChart } from "./charts/host-chart";
 import type { Events } from "./events";
@@ -38,7 +32,7 @@ export interface Book {
 /** Cells of one sheet: one rectangle or several. */
 export interface CellArea {
   readonly tab: SheetTab;
-  readonly rects: readonly RangeRef[];
+  readonly rects: readonly Rectangle[];
 }
 
 export type { ListRule } from "./validation-rule";
@@ -133,12 +127,12 @@ export class SheetTab {
   }
 
   /** Rectangles of merged cells that touch a rectangle. */
-  merges(within: RangeRef): RangeRef[] {
-    return this.sheet.merges.map(parseRange).filter((merge) => overlaps(merge, within));
+  merges(within: Rectangle): Rectangle[] {
+    return this.sheet.merges.map(parseRectangle).filter((merge) => overlaps(merge, within));
   }
 
   /** The cells of a rectangle that hold something, as a rectangle around them; null when none do. */
-  used(within: RangeRef): RangeRef | null {
+  used(within: Rectangle): Rectangle | null {
     const { sheet } = this;
     let { top, left } = within;
     let bottom = Math.min(within.bottom, sheet.rowCount - 1);

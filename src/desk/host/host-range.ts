@@ -1,6 +1,13 @@
-import type { Ref } from "../../sheet";
-import type { RangeRef } from "../../workbook";
-import { cellsText, maxCols, maxRows, sheetPrefix } from "./address";
+import {
+  addressText,
+  around,
+  holdsCell,
+  maxCols,
+  maxRows,
+  type Place,
+  type Rectangle,
+  sheetPrefix,
+} from "../../cells";
 import type { CellArea, SheetTab } from "./book";
 import { HostError, invalidArgument } from "./wire/errors";
 
@@ -8,7 +15,7 @@ import { HostError, invalidArgument } from "./wire/errors";
 const mostCells = 5_000_000;
 
 /** A rectangle of cells on a sheet, 0-based, both corners included. */
-export class HostRange implements RangeRef, CellArea {
+export class HostRange implements Rectangle, CellArea {
   readonly top: number;
   readonly left: number;
   readonly bottom: number;
@@ -17,7 +24,7 @@ export class HostRange implements RangeRef, CellArea {
   /** Refuses corners outside the sheet. */
   constructor(
     readonly tab: SheetTab,
-    { top, left, bottom, right }: RangeRef,
+    { top, left, bottom, right }: Rectangle,
   ) {
     if (top < 0 || left < 0 || bottom >= maxRows || right >= maxCols)
       throw invalidArgument("The range would reach outside the sheet.");
@@ -37,12 +44,12 @@ export class HostRange implements RangeRef, CellArea {
     return this.right - this.left + 1;
   }
 
-  get rects(): readonly RangeRef[] {
+  get rects(): readonly Rectangle[] {
     return [this];
   }
 
   /** The cells as plain numbers and the sheet's name. */
-  get ref(): Ref {
+  get ref(): Place {
     const { top, left, bottom, right } = this;
     return { sheet: this.tab.name, top, left, bottom, right };
   }
@@ -56,7 +63,7 @@ export class HostRange implements RangeRef, CellArea {
   }
 
   get address(): string {
-    return sheetPrefix(this.tab.name) + cellsText(this);
+    return sheetPrefix(this.tab.name) + addressText(this);
   }
 
   /** -1 where there are more cells than the client's number can hold. */
@@ -75,7 +82,7 @@ export class HostRange implements RangeRef, CellArea {
     );
   }
 
-  with(changes: Partial<RangeRef>): HostRange {
+  with(changes: Partial<Rectangle>): HostRange {
     const { top, left, bottom, right } = this;
     return new HostRange(this.tab, { top, left, bottom, right, ...changes });
   }
@@ -108,16 +115,11 @@ export class HostRange implements RangeRef, CellArea {
   boundingRect(other: HostRange): HostRange {
     if (other.tab !== this.tab)
       throw invalidArgument(`${other.address} is on another sheet than ${this.address}.`);
-    return this.with({
-      top: Math.min(this.top, other.top),
-      left: Math.min(this.left, other.left),
-      bottom: Math.max(this.bottom, other.bottom),
-      right: Math.max(this.right, other.right),
-    });
+    return this.with(around(this, other));
   }
 
   holds(row: number, col: number): boolean {
-    return row >= this.top && row <= this.bottom && col >= this.left && col <= this.right;
+    return holdsCell(this, row, col);
   }
 
   /** Calls `visit` for every cell, row by row. */

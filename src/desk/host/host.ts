@@ -1,4 +1,5 @@
-import type { ModelOptions, Ref } from "../../sheet";
+import type { Place } from "../../cells";
+import type { ModelOptions } from "../../sheet";
 import type { SheetState, Workbook } from "../../workbook";
 import { Answering } from "./answering";
 import type { Functions } from "./book";
@@ -124,7 +125,7 @@ export class WorkbookHost extends PageSide {
   }
 
   /** Calls the listener when other cells are selected, by the page or the pane. */
-  onSelect(listener: (cells: Ref) => void): () => void {
+  onSelect(listener: (cells: Place) => void): () => void {
     this.listeners.select.add(listener);
     return () => this.listeners.select.delete(listener);
   }

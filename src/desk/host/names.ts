@@ -1,5 +1,5 @@
+import { parseAddress } from "../../cells";
 import type { DefinedName } from "../../workbook";
-import { parseAddress } from "./address";
 import type { Book, SheetTab } from "./book";
 import { HostRange } from "./host-range";
 import { HostError, invalidArgument } from "./wire/errors";

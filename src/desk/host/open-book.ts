@@ -1,13 +1,7 @@
+import { addressText, maxCols, maxRows, parseAddress } from "../../cells";
 import { type ModelOptions, SheetModel } from "../../sheet";
 import type { Sheet, Workbook } from "../../workbook";
-import {
-  addressTooLong,
-  cellsText,
-  longestAddress,
-  maxCols,
-  maxRows,
-  parseAddress,
-} from "./address";
+import { addressTooLong, longestAddress } from "./address";
 import { type Book, type Functions, SheetTab } from "./book";
 import { CellWriter } from "./cells/write";
 import type { Change, Listeners } from "./change";
@@ -131,7 +125,7 @@ export class OpenBook implements Book {
     this.selection = range;
     if (before.tab !== range.tab) this.events.activated(before.tab.id, range.tab.id);
     if (isSame) return;
-    this.events.selectionChanged(range.tab.id, cellsText(range));
+    this.events.selectionChanged(range.tab.id, addressText(range));
     this.listeners.selected(range.ref);
   }
 

@@ -1,4 +1,4 @@
-import type { ModelValue, Ref } from "../../sheet";
+import type { CellValue, Place } from "../../cells";
 import type { StyleSpec } from "../../workbook";
 import type { ListRule } from "./book";
 import { contentOf, readContent } from "./cells/content";
@@ -34,7 +34,7 @@ export abstract class PageSide {
     this.book.activate(this.book.tab(sheet));
   }
 
-  get selection(): Ref {
+  get selection(): Place {
     return this.book.selection.ref;
   }
 
@@ -43,7 +43,7 @@ export abstract class PageSide {
     this.book.select(this.book.range(this.book.tab(sheet), address));
   }
 
-  value(sheet: string, row: number, col: number): ModelValue {
+  value(sheet: string, row: number, col: number): CellValue {
     return this.book.model.value(sheet, row, col);
   }
 
@@ -140,7 +140,7 @@ export abstract class PageSide {
   }
 
   /** Empties cells, as the Delete key does. */
-  userClears({ sheet, ...cells }: Ref): void {
+  userClears({ sheet, ...cells }: Place): void {
     const range = new HostRange(this.book.tab(sheet), cells);
     const { tab } = range;
     const used = tab.used(range);

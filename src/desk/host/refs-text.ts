@@ -1,19 +1,14 @@
-import { parseRange, type RangeRef, toRef } from "../../workbook";
+import { parseRectangle, type Rectangle, rectangleText } from "../../cells";
 
 /** Rectangles as the file names them: "A1:B9 D3". */
-export function refOf(ranges: readonly RangeRef[]): string {
-  return ranges
-    .map(({ top, left, bottom, right }) => {
-      const [first, last] = [toRef(top, left), toRef(bottom, right)];
-      return first === last ? first : `${first}:${last}`;
-    })
-    .join(" ");
+export function refOf(ranges: readonly Rectangle[]): string {
+  return ranges.map(rectangleText).join(" ");
 }
 
 /** The reverse of refOf. Throws a RangeError for what is no such text. */
-export function rangesOf(ref: string): RangeRef[] {
+export function rangesOf(ref: string): Rectangle[] {
   return ref
     .split(" ")
     .filter((part) => part !== "")
-    .map(parseRange);
+    .map(parseRectangle);
 }

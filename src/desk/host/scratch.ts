@@ -1,12 +1,6 @@
-import type { ModelValue, SheetModel, WorkbookView } from "../../sheet";
-import type {
-  Cell,
-  CellValue,
-  ConditionalFormat,
-  Sheet,
-  Validation,
-  Workbook,
-} from "../../workbook";
+import type { CellValue } from "../../cells";
+import type { SheetModel, WorkbookView } from "../../sheet";
+import type { Cell, ConditionalFormat, Sheet, Validation, Workbook } from "../../workbook";
 
 /** No sheet can have this name, so no formula of the workbook reads the scratch sheet. */
 const scratchName = ":scratch:";
@@ -39,7 +33,7 @@ export class Scratch {
   }
 
   /** What a formula gives, with "="; its references must name their sheets. Nothing is kept. */
-  evaluate(model: SheetModel, formula: string): ModelValue {
+  evaluate(model: SheetModel, formula: string): CellValue {
     model.enter(scratchName, 0, 0, formula);
     const value = model.value(scratchName, 0, 0);
     model.set(scratchName, 0, 0, null);

@@ -1,4 +1,4 @@
-import type { RangeRef } from "../../workbook";
+import type { Rectangle } from "../../cells";
 import type { ListRule } from "./book";
 import type { HostRange } from "./host-range";
 import { overlaps, subtract } from "./subtract";
@@ -39,7 +39,7 @@ export function ruleOf(range: HostRange): ListRule | null | undefined {
   );
   const [only, ...more] = touching;
   if (only === undefined) return null;
-  let left: RangeRef[] = [range];
+  let left: Rectangle[] = [range];
   for (const rect of only.ranges) left = left.flatMap((part) => subtract(part, rect));
   return more.length === 0 && left.length === 0 ? (only.rule ?? undefined) : undefined;
 }

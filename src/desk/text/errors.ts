@@ -1,6 +1,6 @@
-import type { ModelValue } from "../../sheet";
+import type { CellValue } from "../../cells";
 
-type ErrorValue = Extract<ModelValue, { readonly error: string }>;
+type ErrorValue = Extract<CellValue, { readonly error: string }>;
 
 /** What is wrong with a cell in error: its own message, else what the error means at all. */
 export function meaningOf({ error, message }: ErrorValue): string {

@@ -1,5 +1,5 @@
 import { translateFormulaToA1, translateFormulaToR1C1 } from "@borgar/fx/xlsx";
-import { toRef } from "../../workbook";
+import { cellName } from "../../cells";
 
 interface Spot {
   readonly row: number;
@@ -10,6 +10,6 @@ interface Spot {
 export function shifted(content: string, from: Spot, to: Spot): string {
   if (!content.startsWith("=") || content.length === 1) return content;
   if (from.row === to.row && from.col === to.col) return content;
-  const pattern = translateFormulaToR1C1(content, toRef(from.row, from.col));
-  return translateFormulaToA1(pattern, toRef(to.row, to.col), { wrapEdges: false });
+  const pattern = translateFormulaToR1C1(content, cellName(from.row, from.col));
+  return translateFormulaToA1(pattern, cellName(to.row, to.col), { wrapEdges: false });
 }

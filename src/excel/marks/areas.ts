@@ -1,5 +1,4 @@
-import { cellName } from "../../job";
-import { blockOf } from "../address";
+import { boundsOf, cellName } from "../../cells";
 
 /** Excel takes addresses of up to 8,192 characters. */
 const longest = 8_000;
@@ -11,7 +10,7 @@ const longest = 8_000;
 export function addressesOf(cells: Iterable<string>): string[] {
   const byCol = new Map<number, number[]>();
   for (const cell of cells) {
-    const block = blockOf(cell);
+    const block = boundsOf(cell);
     if (!block) continue;
     const rows = byCol.get(block.left);
     if (rows) rows.push(block.top);

@@ -1,3 +1,4 @@
+import { type Rectangle, rectanglesIn } from "../../cells";
 /** What is known of a sheet's cells besides what they hold. Rows and columns count from 0. */
 export interface SheetLooks {
   readonly hiddenRows: ReadonlySet<number>;
@@ -57,7 +58,7 @@ export class HiddenLines {
       const visible = this.asked[i];
       const isUnknown = hidesSome(lines) && visible === undefined;
       if (lines.used.isNullObject || isUnknown) return { rows: new Set(), cols: new Set() };
-      const areas = visible && !visible.isNullObject ? areasOf(visible.address) : [];
+      const areas = visible && !visible.isNullObject ? (rectanglesIn(visible.address) ?? []) : [];
       return hiddenOf(lines, visible ? areas : undefined);
     });
   }
@@ -67,46 +68,23 @@ function hidesSome({ rowsHidden, columnsHidden }: Lines): boolean {
   return rowsHidden === null || columnsHidden === null;
 }
 
-interface Area {
-  readonly rows: readonly [number, number];
-  readonly cols: readonly [number, number];
-}
-
-function hiddenOf({ used, rowsHidden, columnsHidden }: Lines, visible?: readonly Area[]): Hidden {
+function hiddenOf(
+  { used, rowsHidden, columnsHidden }: Lines,
+  visible?: readonly Rectangle[],
+): Hidden {
   const rows = lines(used.rowIndex, used.rowCount);
   const cols = lines(used.columnIndex, used.columnCount);
   if (!visible)
     return { rows: rowsHidden ? rows : new Set(), cols: columnsHidden ? cols : new Set() };
   for (const area of visible) {
-    for (let row = area.rows[0]; row <= area.rows[1]; row++) rows.delete(row);
-    for (let col = area.cols[0]; col <= area.cols[1]; col++) cols.delete(col);
+    for (const row of rows) if (row >= area.top && row <= area.bottom) rows.delete(row);
+    for (const col of cols) if (col >= area.left && col <= area.right) cols.delete(col);
   }
   return { rows, cols };
 }
 
 function lines(first: number, count: number): Set<number> {
   return new Set(Array.from({ length: count }, (_, i) => first + i));
-}
-
-/** The areas in an address such as "Fans!A1:V4,Fans!A6:V105". */
-function areasOf(address: string): Area[] {
-  return address.split(/,(?=(?:[^']*'[^']*')*[^']*$)/).flatMap((part): Area[] => {
-    const cells = part.slice(part.lastIndexOf("!") + 1).replaceAll("$", "");
-    const [, fromCol, fromRow, toCol, toRow] =
-      /^([A-Z]+)?(\d+)?(?::([A-Z]+)?(\d+)?)?$/.exec(cells.trim()) ?? [];
-    const last = { row: 1_048_576, col: 16_384 };
-    const first = { row: Number(fromRow ?? 1), col: fromCol ? columnNumber(fromCol) : 1 };
-    const isCell = !cells.includes(":");
-    const bottom = toRow ? Number(toRow) : isCell ? first.row : last.row;
-    const right = toCol ? columnNumber(toCol) : isCell ? first.col : last.col;
-    return [{ rows: [first.row - 1, bottom - 1], cols: [first.col - 1, right - 1] }];
-  });
-}
-
-function columnNumber(letters: string): number {
-  let number = 0;
-  for (const letter of letters) number = number * 26 + letter.charCodeAt(0) - 64;
-  return number;
 }
 
 /** The number formats of a sheet's first rows, and whether a column is text throughout them. */

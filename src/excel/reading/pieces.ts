@@ -1,4 +1,4 @@
-import type { Block } from "../address";
+import type { Rectangle } from "../../cells";
 import { mayBeError } from "../cell-text";
 import type { Book } from "../run";
 import type { BlockCells, SheetCells } from "./sheet-cells";
@@ -12,7 +12,7 @@ export interface SheetPlan {
 }
 
 /** Cells of a sheet still to be read. */
-export interface Piece extends Block {
+export interface Piece extends Rectangle {
   readonly plan: SheetPlan;
 }
 
@@ -108,7 +108,7 @@ function sizeOf(pieces: readonly Piece[]): number {
   );
 }
 
-function rowsOf({ top, bottom }: Block): number {
+function rowsOf({ top, bottom }: Rectangle): number {
   return bottom - top + 1;
 }
 

@@ -1,12 +1,10 @@
+import { serialOf } from "../../cells";
 import type { JobFile } from "../../job";
 import { type Book, run } from "../run";
 import type { ReadProgress, WorkbookReading } from "../types";
 import { hiddenLinesOf, loadSheets, noteHidden, readHeads } from "./head";
 import { notesOn } from "./notes";
 import { readPieces } from "./pieces";
-
-/** 2000-01-01 as a serial number; workbooks that count from 1904 have 1462 less. */
-const serialFrom1900 = 36_526;
 
 /**
  * Reads values and formulas of every sheet's used range, in blocks below the size that Excel on
@@ -27,7 +25,7 @@ async function read(
   workbook.load("readOnly");
   const { application } = workbook;
   application.load("calculationMode");
-  const day = workbook.functions.date(2000, 1, 1);
+  const day = workbook.functions.date(2000, 1, 1); // Less where days count from 1904.
   day.load("value");
   const sheets = loadSheets(book);
   await book.sync();
@@ -43,7 +41,7 @@ async function read(
 
   const file: JobFile = {
     sheets: heads.map(({ plan }) => plan.cells),
-    dateOffset: serialFrom1900 - day.value,
+    dateOffset: serialOf(new Date("2000-01-01")) - day.value,
   };
   const notes = heads.flatMap(({ facts }) => notesOn(facts));
   if (heads.some(({ facts }) => facts.merged === null))

@@ -1,4 +1,4 @@
-import { lastRowOfSheet } from "../address";
+import { maxRows } from "../../cells";
 import { sheetGone } from "../host-error";
 import { type Book, run } from "../run";
 import type { WorkbookReading } from "../types";
@@ -20,7 +20,7 @@ export function rereadRows(
   firstRow: number,
   lastRow: number,
 ): Promise<WorkbookReading> {
-  const last = Math.min(lastRow, lastRowOfSheet);
+  const last = Math.min(lastRow, maxRows - 1);
   return run((book) => reread(book, reading, sheet, firstRow, last), { waitsForEdit: true });
 }
 

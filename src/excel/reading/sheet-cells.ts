@@ -1,5 +1,5 @@
-import type { CellValue, Grid } from "../../job";
-import type { Block } from "../address";
+import type { CellValue, Rectangle } from "../../cells";
+import type { Grid } from "../../job";
 import { formulaOf, toCellValue } from "../cell-text";
 import { plainLooks, type SheetLooks } from "./looks";
 
@@ -53,7 +53,7 @@ export class SheetCells implements Grid {
     for (let row = first; row <= end; row++) this.rows[row] = undefined;
   }
 
-  put({ top, left }: Pick<Block, "top" | "left">, cells: BlockCells): void {
+  put({ top, left }: Pick<Rectangle, "top" | "left">, cells: BlockCells): void {
     const { values: lines, formulas: formulaLines, valueTypes } = cells;
     lines.forEach((line, r) => {
       const formulas = formulaLines[r] ?? [];

@@ -1,3 +1,4 @@
+import { shown, significant } from "../../cells";
 import {
   type Finding,
   findingKinds,
@@ -5,7 +6,6 @@ import {
   type Provenance,
   type Summary,
   severities,
-  shown,
 } from "../../job";
 import { asText } from "../cell-text";
 import { sheetProtected } from "../host-error";
@@ -99,10 +99,7 @@ function provenanceRows(provenance: Provenance): Written[][] {
     ["Version of the functions", asText(provenance.version)],
     ["Edition", asText(edition?.id ?? "none")],
     ...clauses.map(({ clause, mark }): Written[] => [asText(clause), mark]),
-    ...constants.map(({ value, mark }): Written[] => [
-      `Flow constant ${Number(value.toPrecision(6))}`,
-      mark,
-    ]),
+    ...constants.map(({ value, mark }): Written[] => [`Flow constant ${significant(value)}`, mark]),
     [`Window ${shown(window.low)} to ${shown(window.high)} Pa`, window.mark],
     ["Judged by", provenance.judging],
     ["Rows", provenance.rows],

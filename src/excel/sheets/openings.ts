@@ -1,3 +1,4 @@
+import { maxRows } from "../../cells";
 import {
   boxesLayout,
   firstRow,
@@ -10,7 +11,6 @@ import {
   readJob,
   type SheetFit,
 } from "../../job";
-import { lastRowOfSheet } from "../address";
 import { asText } from "../cell-text";
 import { HostError } from "../host-error";
 import { readWorkbook } from "../reading";
@@ -149,7 +149,7 @@ function firstFreeRow(target: Target, count: number): number {
   let top = (lastRow(table, grid) ?? fit.headerRow) + 1;
   for (let row = top; row < Math.min(grid.rowCount, top + count); row++)
     if (isTypedIn(target, row)) top = row + 1;
-  if (top + count > lastRowOfSheet)
+  if (top + count >= maxRows)
     throw new HostError("InvalidArgument", `${grid.name} has no room for more rows.`);
   return top;
 }

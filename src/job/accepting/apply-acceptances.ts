@@ -1,5 +1,6 @@
+import { cellName } from "../../cells";
 import { type Accepted, type Finding, kindEntry } from "../findings";
-import { cellName, type JobFile } from "../grid";
+import type { JobFile } from "../grid";
 import { listed } from "../words";
 import { fingerprintOf } from "./fingerprint";
 import { type Acceptance, readAcceptances } from "./read-acceptances";

@@ -1,7 +1,8 @@
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
+import { type CellValue, columnLetters, isBlankCell, isCellError } from "../../cells";
 import type { Finding } from "../findings";
-import { type CellValue, columnLetters, isBlankCell, isCellError, type JobFile } from "../grid";
+import type { JobFile } from "../grid";
 
 const shownDigits = 12;
 

@@ -1,6 +1,7 @@
+import { type CellValue, isBlankCell, isCellError } from "../../cells";
 import { type Accepted, type FindingKind, findingKinds } from "../findings";
 import { plainName } from "../fit";
-import { type CellValue, type Grid, isBlankCell, isCellError, type JobFile } from "../grid";
+import type { Grid, JobFile } from "../grid";
 
 /** Name of the sheet in which acceptances are kept. */
 export const acceptedSheetTitle = "Accepted";

@@ -1,5 +1,5 @@
+import { type CellError, isCellError } from "../../cells";
 import type { Field } from "../columns";
-import { type CellError, isCellError } from "../grid";
 import { numberAlone } from "../mends";
 import type { Table } from "../read";
 import type { Check } from "./check";

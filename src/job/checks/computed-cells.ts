@@ -1,7 +1,6 @@
-import { type CellValue, isBlankCell, isCellError } from "../grid";
+import { type CellValue, isBlankCell, isCellError, shown } from "../../cells";
 import { restoredFormula } from "../mends";
 import type { Table } from "../read";
-import { shown } from "../words";
 import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
 import { expectations } from "./expectations";

@@ -1,5 +1,5 @@
+import { shown } from "../../cells";
 import { restoredFormula } from "../mends";
-import { shown } from "../words";
 import type { Check } from "./check";
 
 /** The constant of a fan row against that of its box. */

@@ -1,5 +1,5 @@
+import { shown } from "../../cells";
 import { unitOf } from "../columns";
-import { shown } from "../words";
 import type { Check } from "./check";
 
 /** Smallest and largest floor areas that are not doubted, m² (common practice). */

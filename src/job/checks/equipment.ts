@@ -1,3 +1,4 @@
+import { shown } from "../../cells";
 import { unitOf } from "../columns";
 import {
   attempt,
@@ -13,7 +14,6 @@ import {
   valueIn,
 } from "../read";
 import type { Ruling } from "../rules";
-import { shown } from "../words";
 import type { Check } from "./check";
 
 /** What a fan is, apart from what it moves: efficacy, sound, duct, makeup air, its design flow. */

@@ -1,5 +1,6 @@
 import { parseA1Range, tokenize } from "@borgar/fx/xlsx";
-import { type Grid, isCellError, type JobFile } from "../grid";
+import { isCellError } from "../../cells";
+import type { Grid, JobFile } from "../grid";
 
 /**
  * Whether an error cell merely passes on the error of a cell that its formula points at: the

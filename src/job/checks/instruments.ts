@@ -1,6 +1,7 @@
+import { shown } from "../../cells";
 import { attempt } from "../read";
 import { findInstrument } from "../rules";
-import { listed, shown } from "../words";
+import { listed } from "../words";
 import type { Check } from "./check";
 
 /** Fans measured with another instrument than the box, and the list of instruments itself. */

@@ -1,9 +1,9 @@
 import { oneValue } from "../../algebra";
+import { shown } from "../../cells";
 import { rectArea, roundArea } from "../../formulas";
 import { convert } from "../../units";
 import { unitOf } from "../columns";
 import type { Table } from "../read";
-import { shown } from "../words";
 import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
 

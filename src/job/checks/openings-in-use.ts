@@ -1,8 +1,9 @@
+import { shown } from "../../cells";
 import { convert } from "../../units";
 import { unitOf } from "../columns";
 import { restoredFormula } from "../mends";
 import { OpeningsError, openingsNamed } from "../rules";
-import { listed, shown } from "../words";
+import { listed } from "../words";
 import type { Check } from "./check";
 
 /** Areas are compared to this share: sizes are typed to hundredths of an inch. */

@@ -1,5 +1,5 @@
+import { shown } from "../../cells";
 import type { Table } from "../read";
-import { shown } from "../words";
 import type { Check } from "./check";
 
 /** So many rows alike do not happen by chance when a manometer shows tenths (common practice). */

@@ -1,9 +1,9 @@
 import { oneValue } from "../../algebra";
+import { shown, significant } from "../../cells";
 import { flowFromPressure } from "../../formulas";
 import { convert } from "../../units";
 import type { Job } from "../read";
 import { aimedPressure } from "../rules";
-import { shown } from "../words";
 import type { Check } from "./check";
 
 /** A pressure this small is either a slip of the unit or no reading at all (common practice). */
@@ -19,7 +19,7 @@ export const checkPressureUnit: Check = (job, report) => {
   for (let i = 0; i < fans.length; i++) {
     const slip = slippedUnit(job, i);
     if (!slip) continue;
-    const typed = String(Number((fans.pressure[i] as number).toPrecision(3)));
+    const typed = significant(fans.pressure[i] as number, 3);
     report.at("pressure-unit", fans.table, fans.typedPressure(i), i, fans.label(i), {
       what: `${typed} Pa is probably ${typed} ${slip.unit}, which is ${shown(slip.pascal)} Pa`,
       effect: `The flow comes out at about ${shown(100 * Math.sqrt(1 / slip.factor))} % of what it was.`,

@@ -1,8 +1,8 @@
+import { shown } from "../../cells";
 import { chanceMet } from "../../spread";
 import { unitOf } from "../columns";
 import { plainName } from "../fit";
 import { dwellingAccount, fanDeficit, type Job } from "../read";
-import { shown } from "../words";
 import type { Check } from "./check";
 
 /** Fans and dwellings whose flow is short of what the edition asks. */

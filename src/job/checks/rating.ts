@@ -1,6 +1,6 @@
+import { shown } from "../../cells";
 import { unitOf } from "../columns";
 import { restoredFormula } from "../mends";
-import { shown } from "../words";
 import type { Check } from "./check";
 
 /** A measured flow outside these shares of the rating wants a look (common practice). */

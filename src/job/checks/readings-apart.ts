@@ -1,5 +1,6 @@
+import { shown } from "../../cells";
 import { usualMeter } from "../rules";
-import { listed, shown } from "../words";
+import { listed } from "../words";
 import type { Check } from "./check";
 
 /** Flow goes with √pressure: readings whose roots differ by more want a look (common practice). */

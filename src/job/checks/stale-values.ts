@@ -1,6 +1,6 @@
-import { type CellValue, cellName, hasFormula, isBlankCell, isCellError } from "../grid";
+import { agrees, type CellValue, cellName, isBlankCell, isCellError, shown } from "../../cells";
+import { hasFormula } from "../grid";
 import type { Job } from "../read";
-import { shown } from "../words";
 import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
 
@@ -17,7 +17,7 @@ export const checkStaleValues: Check = (job, report) => {
         if (!hasFormula(grid, row, col)) continue;
         const again = fresh(grid.name, row, col);
         const stored = grid.value(row, col);
-        if ("unsupported" in again || same(stored, again.value)) continue;
+        if ("unsupported" in again || agrees(stored, again.value)) continue;
         if (volatile.test(grid.formula(row, col) ?? "")) continue;
         report.add(
           "value-stale",
@@ -44,17 +44,6 @@ function nameAt(job: Job, sheet: string, row: number, col: number): string {
     if (i !== undefined) return aboutRow(table)(i);
   }
   return "";
-}
-
-function same(stored: CellValue, again: CellValue): boolean {
-  if (isBlankCell(stored) && isBlankCell(again)) return true;
-  if (isCellError(stored) || isCellError(again))
-    return isCellError(stored) && isCellError(again) && stored.error === again.error;
-  if (typeof stored === "number" && typeof again === "number")
-    return Math.abs(stored - again) <= 1e-9 * Math.max(Math.abs(stored), Math.abs(again)) + 1e-12;
-  // A formula that points at a blank gives 0; some programs store nothing for it.
-  if (isBlankCell(stored)) return again === 0;
-  return stored === again;
 }
 
 function text(value: CellValue): string {

@@ -1,6 +1,6 @@
+import { shown } from "../../cells";
 import { unitOf } from "../columns";
 import { unboxedBudget } from "../rules";
-import { shown } from "../words";
 import type { Check } from "./check";
 
 /** A fan that the box holds back by more than this share wants the flow without the box (common practice). */

@@ -1,4 +1,4 @@
-import { columnLetters } from "../grid";
+import { columnLetters } from "../../cells";
 import type { SheetLayout } from "./field";
 import { jobSettings, jobTitle } from "./job";
 import type { JobPlan } from "./plan";

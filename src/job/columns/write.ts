@@ -1,4 +1,4 @@
-import { cellName } from "../grid";
+import { cellName } from "../../cells";
 import type { Expression } from "./expression";
 import type { SheetKind } from "./sheet-kind";
 

@@ -1,4 +1,4 @@
-import { type CellValue, isBlankCell, isCellError } from "../grid";
+import { type CellValue, isBlankCell, isCellError } from "../../cells";
 
 /** What sort of thing changed, in the order of a list. */
 export const changeKinds = [
@@ -39,14 +39,4 @@ export interface Change {
 export function textOf(value: CellValue): string {
   if (isBlankCell(value)) return "";
   return isCellError(value) ? value.error : String(value);
-}
-
-/** Programs differ in the last digits of what they compute. */
-export function isSameValue(a: CellValue, b: CellValue): boolean {
-  if (isBlankCell(a) || isBlankCell(b)) return isBlankCell(a) && isBlankCell(b);
-  if (typeof a === "number" && typeof b === "number")
-    return Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
-  if (isCellError(a) || isCellError(b))
-    return isCellError(a) && isCellError(b) && a.error === b.error;
-  return a === b;
 }

@@ -1,9 +1,10 @@
-import { checkJob, type FurtherCheck, type JobCheck, serialOf } from "../check-job";
+import { cellName, isSameValue, serialOf } from "../../cells";
+import { checkJob, type FurtherCheck, type JobCheck } from "../check-job";
 import { jobSettings, layouts } from "../columns";
 import { type Finding, findingKinds } from "../findings";
-import { cellName, type JobFile } from "../grid";
+import type { JobFile } from "../grid";
 import type { Job } from "../read";
-import { type Change, type ChangeKind, changeKinds, isSameValue, textOf } from "./change";
+import { type Change, type ChangeKind, changeKinds, textOf } from "./change";
 import { compareRows } from "./compare-rows";
 
 export type { Change, ChangeKind } from "./change";

@@ -1,9 +1,9 @@
 import { translateFormulaToR1C1 } from "@borgar/fx/xlsx";
+import { cellName, isSameValue } from "../../cells";
 import { plainFormula } from "../accepting";
 import { plainName } from "../fit";
-import { cellName } from "../grid";
 import type { Table } from "../read";
-import { type Change, isSameValue, textOf } from "./change";
+import { type Change, textOf } from "./change";
 
 /** Changes of the rows of one kind of sheet; either state may be without it. */
 export function compareRows(before: Table | undefined, after: Table | undefined): Change[] {

@@ -1,5 +1,6 @@
+import { isBlankCell } from "../../cells";
 import { jobSettings, jobTitle, layouts, type SheetKind } from "../columns";
-import { type Grid, isBlankCell, type JobFile } from "../grid";
+import type { Grid, JobFile } from "../grid";
 import { type FitChoice, fitSheet, type SheetFit } from "./fit-sheet";
 import { plainName } from "./heading";
 

@@ -1,5 +1,6 @@
+import { type CellValue, isBlankCell } from "../../cells";
 import type { Field, Measure, SheetKind, SheetLayout } from "../columns";
-import { type CellValue, type Grid, isBlankCell } from "../grid";
+import type { Grid } from "../grid";
 import { type Heading, plainName, readHeading } from "./heading";
 
 /** A field found in a column of a sheet. */

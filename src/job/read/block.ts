@@ -1,6 +1,7 @@
+import { type CellValue, isBlankCell } from "../../cells";
 import type { SheetLayout } from "../columns";
 import type { SheetFit } from "../fit";
-import { type CellValue, type Grid, hasFormula, isBlankCell } from "../grid";
+import { type Grid, hasFormula } from "../grid";
 
 /** Where a value stands: sheet, row and column, from 0. */
 export interface Place {

@@ -1,6 +1,7 @@
+import { type CellValue, cellName, isBlankCell } from "../../cells";
 import { type Edition, findEdition, type System } from "../../editions";
 import type { JobFit } from "../fit";
-import { type CellValue, cellName, isBlankCell, type JobFile } from "../grid";
+import type { JobFile } from "../grid";
 import {
   type JudgeBy,
   type Judging,

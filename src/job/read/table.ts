@@ -1,7 +1,8 @@
+import { type CellValue, cellName, isBlankCell, isCellError } from "../../cells";
 import type { System } from "../../editions";
 import { conversionFactor } from "../../units";
 import { type Field, type SheetLayout, unitOf } from "../columns";
-import { type CellValue, cellName, hasFormula, isBlankCell, isCellError } from "../grid";
+import { hasFormula } from "../grid";
 import { listed } from "../words";
 import { along, type Block, type Line, type Place } from "./block";
 import { TableIndex } from "./table-index";

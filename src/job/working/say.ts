@@ -1,4 +1,5 @@
 import { oneValue, typeset } from "../../algebra";
+import { significant } from "../../cells";
 import type { System } from "../../editions";
 import { type Formula, type Source, type Unit, unitIn } from "../../formulas";
 import { sourceText } from "../rules";
@@ -6,7 +7,7 @@ import type { Sum } from "./working";
 
 /** Six significant digits, as the formulas are typeset. */
 export function sixDigits(value: number): string {
-  return String(Number(value.toPrecision(6))).replace("-", "−");
+  return significant(value);
 }
 
 /** A number with its unit; the unit stays away where only the job's unit system would tell it. */

@@ -1,3 +1,4 @@
+import { fixed } from "../../cells";
 import { type Budget, repeats } from "../../spread";
 import { flowBudget, unboxedBudget } from "../rules";
 import { aboveZero, type Given, notNegative, roomMinusBox } from "./given";
@@ -116,6 +117,6 @@ function budgetLines(lines: Budget["lines"], system: Given["system"]): string[] 
   return lines.map(({ shown, label, u, unit, contribution, share }) => {
     const off = withUnit(u, unit, system);
     const does = withUnit(contribution, flowUnit, system);
-    return `${label}: ${shown} ± ${off} is ${does}, ${Number((share * 100).toFixed(1))} % of the variance`;
+    return `${label}: ${shown} ± ${off} is ${does}, ${fixed(share * 100)} % of the variance`;
   });
 }

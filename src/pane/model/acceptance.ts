@@ -1,5 +1,5 @@
+import { isoDay } from "../../cells";
 import type { Accepted, Finding } from "../../job";
-import { dayOf } from "./in-words";
 
 /** What someone types to take a finding as it is. */
 export interface AcceptanceDraft {
@@ -15,7 +15,7 @@ export interface DraftGaps {
 
 /** "AB on 2026-10-05"; the day is left out where none is given. */
 export function acceptedBy({ initials, date }: Accepted, dateOffset = 0): string {
-  const day = typeof date === "number" ? dayOf(date, dateOffset) : (date ?? "").trim();
+  const day = typeof date === "number" ? isoDay(date, dateOffset) : (date ?? "").trim();
   return day === "" ? initials : `${initials} on ${day}`;
 }
 

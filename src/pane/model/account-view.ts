@@ -1,4 +1,4 @@
-import { InputError } from "../../cells";
+import { InputError, shown } from "../../cells";
 import {
   attempt,
   continuousFlows,
@@ -10,7 +10,6 @@ import {
   plainName,
   rateWhileOn,
   readYesNo,
-  shown,
   unitOf,
   valueIn,
 } from "../../job";

@@ -1,4 +1,5 @@
-import { airViews, flowUnit, type Job, type Settings, shown } from "../../job";
+import { shown } from "../../cells";
+import { airViews, flowUnit, type Job, type Settings } from "../../job";
 import { fanAir } from "./fan-air";
 import { digits } from "./in-words";
 import { type Clause, clauseOf } from "./marks";

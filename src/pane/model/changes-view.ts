@@ -1,5 +1,5 @@
+import { isoDay, significant } from "../../cells";
 import { type Change, type ChangeKind, type Job, plainName } from "../../job";
-import { dayOf } from "./in-words";
 
 /** Changes as a reader asks for them. */
 export const changeSorts = ["typed", "computed", "formula", "settings", "findings"] as const;
@@ -168,8 +168,8 @@ function shownText(text: string, { kind, sheet, field }: Change, job: Job): stri
   if (text === "") return hasValues ? "blank" : "";
   const number = Number(text);
   if (!hasValues || Number.isNaN(number) || String(number) !== text) return text;
-  if (holdsDays(job, sheet, field)) return dayOf(number, job.file.dateOffset) || text;
-  return String(Number(number.toPrecision(7))).replace(/^-/, "−");
+  if (holdsDays(job, sheet, field)) return isoDay(number, job.file.dateOffset) || text;
+  return significant(number, 7);
 }
 
 function holdsDays({ tables }: Job, sheet: string, heading: string): boolean {

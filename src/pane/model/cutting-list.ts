@@ -1,5 +1,5 @@
-import { InputError } from "../../cells";
-import { inSixteenths, type OpeningPlan, planOpenings, type Settings, shown } from "../../job";
+import { fixed, InputError, shown } from "../../cells";
+import { inSixteenths, type OpeningPlan, planOpenings, type Settings } from "../../job";
 
 /** What the user asks of a plan, as typed. */
 export interface PlanWish {
@@ -79,7 +79,7 @@ function cutOf(opening: OpeningPlan, system: Settings["system"]): Cut {
   return {
     label,
     diameter,
-    exact: system === "ip" ? String(Number(diameter.toFixed(4))) : shown(diameter * 10),
+    exact: system === "ip" ? fixed(diameter, 4) : shown(diameter * 10),
     fraction: system === "ip" ? inSixteenths(diameter) : "",
     saw: eighths > 0 && eighths <= largestSaw * 8 ? inSixteenths(eighths / 8) : "",
     area,

@@ -1,3 +1,4 @@
+import { shown } from "../../cells";
 import {
   attempt,
   designAsked,
@@ -9,7 +10,6 @@ import {
   makeupAsked,
   mostFlow,
   type Ruling,
-  shown,
   soundAllowed,
   unitOf,
 } from "../../job";

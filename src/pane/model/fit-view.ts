@@ -1,5 +1,5 @@
+import { cellName } from "../../cells";
 import {
-  cellName,
   type FitChoice,
   type Grid,
   type Job,

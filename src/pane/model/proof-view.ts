@@ -1,6 +1,7 @@
-import { type BoxProof, boxProofs, type Job, type ProofVerdict, reachOf, shown } from "../../job";
+import { isoDay, shown } from "../../cells";
+import { type BoxProof, boxProofs, type Job, type ProofVerdict, reachOf } from "../../job";
 import { count } from "./announce";
-import { dayOf, digits, percentOf, signedPercent } from "./in-words";
+import { digits, percentOf, signedPercent } from "./in-words";
 
 /** One paired reading, as the picture and its twin show it. */
 export interface PairView {
@@ -97,10 +98,10 @@ function figuresOf(job: Job, own: BoxProof, today: number): ProofView["figures"]
 }
 
 function datesOf({ settings, file }: Job, { date }: BoxProof, today: number) {
-  const proved = dayOf(date, file.dateOffset);
+  const proved = isoDay(date, file.dateOffset);
   if (proved === "") return [{ name: "Date", value: "no day stated" }];
   const end = date + settings.interval;
-  const expires = dayOf(end, file.dateOffset);
+  const expires = isoDay(end, file.dateOffset);
   return [
     { name: "Date", value: proved },
     {

@@ -1,3 +1,4 @@
+import { significant } from "../../cells";
 import type { Provenance } from "../../job";
 import { count } from "./announce";
 import { markWords } from "./marks";
@@ -29,7 +30,7 @@ export function provenanceView(provenance: Provenance): ProvenanceLine[] {
     })),
     ...constants.map(({ value, fans, mark }) => ({
       name: "Flow constant",
-      value: `${Number(value.toPrecision(6))} (${count(fans, "fan")})`,
+      value: `${significant(value)} (${count(fans, "fan")})`,
       note: markOf(mark),
     })),
     {

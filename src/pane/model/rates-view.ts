@@ -1,4 +1,5 @@
-import { fanBudget, flowUnit, type Job, shown, unitOf } from "../../job";
+import { shown } from "../../cells";
+import { fanBudget, flowUnit, type Job, unitOf } from "../../job";
 import { bothVerdicts, judgedFlow } from "./judged";
 import { fanName } from "./rows-at";
 import { type Outcome, outcomeOf } from "./said";

@@ -1,5 +1,5 @@
+import { cellName } from "../../cells";
 import {
-  cellName,
   fanBudget,
   type Job,
   type RangeStatus,

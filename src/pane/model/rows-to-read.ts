@@ -1,11 +1,5 @@
-import {
-  acceptedSheetTitle,
-  type CellValue,
-  type Grid,
-  type Job,
-  type JobFile,
-  plainName,
-} from "../../job";
+import type { CellValue } from "../../cells";
+import { acceptedSheetTitle, type Grid, type Job, type JobFile, plainName } from "../../job";
 import type { Edit } from "../session/host";
 
 /** Formulas of so many rows tell which sheets a sheet looks at. */

@@ -1,4 +1,5 @@
-import { flowUnit, type Job, type Maybe, type RequiredRate, shown } from "../../job";
+import { shown } from "../../cells";
+import { flowUnit, type Job, type Maybe, type RequiredRate } from "../../job";
 import { sentenceOf } from "./in-words";
 import { type Clause, clauseOf } from "./marks";
 

@@ -1,5 +1,6 @@
+import { shown } from "../../cells";
 import { type Unit, unitIn } from "../../formulas";
-import { fanBudget, flowUnit, type Job, shown, type Verdict } from "../../job";
+import { fanBudget, flowUnit, type Job, type Verdict } from "../../job";
 import { acceptFrom, type Budget, chanceMet } from "../../spread";
 import { digits, percentOf } from "./in-words";
 import { bothVerdicts, judgedFlow } from "./judged";

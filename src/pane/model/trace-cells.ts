@@ -1,6 +1,6 @@
-import { type CellValue, cellName, type Job, layouts, readHeading } from "../../job";
-import { type CellSeen, type Place, type Read, valueText } from "../../trace";
-import type { Spot } from "./trace-walk";
+import { type CellValue, type Place, rectangleText, type Spot, sheetPrefix } from "../../cells";
+import { type Job, layouts, readHeading } from "../../job";
+import { type CellSeen, type Read, valueText } from "../../trace";
 
 /** A place to go to: what is selected in the workbook, and the cell that is traced then. */
 export interface Target {
@@ -29,19 +29,10 @@ export interface ReadLink {
   readonly cells: readonly CellLink[];
 }
 
-/** A sheet's name as a reference writes it. */
-export function quotedSheet(sheet: string): string {
-  return /^[A-Za-z_][\w.]*$/.test(sheet) ? sheet : `'${sheet.replaceAll("'", "''")}'`;
-}
-
-export function targetOf({ sheet, top, left, bottom, right }: Place): Target {
-  const [from, to] = [cellName(top, left), cellName(bottom, right)];
-  const cells = from === to ? from : `${from}:${to}`;
-  return {
-    spot: { sheet, row: top, col: left },
-    cells,
-    name: `${quotedSheet(sheet)}!${cells}`,
-  };
+export function targetOf(place: Place): Target {
+  const { sheet, top, left } = place;
+  const cells = rectangleText(place);
+  return { spot: { sheet, row: top, col: left }, cells, name: sheetPrefix(sheet) + cells };
 }
 
 export function targetAt({ sheet, row, col }: Spot): Target {
@@ -63,7 +54,7 @@ export function readLink({ place, cells, count, filled }: Read): ReadLink {
 /** A value as it stands in a cell: texts without quotes, numbers to six digits. */
 export function plainValue(value: CellValue): string {
   if (typeof value === "string" && value !== "") return value;
-  return valueText(value).replace(/^-(?=\d)/, "−");
+  return valueText(value);
 }
 
 /** A number with the unit that its heading names; anything else as it is. */

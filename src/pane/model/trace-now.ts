@@ -1,5 +1,5 @@
-import type { CellValue, Grid, JobFile } from "../../job";
-import type { Spot } from "./trace-walk";
+import { type CellValue, isSameValue, type Spot } from "../../cells";
+import type { Grid, JobFile } from "../../job";
 
 /** What a cell of the open workbook holds at this moment. */
 export interface CellNow {
@@ -16,7 +16,7 @@ export function hasChanged(file: JobFile, { sheet, row, col }: Spot, now: CellNo
   const isInside = grid && row < grid.rowCount && col < grid.colCount;
   const formula = isInside ? grid.formula(row, col) : null;
   const value = isInside ? grid.value(row, col) : null;
-  return formula !== now.formula || !sameContent(value, now.value);
+  return formula !== now.formula || !isSameValue(value, now.value);
 }
 
 /** The workbook as it was read, but for one cell. */
@@ -39,11 +39,3 @@ const valueIn = (grid: Grid, row: number, col: number) =>
   isIn(grid, row, col) ? grid.value(row, col) : null;
 const formulaIn = (grid: Grid, row: number, col: number) =>
   isIn(grid, row, col) ? grid.formula(row, col) : null;
-
-/** A blank and an empty text are the same, and so are two errors of one name. */
-function sameContent(a: CellValue, b: CellValue): boolean {
-  if (typeof a === "number" && typeof b === "number")
-    return Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b));
-  const plain = (value: CellValue) => (typeof value === "object" ? (value?.error ?? "") : value);
-  return plain(a) === plain(b);
-}

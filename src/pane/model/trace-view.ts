@@ -1,3 +1,4 @@
+import { numberText, type Spot } from "../../cells";
 import type { Job } from "../../job";
 import { type Agreement, type CallTrace, lines, type Trace, TraceError, trace } from "../../trace";
 import { type BudgetView, budgetView } from "./trace-budget";
@@ -14,7 +15,6 @@ import {
   withUnitOf,
 } from "./trace-cells";
 import { type CellNow, hasChanged, withCell } from "./trace-now";
-import type { Spot } from "./trace-walk";
 
 /** A look-up or conditional sum with the cells that it takes. */
 export interface PickView {
@@ -161,7 +161,7 @@ function agreementWords(agreement: Agreement, label: string): string {
 /** What the rounded value leaves open: all digits of a number, and how the sheet shows it. */
 function storedWords({ value }: Trace, now: CellNow | undefined): string {
   const isRounded = typeof value === "number" && plainValue(value) !== String(value);
-  const full = isRounded ? `Stored as ${String(value).replace("-", "−")}` : "";
+  const full = isRounded ? `Stored as ${numberText(value)}` : "";
   const text = now?.text.trim() ?? "";
   const isOther = typeof value === "number" && text !== "" && Number(text) !== value;
   const shown = isOther ? `shown as ${text}` : "";

@@ -1,9 +1,4 @@
-/** One cell of the workbook, counted from 0. */
-export interface Spot {
-  readonly sheet: string;
-  readonly row: number;
-  readonly col: number;
-}
+import type { Spot } from "../../cells";
 
 /** The cells a reviewer has gone through, the traced one last. */
 export interface Walk {

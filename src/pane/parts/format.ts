@@ -1,4 +1,4 @@
-import { shown } from "../../job";
+import { shown, significant } from "../../cells";
 
 /** A number as people read it, or a dash where there is none. */
 export function orDash(value: number, unit = ""): string {
@@ -13,5 +13,5 @@ export function between(low: number, high: number, unit: string): string {
 
 /** A flow constant with the digits that matter: 1.07, 0.07827. */
 export function constantWords(value: number): string {
-  return String(Number(value.toPrecision(4)));
+  return significant(value, 4);
 }

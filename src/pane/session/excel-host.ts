@@ -1,3 +1,4 @@
+import { serialOf } from "../../cells";
 import {
   acceptFinding,
   addJobSheets,
@@ -24,7 +25,7 @@ import {
   writeOpenings,
   writePlan,
 } from "../../excel";
-import { provenanceOf, serialOf } from "../../job";
+import { provenanceOf } from "../../job";
 import type { PaneHost, Place, Reading } from "./host";
 
 /** A reading that keeps what the next one builds on. */

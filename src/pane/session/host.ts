@@ -1,3 +1,4 @@
+import type { Spot } from "../../cells";
 import type {
   FeatureKey,
   Finding,
@@ -10,7 +11,6 @@ import type {
 } from "../../job";
 import type { SheetPlan } from "../../records";
 import type { CellNow } from "../model/trace-now";
-import type { Spot } from "../model/trace-walk";
 
 /** Rows of a sheet in which something changed, from 0, both ends included. */
 export interface Edit {

@@ -1,5 +1,6 @@
+import { type CellValue, offsetOf } from "../../cells";
 import type { Grid, JobFile } from "../../job";
-import type { CellValue, CopiedFormula, Sheet } from "../../workbook";
+import type { CopiedFormula, Sheet } from "../../workbook";
 
 /**
  * A workbook file as the job reads it: its stored values and formulas, none of which is evaluated
@@ -16,7 +17,7 @@ export async function readOlderFile(file: Blob): Promise<JobFile> {
   const workbook = Workbook.open(new Uint8Array(await file.arrayBuffer()));
   return {
     sheets: workbook.sheets.map(toGrid),
-    dateOffset: workbook.date1904 ? 1462 : 0,
+    dateOffset: offsetOf(workbook.date1904),
   };
 }
 

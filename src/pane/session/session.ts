@@ -1,3 +1,4 @@
+import { maxRows, type Spot } from "../../cells";
 import {
   checkJob,
   type FeatureKey,
@@ -13,7 +14,6 @@ import { placeOf } from "../model/finding-groups";
 import { isWaiting, rowsToRead } from "../model/rows-to-read";
 import type { ScreenKey } from "../model/screens";
 import type { CellNow } from "../model/trace-now";
-import type { Spot } from "../model/trace-walk";
 import { type Clock, Gather, wallClock } from "./debounce";
 import type { Held } from "./held";
 import type { BoxPlan, Edit, PaneHost, Reading, Undoable } from "./host";
@@ -28,8 +28,6 @@ const quietTime = 500;
 const mostApplied = 20;
 /** Times that rows are read again while a worksheet function has not answered. */
 const mostWaits = 6;
-
-const lastRowOfSheet = 1_048_575;
 
 /**
  * What goes on between the pane and the workbook. Screens read `state` and call the methods,
@@ -200,7 +198,7 @@ export class Session extends Store {
 
   /** Reads a sheet that we have written, and checks with it. */
   private async judgeAgain(reading: Reading, sheet: string, message: string): Promise<void> {
-    const edit: Edit = { sheet, firstRow: 0, lastRow: lastRowOfSheet };
+    const edit: Edit = { sheet, firstRow: 0, lastRow: maxRows - 1 };
     this.reading = await this.host.reread(reading, [edit]);
     await this.judge(() => message);
   }

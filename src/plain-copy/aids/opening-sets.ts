@@ -1,7 +1,8 @@
+import type { Place } from "../../cells";
 import type { Workbook } from "../../workbook";
 import { Left } from "../left";
 import { wrong } from "../native-text";
-import { colsOf, farText, type Place, type Places, rowsOf } from "../rewrite/places";
+import { colsOf, farText, type Places, rowsOf } from "../rewrite/places";
 import { boxTable, setTable } from "./openings/boxes";
 import { openingTable } from "./openings/list";
 import { type Table, TableSheet } from "./table-sheet";

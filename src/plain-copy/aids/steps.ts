@@ -1,5 +1,5 @@
-import { columnName, parseRange, type Workbook } from "../../workbook";
-import { type Place, sheetText } from "../rewrite/places";
+import { columnLetters, type Place, parseRectangle, sheetPrefix } from "../../cells";
+import type { Workbook } from "../../workbook";
 
 /** A formula of a step, given where the earlier ones of its row stand. */
 export type Part = (earlier: readonly string[]) => string;
@@ -40,7 +40,7 @@ export class Steps {
     this.lines.push(line);
     parts.forEach((part, i) => {
       formulas.push(part(cells));
-      cells.push(`${sheetText(this.sheet)}!$${columnName(firstColumn + i)}$${row + 1}`);
+      cells.push(`${sheetPrefix(this.sheet)}$${columnLetters(firstColumn + i)}$${row + 1}`);
     });
     this.known.set(key, cells);
     return cells;
@@ -48,7 +48,7 @@ export class Steps {
 
   /** What a range that `block` gave means. */
   place(range: string): Place {
-    return { sheet: this.sheet, ...parseRange(range.slice(range.lastIndexOf("!") + 1)) };
+    return { sheet: this.sheet, ...parseRectangle(range.slice(range.lastIndexOf("!") + 1)) };
   }
 
   /** Rows of steps, one below the other: for each row where its steps stand. */
@@ -77,7 +77,7 @@ export class Steps {
   write(workbook: Workbook, heading: number): void {
     if (this.lines.length === 0) return;
     const width = Math.max(...this.lines.map(({ formulas }) => formulas.length));
-    const prefix = `${sheetText(this.sheet)}!`;
+    const prefix = sheetPrefix(this.sheet);
     const titles = ["For cell", "Step", "Value", ...Array(width - 1).fill("Further values")];
     workbook.addSheet(this.sheet, {
       rows: [

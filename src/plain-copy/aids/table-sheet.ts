@@ -1,5 +1,5 @@
-import { type CellSpec, columnName, type Workbook } from "../../workbook";
-import { sheetText } from "../rewrite/places";
+import { columnLetters, sheetPrefix } from "../../cells";
+import type { CellSpec, Workbook } from "../../workbook";
 
 export type TableCell = number | string | null | { readonly formula: string };
 
@@ -40,11 +40,11 @@ export class TableSheet {
     this.headings.add(this.rows.length);
     this.rows.push(headings);
     const top = this.rows.length + 1;
-    const prefix = `${sheetText(this.sheet)}!`;
+    const prefix = sheetPrefix(this.sheet);
     const letter = (heading: string) => {
       const at = headings.indexOf(heading);
       if (at < 0) throw new Error(`the table "${title}" has no column "${heading}"`);
-      return columnName(at);
+      return columnLetters(at);
     };
     const bottom = top + Math.max(1, count) - 1;
     const block = (first: string, last: string) =>
@@ -67,7 +67,7 @@ export class TableSheet {
   /** Adds the sheet, where any table was made. */
   write(workbook: Workbook, styles: { readonly title: number; readonly heading: number }): void {
     if (this.rows.length === 0) return;
-    const prefix = `${sheetText(this.sheet)}!`;
+    const prefix = sheetPrefix(this.sheet);
     const spec = (cell: TableCell, style: number | undefined): CellSpec => {
       const content =
         typeof cell === "object" && cell !== null

@@ -1,8 +1,9 @@
+import type { Place, Spot } from "../../cells";
 import type { Aids } from "../aids";
 import type { Part } from "../aids/steps";
 import { Left } from "../left";
 import type { Given, Operand } from "../rewrite/given";
-import { farText, type Home, nearText, type Place } from "../rewrite/places";
+import { farText, nearText } from "../rewrite/places";
 
 /** How an argument counts for the shape of the result. */
 export type Kind =
@@ -41,7 +42,7 @@ export class Call {
   constructor(
     private readonly given: Readonly<Record<string, Given | undefined>>,
     private readonly which: Which,
-    private readonly where: { readonly home: Home; readonly cell: string; readonly aids: Aids },
+    private readonly where: { readonly home: Spot; readonly cell: string; readonly aids: Aids },
   ) {
     this.aids = where.aids;
     this.side = which.side;

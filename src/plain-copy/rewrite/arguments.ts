@@ -1,14 +1,14 @@
 import { tokenTypes } from "@borgar/fx/xlsx";
 import type { FunctionParameter } from "../../../functions";
-import { toRef } from "../../workbook";
+import { type CellRef, cellName, type Place, type Spot } from "../../cells";
 import type { Steps } from "../aids/steps";
 import type { Writer } from "../functions/writer";
 import { Left } from "../left";
 import { type Given, literalOperand, type Operand, oneOperand } from "./given";
 import { cellByCell, mayBeReference, oneForAll } from "./kinds";
 import { bareName, type Node, type Nodes, onlyNode, solid } from "./nodes";
-import { cellOf, constantText, type Spot } from "./parts";
-import { colsOf, farText, type Home, type Place, rowsOf } from "./places";
+import { cellOf, constantText } from "./parts";
+import { colsOf, farText, rowsOf } from "./places";
 import type { Result } from "./result";
 
 /** The most cells that one call is written out for inside a formula. */
@@ -16,12 +16,12 @@ const mostCells = 5000;
 
 /** What is asked of the formula that the arguments stand in. */
 export interface Formula {
-  readonly home: Home;
+  readonly home: Spot;
   readonly cell: string;
   readonly isArray: boolean;
   readonly steps: Steps;
   /** Native text, good anywhere; of one cell of its ranges where a spot is named. */
-  readonly farText: (nodes: Nodes, spot?: Spot) => string;
+  readonly farText: (nodes: Nodes, spot?: CellRef) => string;
   readonly own: (node: Node & { kind: "call" }, id: string) => Result;
   readonly block: (result: Result) => string;
   readonly placeOf: (node: Node) => Place | { readonly name: string } | undefined;
@@ -88,7 +88,7 @@ export class Arguments {
       const far = farText(cell);
       if (rows * cols === 1 && written !== undefined) return { text: written, far };
       const isHere = cell.sheet === this.formula.home.sheet;
-      return { text: isHere ? toRef(cell.top, cell.left) : far, far };
+      return { text: isHere ? cellName(cell.top, cell.left) : far, far };
     };
     return { rows, cols, at, place };
   }

@@ -1,4 +1,4 @@
-import type { Place } from "./places";
+import type { Place } from "../../cells";
 
 /** One argument value as native text, short enough to stand in a formula several times. */
 export interface Operand {

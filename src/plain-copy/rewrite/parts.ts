@@ -1,13 +1,8 @@
 /** Small questions about the parts of a formula. */
 import { stringifyTokens, tokenTypes } from "@borgar/fx/xlsx";
+import type { CellRef, Place } from "../../cells";
 import { type Node, type Nodes, onlyNode, solid } from "./nodes";
-import { colsOf, type Place, rowsOf } from "./places";
-
-/** A cell of a rectangle, from 0. */
-export interface Spot {
-  readonly row: number;
-  readonly col: number;
-}
+import { colsOf, rowsOf } from "./places";
 
 export function isReference(node: Node): boolean {
   if (node.kind !== "token") return false;
@@ -32,7 +27,7 @@ export function constantText(nodes: Nodes): string | undefined {
 }
 
 /** A cell of a range, single rows and columns repeating. */
-export function cellOf(place: Place, { row, col }: Spot): Place {
+export function cellOf(place: Place, { row, col }: CellRef): Place {
   const top = place.top + (rowsOf(place) === 1 ? 0 : row);
   const left = place.left + (colsOf(place) === 1 ? 0 : col);
   return { sheet: place.sheet, top, left, bottom: top, right: left };
@@ -42,7 +37,7 @@ export function cellOf(place: Place, { row, col }: Spot): Place {
 export function pickedBy(
   places: readonly Nodes[],
   size: { readonly rows: number; readonly cols: number },
-): Spot | undefined {
+): CellRef | undefined {
   const numbers = places.map((nodes) => {
     const node = onlyNode(nodes);
     return node?.kind === "token" && node.token.type === tokenTypes.NUMBER

@@ -1,51 +1,37 @@
 import { parseA1Ref, parseStructRef } from "@borgar/fx/xlsx";
-import { columnName, parseRange, type RangeRef, type Workbook } from "../../workbook";
+import {
+  absoluteText,
+  addressText,
+  maxCols,
+  maxRows,
+  type Place,
+  parseRectangle,
+  type Rectangle,
+  type Spot,
+  sheetPrefix,
+} from "../../cells";
+import type { Workbook } from "../../workbook";
 import { Left } from "../left";
 
-/** A range of a sheet of the workbook, 0-based, both corners included. */
-export interface Place extends RangeRef {
-  readonly sheet: string;
-}
-
-/** A cell whose formula is being rewritten. */
-export interface Home {
-  readonly sheet: string;
-  readonly row: number;
-  readonly col: number;
-}
-
-const lastRow = 1_048_575;
-const lastCol = 16_383;
-
-/** A sheet's name as a formula writes it. */
-export function sheetText(name: string): string {
-  return /^[A-Za-z]{4,}$/.test(name) && !/^(true|false)$/i.test(name)
-    ? name
-    : `'${name.replaceAll("'", "''")}'`;
-}
+const lastRow = maxRows - 1;
+const lastCol = maxCols - 1;
 
 /** An absolute reference with its sheet, good in any cell of the workbook. */
 export function farText(place: Place): string {
-  const { top, left, bottom, right } = place;
-  const prefix = `${sheetText(place.sheet)}!`;
-  if (top === 0 && bottom === lastRow) return `${prefix}$${columnName(left)}:$${columnName(right)}`;
-  const first = `$${columnName(left)}$${top + 1}`;
-  return top === bottom && left === right
-    ? prefix + first
-    : `${prefix}${first}:$${columnName(right)}$${bottom + 1}`;
+  return sheetPrefix(place.sheet) + absoluteText(addressText(place));
 }
 
 /** The reference as a formula at `home` would write it. */
-export function nearText(place: Place, home: Home): string {
+export function nearText(place: Place, home: Spot): string {
   const far = farText(place);
   return place.sheet === home.sheet ? far.slice(far.lastIndexOf("!") + 1) : far;
 }
 
-export function rowsOf({ top, bottom }: RangeRef): number {
+export function rowsOf({ top, bottom }: Rectangle): number {
   return bottom - top + 1;
 }
 
-export function colsOf({ left, right }: RangeRef): number {
+export function colsOf({ left, right }: Rectangle): number {
   return right - left + 1;
 }
 
@@ -54,12 +40,12 @@ export class Places {
   constructor(private readonly workbook: Workbook) {}
 
   /** `B2`, `Sheet!A:A`; undefined for another workbook or several sheets at once. */
-  ofRange(text: string, home: Home): Place | undefined {
+  ofRange(text: string, home: Spot): Place | undefined {
     const parsed = parseA1Ref(text);
     if (!parsed || !("range" in parsed) || parsed.workbookName) return undefined;
     const sheet = this.sheetName(parsed.sheetName || home.sheet);
     if (sheet === undefined) return undefined;
-    const { top, left, bottom, right } = parsed.range as unknown as RangeRef;
+    const { top, left, bottom, right } = parsed.range as unknown as Rectangle;
     return {
       sheet,
       top: top ?? 0,
@@ -70,7 +56,7 @@ export class Places {
   }
 
   /** A defined name or a table as a range; the name itself where it stands for something else. */
-  ofName(text: string, home: Home): Place | { readonly name: string } {
+  ofName(text: string, home: Spot): Place | { readonly name: string } {
     const parsed = parseA1Ref(text);
     const name = parsed && "name" in parsed ? String(parsed.name) : text;
     const sheet = (parsed && "sheetName" in parsed && parsed.sheetName) || home.sheet;
@@ -81,7 +67,7 @@ export class Places {
     if (found) {
       const isFixed = /^(.*!)?\$[A-Z]+\$\d+(:\$[A-Z]+\$\d+)?$/i.test(found.formula);
       const place = isFixed ? this.ofRange(found.formula, { ...home, sheet }) : undefined;
-      return place ?? { name: own ? `${sheetText(sheet)}!${name}` : name };
+      return place ?? { name: own ? sheetPrefix(sheet) + name : name };
     }
     const table = this.workbook.tables.find((entry) => same(entry.name, name));
     if (!table) throw new Left(`the name ${name}, which the workbook does not define`);
@@ -89,14 +75,14 @@ export class Places {
   }
 
   /** `Fans[Area]`, `Fans[[#This Row],[Area]]`. */
-  ofTable(text: string, home: Home): Place {
+  ofTable(text: string, home: Spot): Place {
     const parsed = parseStructRef(text);
     const table = this.workbook.tables.find(
       (entry) => entry.name.toLowerCase() === parsed?.table?.toLowerCase(),
     );
     if (!parsed || !table || (parsed.workbookName && parsed.workbookName !== "0"))
       throw new Left(`the table reference ${text}`);
-    const all = parseRange(table.ref);
+    const all = parseRectangle(table.ref);
     const columns = (parsed.columns ?? []).map((column) => {
       const at = table.columns.findIndex((each) => each.toLowerCase() === column.toLowerCase());
       if (at < 0) throw new Left(`the table reference ${text}: no such column`);

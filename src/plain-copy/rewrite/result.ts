@@ -1,8 +1,8 @@
+import type { Spot } from "../../cells";
 import type { Aids } from "../aids";
 import { Call, type Writer } from "../functions/writer";
 import { wrong } from "../native-text";
 import type { Given } from "./given";
-import type { Home } from "./places";
 
 /** One call of ours: the text of each cell of its result, near its formula or good anywhere. */
 export interface Result {
@@ -15,7 +15,7 @@ export interface Result {
 export function resultOf(
   writer: Writer,
   given: Readonly<Record<string, Given | undefined>>,
-  at: { readonly home: Home; readonly cell: string; readonly aids: Aids },
+  at: { readonly home: Spot; readonly cell: string; readonly aids: Aids },
 ): Result {
   const shapes = Object.entries(given).flatMap(([name, each]) => {
     const kind = writer.kinds?.[name] ?? "cell";

@@ -1,6 +1,6 @@
 import { stringifyTokens, tokenTypes } from "@borgar/fx/xlsx";
 import type { WorksheetFunction } from "../../../functions";
-import { parseRange, toRef } from "../../workbook";
+import { type CellRef, cellName, type Place, parseRectangle, type Spot } from "../../cells";
 import type { Aids } from "../aids";
 import { writers } from "../functions";
 import { Left } from "../left";
@@ -8,8 +8,8 @@ import { Arguments } from "./arguments";
 import type { Given } from "./given";
 import { cellByCell, placeBound, takesArrays } from "./kinds";
 import { bareName, type Node, type Nodes, onlyNode, solid } from "./nodes";
-import { cellOf, isReference, pickedBy, type Spot } from "./parts";
-import { farText, type Home, nearText, type Place, type Places } from "./places";
+import { cellOf, isReference, pickedBy } from "./parts";
+import { farText, nearText, type Places } from "./places";
 import { type Result, resultOf } from "./result";
 
 /** What the rewriting of a workbook's formulas shares. */
@@ -30,7 +30,7 @@ interface Around {
   /** It is a whole argument of the nearest of them. */
   readonly isWhole: boolean;
   /** The cell of each range that is meant, where a formula is written out cell by cell. */
-  readonly spot?: Spot;
+  readonly spot?: CellRef;
 }
 
 const outermost = { within: [], isWhole: true } as const;
@@ -44,10 +44,10 @@ export class Rewriter {
 
   constructor(
     private readonly shared: Shared,
-    private readonly home: Home,
+    private readonly home: Spot,
     private readonly isArray: boolean,
   ) {
-    this.cell = `${home.sheet}!${toRef(home.row, home.col)}`;
+    this.cell = `${home.sheet}!${cellName(home.row, home.col)}`;
     this.args = new Arguments({
       home,
       cell: this.cell,
@@ -186,6 +186,6 @@ export class Rewriter {
     const place = anchor && this.placeOf(anchor);
     if (!place || "name" in place) return undefined;
     const ref = this.shared.arrayRef(place);
-    return ref === null ? undefined : { sheet: place.sheet, ...parseRange(ref) };
+    return ref === null ? undefined : { sheet: place.sheet, ...parseRectangle(ref) };
   }
 }

@@ -1,4 +1,5 @@
 import { oneValue } from "../../algebra";
+import { isoDay } from "../../cells";
 import { flowFromPressure, pressureFromFlow } from "../../formulas";
 import {
   boxProofs,
@@ -12,7 +13,7 @@ import { looks } from "../looks";
 import { sheetNameOf } from "../names";
 import type { Look, SheetPlan } from "../plan";
 import { letter, PlanRows } from "../plan-rows";
-import { dayText, figure, paperOf } from "../words";
+import { figure, paperOf } from "../words";
 import { type OpeningSet, usefulSets } from "./opening-sets";
 
 /** Pressures of the card, Pa: the usual window by halves. */
@@ -86,7 +87,7 @@ function proofLine(job: Job, box: string): string {
   const days = own?.rows.map((row) => job.tables.pairs?.number("date", row) ?? Number.NaN) ?? [];
   const last = Math.max(...days.filter((day) => day > 0));
   if (!own || !Number.isFinite(last)) return "Proved on ____________ against ____________";
-  return `Pairs read up to ${dayText(last, job.file.dateOffset)}: ${own.proof.verdict}, against ±${figure(own.proof.requirement)} %.`;
+  return `Pairs read up to ${isoDay(last, job.file.dateOffset)}: ${own.proof.verdict}, against ±${figure(own.proof.requirement)} %.`;
 }
 
 function addFlows(rows: PlanRows, job: Job, sets: readonly OpeningSet[], K: number): void {

@@ -1,7 +1,7 @@
+import { isoDay } from "../../cells";
 import { type Finding, findingKinds, isFault, isOpen, type Job, severities } from "../../job";
 import { looks } from "../looks";
 import type { PlanRows } from "../plan-rows";
-import { dayText } from "../words";
 
 /** Places named of one kind; the rest are counted. */
 const mostPlaces = 6;
@@ -75,7 +75,7 @@ export function addAccepted(rows: PlanRows, job: Job, findings: readonly Finding
 }
 
 function dateOf(job: Job, date: number | string | null): string {
-  if (typeof date === "number") return dayText(date, job.file.dateOffset);
+  if (typeof date === "number") return isoDay(date, job.file.dateOffset);
   return date ?? "";
 }
 

@@ -1,8 +1,9 @@
+import { isoDay } from "../../cells";
 import { boxProofs, type Job, unitOf } from "../../job";
 import type { FanFact } from "../fan-facts";
 import { looks } from "../looks";
 import type { PlanRows } from "../plan-rows";
-import { dayText, figure, orNull } from "../words";
+import { figure, orNull } from "../words";
 
 /** The boxes and other instruments that the fans were measured with. */
 export function addMeasuredWith(rows: PlanRows, job: Job, facts: readonly FanFact[]): void {
@@ -47,14 +48,14 @@ function lastCheck(job: Job, box: string): string {
   const days = (boxes?.rows(box) ?? []).map((i) => boxes?.table.number("checked", i) ?? Number.NaN);
   if (days.length === 0) return "box not listed";
   if (days.some((day) => Number.isNaN(day))) return "not for every opening";
-  return dayText(Math.min(...days), job.file.dateOffset);
+  return isoDay(Math.min(...days), job.file.dateOffset);
 }
 
 function proofWords(job: Job, box: string): string {
   const own = boxProofs(job).get(box.toUpperCase());
   if (!own) return "no paired readings in this job";
   const { proof, date } = own;
-  const on = dayText(date, job.file.dateOffset);
+  const on = isoDay(date, job.file.dateOffset);
   const asked = `±${figure(proof.requirement)} %`;
   const words =
     proof.verdict === "too few pairs"
@@ -95,7 +96,7 @@ function addInstruments(rows: PlanRows, job: Job, used: ReadonlyMap<string, numb
         instrument?.kind ?? "",
         orNull(instrument?.percent ?? Number.NaN),
         orNull(instrument?.floor ?? Number.NaN),
-        dayText(table?.number("checked", row) ?? Number.NaN, job.file.dateOffset),
+        isoDay(table?.number("checked", row) ?? Number.NaN, job.file.dateOffset),
         table?.text("certificate", row) ?? "",
       ];
     }),

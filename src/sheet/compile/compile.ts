@@ -1,5 +1,6 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
 import type { WorksheetFunction } from "../../../functions";
+import { type CellValue, errors } from "../../cells";
 import { Area, Areas, intersect } from "../area";
 import type { Book } from "../book";
 import type { Grid } from "../grid";
@@ -7,7 +8,7 @@ import type { Natives } from "../native/natives";
 import { parseFormula } from "../parse";
 import type { Program, Reference, Run } from "../program";
 import { looksOwn } from "../spelling";
-import { errors, Matrix, type Scalar, Unsupported } from "../values";
+import { Matrix, Unsupported } from "../values";
 import {
   arrayConstant,
   asScalar,
@@ -107,7 +108,7 @@ class Build implements Scope {
     if (!node) return constant(null);
     switch (node.type) {
       case "Literal":
-        return constant(node.value as Scalar);
+        return constant(node.value as CellValue);
       case "ErrorLiteral":
         return constant({ error: String(node.value) });
       case "ArrayExpression":

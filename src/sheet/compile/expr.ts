@@ -1,13 +1,14 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
 import type { WorksheetFunction } from "../../../functions";
+import { type CellValue, errors } from "../../cells";
 import { Area, Areas, intersect, type Value } from "../area";
 import type { Book } from "../book";
 import type { Grid } from "../grid";
 import type { Natives } from "../native/natives";
 import type { Reference, Run } from "../program";
-import { errors, Matrix, type Scalar, Unsupported } from "../values";
+import { Matrix, Unsupported } from "../values";
 
-export type RunOne = (row: number, col: number) => Scalar;
+export type RunOne = (row: number, col: number) => CellValue;
 
 /**
  * How a range is read where one value is wanted. "plain": the cell in the formula's own row or
@@ -38,7 +39,7 @@ export interface Scope {
   compile(node: AstExpression | null | undefined, mode: Mode): Expr;
 }
 
-export function constant(value: Scalar): Expr {
+export function constant(value: CellValue): Expr {
   const one = () => value;
   return { run: one, one };
 }
@@ -51,7 +52,7 @@ export function arrayConstant(
     throw new Unsupported("an array constant with rows of different lengths");
   const matrix = Matrix.of(elements.length, cols, (r, c) => {
     const { type, value } = elements[r]![c]!;
-    return type === "ErrorLiteral" ? { error: String(value) } : (value as Scalar);
+    return type === "ErrorLiteral" ? { error: String(value) } : (value as CellValue);
   });
   return { run: () => matrix };
 }
@@ -61,7 +62,7 @@ export function oneValue(one: RunOne): Expr {
 }
 
 /** A reference as its values: one value, or a matrix of them. */
-export function values(value: Value): Scalar | Matrix {
+export function values(value: Value): CellValue | Matrix {
   if (value instanceof Area)
     return value.rows === 1 && value.cols === 1 ? value.at(0, 0) : value.matrix();
   if (value instanceof Areas) return errors.value;
@@ -83,22 +84,22 @@ export function asScalar(expr: Expr, mode: Mode, scope: Scope): Expr {
   if (expr.one) return oneValue(expr.one);
   const { run } = expr;
   if (mode === "plain") {
-    if (expr.isRange) return oneValue((row, col) => pick(run(row, col), row, col) as Scalar);
+    if (expr.isRange) return oneValue((row, col) => pick(run(row, col), row, col) as CellValue);
     return { run: (row, col) => pick(run(row, col), row, col) };
   }
   if (mode === "array" && expr.isRange) scope.flags.needsArray = true;
   return { run: (row, col) => values(run(row, col)) };
 }
 
-function pick(value: Value, row: number, col: number): Scalar | Matrix {
+function pick(value: Value, row: number, col: number): CellValue | Matrix {
   return value instanceof Area ? intersect(value, row, col) : values(value);
 }
 
 /** Applies a function to single values, cell by cell where some of them are matrices. */
 export function spread(
-  given: readonly (Scalar | Matrix)[],
-  apply: (cell: Scalar[]) => Scalar,
-): Scalar | Matrix {
+  given: readonly (CellValue | Matrix)[],
+  apply: (cell: CellValue[]) => CellValue,
+): CellValue | Matrix {
   let rows = 0;
   let cols = 0;
   for (const value of given)
@@ -106,7 +107,7 @@ export function spread(
       rows = Math.max(rows, value.rows);
       cols = Math.max(cols, value.cols);
     }
-  if (rows === 0) return apply(given as Scalar[]);
+  if (rows === 0) return apply(given as CellValue[]);
   return Matrix.of(rows, cols, (r, c) =>
     apply(given.map((value) => (value instanceof Matrix ? value.stretched(r, c) : value))),
   );

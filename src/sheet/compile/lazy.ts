@@ -1,8 +1,9 @@
 /** Functions that look at some of their arguments only: IF and its kin, ROW and COLUMN of the cell. */
 import type { AstExpression } from "@borgar/fx/xlsx";
+import { type CellValue, errors, isCellError } from "../../cells";
 import { Area } from "../area";
 import { compare, toBoolean, toNumber } from "../coerce";
-import { errors, isError, Matrix, type Scalar, Unsupported } from "../values";
+import { Matrix, Unsupported } from "../values";
 import { asScalar, constant, type Expr, type Mode, placeExpr, type Scope, spread } from "./expr";
 
 type Nodes = readonly (AstExpression | null)[];
@@ -24,7 +25,7 @@ const chosen = (index: number): Chosen => ({ index });
 function choosing(
   name: string,
   shape: Shape,
-  choose: (at: (index: number) => Scalar, count: number) => Chosen | Scalar,
+  choose: (at: (index: number) => CellValue, count: number) => Chosen | CellValue,
 ): Build {
   return (nodes, mode, scope) => {
     const count = nodes.length;
@@ -55,7 +56,7 @@ function choosing(
     return {
       run: (row, col) =>
         spread(
-          read.map((arg) => arg.run(row, col) as Scalar | Matrix),
+          read.map((arg) => arg.run(row, col) as CellValue | Matrix),
           (cell) => {
             const found = choose((i) => cell[i] ?? null, count);
             return isChosen(found) ? (cell[found.index] ?? null) : found;
@@ -65,7 +66,7 @@ function choosing(
   };
 }
 
-function isChosen(found: Chosen | Scalar): found is Chosen {
+function isChosen(found: Chosen | CellValue): found is Chosen {
   return typeof found === "object" && found !== null && "index" in found;
 }
 
@@ -78,7 +79,7 @@ const chooseIf = choosing("IF", ifShape, (at, count) => {
   return test ? chosen(1) : count > 2 ? chosen(2) : false;
 });
 
-const orElse = (name: string, replaces: (value: Scalar) => boolean): Build =>
+const orElse = (name: string, replaces: (value: CellValue) => boolean): Build =>
   choosing(name, { least: 2, most: 2, decides: first }, (at) => chosen(replaces(at(0)) ? 1 : 0));
 
 const chooseIfs = choosing(
@@ -100,11 +101,11 @@ const chooseSwitch = choosing(
   { least: 3, most: 254, decides: (i, count) => i === 0 || (i % 2 === 1 && i < count - 1) },
   (at, count) => {
     const value = at(0);
-    if (isError(value)) return value;
+    if (isCellError(value)) return value;
     let i = 1;
     for (; i + 1 < count; i += 2) {
       const other = at(i);
-      if (isError(other)) return other;
+      if (isCellError(other)) return other;
       if (compare(value, other) === 0) return chosen(i + 1);
     }
     return i < count ? chosen(i) : errors.na;
@@ -130,7 +131,7 @@ function position(isRow: boolean): Build {
     if (isRange && mode === "array") scope.flags.needsArray = true;
     const place = (row: number, col: number) => {
       const area = run(row, col);
-      if (!(area instanceof Area)) return isError(area) ? area : errors.value;
+      if (!(area instanceof Area)) return isCellError(area) ? area : errors.value;
       const start = (isRow ? area.top : area.left) + 1;
       const length = isRow ? area.usedRows : area.usedCols;
       if (mode === "plain" || length === 1) return start;
@@ -142,8 +143,8 @@ function position(isRow: boolean): Build {
 
 export const lazyCalls: ReadonlyMap<string, Build> = new Map([
   ["IF", chooseIf],
-  ["IFERROR", orElse("IFERROR", isError)],
-  ["IFNA", orElse("IFNA", (value) => isError(value) && value.error === "#N/A")],
+  ["IFERROR", orElse("IFERROR", isCellError)],
+  ["IFNA", orElse("IFNA", (value) => isCellError(value) && value.error === "#N/A")],
   ["IFS", chooseIfs],
   ["SWITCH", chooseSwitch],
   ["CHOOSE", chooseChoose],

@@ -1,6 +1,6 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
+import type { CellValue } from "../../cells";
 import type { Run } from "../program";
-import type { Scalar } from "../values";
 import type { Expr, Mode, Scope } from "./expr";
 
 /** LET: each name is worked out once, in order, and read from where it is kept. */
@@ -17,7 +17,7 @@ export function letExpr(
     let kept: ReturnType<Run> = null;
     const read = () => kept;
     const isRange = expr.isRange === true;
-    const local = expr.one ? { run: read, one: read as () => Scalar } : { run: read, isRange };
+    const local = expr.one ? { run: read, one: read as () => CellValue } : { run: read, isRange };
     locals.set(id.name.toLowerCase(), local);
     const evaluate = expr.one ?? expr.run;
     return (row: number, col: number) => {

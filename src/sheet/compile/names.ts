@@ -1,9 +1,10 @@
 import { parseA1Ref, parseStructRef } from "@borgar/fx/xlsx";
-import { parseRange, type TableInfo } from "../../workbook";
-import { Area, type Extent, holds } from "../area";
+import { errors, holdsCell, parseRectangle, type Rectangle } from "../../cells";
+import type { TableInfo } from "../../workbook";
+import { Area } from "../area";
 import type { Grid } from "../grid";
 import { Reference } from "../program";
-import { errors, Unsupported } from "../values";
+import { Unsupported } from "../values";
 import type { Expr, Scope } from "./expr";
 import { areaExpr, sheetOf } from "./references";
 
@@ -48,7 +49,7 @@ export function tableArea(
   scope: Scope,
 ): Expr {
   const grid = tableGrid(table, scope);
-  const all = parseRange(table.ref);
+  const all = parseRectangle(table.ref);
   const data = dataRows(table);
   const [left, right] = columnSpan(table, columns);
   let top = data.top;
@@ -79,7 +80,7 @@ function thisRow(table: TableInfo, columns: readonly string[], scope: Scope): Ex
   const [left, right] = columnSpan(table, columns);
   const fixed = { top: false, left: true, bottom: false, right: true };
   scope.reads.push(new Reference(grid, 0, left, 0, right, fixed));
-  const inside = (row: number) => holds(data, row, data.left);
+  const inside = (row: number) => holdsCell(data, row, data.left);
   const run = (row: number) => (inside(row) ? new Area(grid, row, left, row, right) : errors.value);
   if (left !== right) return { isRange: true, run };
   return { run, one: (row) => (inside(row) ? grid.get(row, left) : errors.value) };
@@ -92,8 +93,8 @@ function tableGrid(table: TableInfo, scope: Scope): Grid {
 }
 
 /** The extent of the rows between headers and totals. */
-export function dataRows(table: TableInfo): Extent {
-  const { top, left, bottom, right } = parseRange(table.ref);
+export function dataRows(table: TableInfo): Rectangle {
+  const { top, left, bottom, right } = parseRectangle(table.ref);
   return {
     top: top + (table.headerRow ? 1 : 0),
     left,
@@ -103,7 +104,7 @@ export function dataRows(table: TableInfo): Extent {
 }
 
 function columnSpan(table: TableInfo, columns: readonly string[]): [number, number] {
-  const { left, right } = parseRange(table.ref);
+  const { left, right } = parseRectangle(table.ref);
   if (columns.length === 0) return [left, right];
   const places = columns.map((name) => {
     const wanted = name.toLowerCase();

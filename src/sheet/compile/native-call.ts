@@ -1,8 +1,9 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
+import { type CellValue, errors } from "../../cells";
 import type { Value } from "../area";
 import { toBoolean, toNumber, toText } from "../coerce";
 import type { Kind, Native } from "../native/natives";
-import { errors, Matrix, type Scalar, Unsupported } from "../values";
+import { Matrix, Unsupported } from "../values";
 import {
   asScalar,
   constant,
@@ -14,7 +15,7 @@ import {
   values,
 } from "./expr";
 
-const readers: Record<Kind, ((value: Scalar) => Scalar) | undefined> = {
+const readers: Record<Kind, ((value: CellValue) => CellValue) | undefined> = {
   n: toNumber,
   t: toText,
   b: toBoolean,
@@ -44,7 +45,7 @@ export function nativeCall(
     for (let i = 0; i < count; i++) {
       const reader = read[i];
       if (reader === undefined) continue;
-      const value = reader(given[i] as Scalar);
+      const value = reader(given[i] as CellValue);
       if (typeof value === "object") return value;
       given[i] = value;
     }
@@ -54,7 +55,7 @@ export function nativeCall(
   if (args.every((arg, i) => isWhole[i] || arg.one)) {
     const getters = args.map((arg, i) => (isWhole[i] ? arg.run : arg.one!));
     const run = callOf(getters, call);
-    return native.spreads ? { run } : { run, one: run as (row: number, col: number) => Scalar };
+    return native.spreads ? { run } : { run, one: run as (row: number, col: number) => CellValue };
   }
   const singles = kinds.map((_, i) => i).filter((i) => !isWhole[i]);
   return {
@@ -62,11 +63,11 @@ export function nativeCall(
       const given = args.map((arg) => arg.run(row, col));
       if (!singles.some((i) => given[i] instanceof Matrix)) return call(given);
       return spread(
-        singles.map((i) => given[i] as Scalar | Matrix),
+        singles.map((i) => given[i] as CellValue | Matrix),
         (cell) => {
           const own = given.slice();
           singles.forEach((i, k) => {
-            own[i] = cell[k] as Scalar;
+            own[i] = cell[k] as CellValue;
           });
           const result = values(call(own));
           return result instanceof Matrix ? errors.value : result;

@@ -1,8 +1,9 @@
+import { type CellValue, errors, isCellError } from "../../cells";
 import { compare, finite, toNumber, toText } from "../coerce";
-import { errors, isError, Matrix, type Scalar } from "../values";
+import { Matrix } from "../values";
 import { type Expr, oneValue, spread } from "./expr";
 
-type Arithmetic = (x: number, y: number) => Scalar;
+type Arithmetic = (x: number, y: number) => CellValue;
 
 const arithmetic: Record<string, Arithmetic> = {
   "+": (x, y) => finite(x + y),
@@ -21,7 +22,7 @@ const comparisons: Record<string, (order: number) => boolean> = {
   ">=": (order) => order >= 0,
 };
 
-export function power(x: number, y: number): Scalar {
+export function power(x: number, y: number): CellValue {
   if (x === 0 && y === 0) return errors.num;
   if (x === 0 && y < 0) return errors.div0;
   return finite(x ** y);
@@ -36,15 +37,15 @@ export function binary(sign: string, left: Expr, right: Expr): Expr | undefined 
   if (a && b) return oneValue((row, col) => apply(a(row, col), b(row, col)));
   return {
     run: (row, col) => {
-      const x = left.run(row, col) as Scalar | Matrix;
-      const y = right.run(row, col) as Scalar | Matrix;
+      const x = left.run(row, col) as CellValue | Matrix;
+      const y = right.run(row, col) as CellValue | Matrix;
       if (!(x instanceof Matrix) && !(y instanceof Matrix)) return apply(x, y);
-      return spread([x, y], (cell) => apply(cell[0] as Scalar, cell[1] as Scalar));
+      return spread([x, y], (cell) => apply(cell[0] as CellValue, cell[1] as CellValue));
     },
   };
 }
 
-function binaryOf(sign: string): ((a: Scalar, b: Scalar) => Scalar) | undefined {
+function binaryOf(sign: string): ((a: CellValue, b: CellValue) => CellValue) | undefined {
   const calculate = arithmetic[sign];
   if (calculate)
     return (a, b) => {
@@ -57,8 +58,8 @@ function binaryOf(sign: string): ((a: Scalar, b: Scalar) => Scalar) | undefined 
   const judge = comparisons[sign];
   if (judge)
     return (a, b) => {
-      if (isError(a)) return a;
-      if (isError(b)) return b;
+      if (isCellError(a)) return a;
+      if (isCellError(b)) return b;
       return judge(compare(a, b));
     };
   if (sign !== "&") return undefined;
@@ -75,7 +76,7 @@ export function unary(sign: string, operand: Expr): Expr | undefined {
   if (sign === "+") return operand;
   const factor = sign === "-" ? -1 : sign === "%" ? 0.01 : undefined;
   if (factor === undefined) return undefined;
-  const apply = (value: Scalar): Scalar => {
+  const apply = (value: CellValue): CellValue => {
     const x = toNumber(value);
     if (typeof x !== "number") return x;
     // Dividing keeps 7% at the nearest double to 0.07; 0 - x keeps -0 out of the cells.
@@ -85,6 +86,6 @@ export function unary(sign: string, operand: Expr): Expr | undefined {
   if (one) return oneValue((row, col) => apply(one(row, col)));
   return {
     run: (row, col) =>
-      spread([run(row, col) as Scalar | Matrix], (cell) => apply(cell[0] as Scalar)),
+      spread([run(row, col) as CellValue | Matrix], (cell) => apply(cell[0] as CellValue)),
   };
 }

@@ -1,16 +1,17 @@
 /** Calls of the project's own worksheet functions, with their arguments as Excel hands them over. */
 import type { AstExpression } from "@borgar/fx/xlsx";
 import type { FunctionParameter, WorksheetFunction } from "../../../functions";
+import { type CellError, type CellValue, errors, isCellError } from "../../cells";
 import { Area, Areas, type Value } from "../area";
 import { toBoolean, toNumber, toText } from "../coerce";
-import { type ErrorValue, errors, isError, Matrix, type Scalar, Unsupported } from "../values";
+import { Matrix, Unsupported } from "../values";
 import { asScalar, type Expr, type Mode, type Scope, spread, values } from "./expr";
 import { Remembered } from "./remembered";
 
 type Type = FunctionParameter["type"];
 
 /** The error that keeps a function from being called; set by the givers below, reused to spare allocations. */
-let refusal: ErrorValue | undefined;
+let refusal: CellError | undefined;
 
 export function ownCall(
   own: WorksheetFunction,
@@ -68,11 +69,11 @@ export function ownCall(
       return result;
     }
     return spread(
-      scalars.map((i) => read[i] as Scalar | Matrix),
+      scalars.map((i) => read[i] as CellValue | Matrix),
       (cell) => {
         const each = read.slice();
         scalars.forEach((i, k) => {
-          each[i] = cell[k] as Scalar;
+          each[i] = cell[k] as CellValue;
         });
         const result = values(call(each));
         return result instanceof Matrix ? errors.value : result;
@@ -86,7 +87,7 @@ export function ownCall(
 function give(value: Value | undefined, parameter: FunctionParameter): unknown {
   // An argument that is left out.
   if (value === undefined) return null;
-  if (parameter.dimensionality === "scalar") return giveScalar(value as Scalar, parameter.type);
+  if (parameter.dimensionality === "scalar") return giveScalar(value as CellValue, parameter.type);
   if (value instanceof Area) return giveArea(value, parameter.type);
   if (value instanceof Matrix) return giveMatrix(value, parameter.type);
   if (value instanceof Areas) {
@@ -118,12 +119,12 @@ function giveMatrix(matrix: Matrix, type: Type): unknown[][] {
 }
 
 /** A cell of a range: blanks are "" and errors objects where any value is taken. */
-function giveCell(value: Scalar, type: Type): unknown {
+function giveCell(value: CellValue, type: Type): unknown {
   return type === "any" && value === null ? "" : giveScalar(value, type);
 }
 
-function giveScalar(value: Scalar, type: Type): unknown {
-  if (type === "any") return isError(value) ? outward(value) : value;
+function giveScalar(value: CellValue, type: Type): unknown {
+  if (type === "any") return isCellError(value) ? outward(value) : value;
   const read =
     type === "number" ? toNumber(value) : type === "string" ? toText(value) : toBoolean(value);
   if (typeof read === "object") refusal = read;
@@ -131,7 +132,7 @@ function giveScalar(value: Scalar, type: Type): unknown {
 }
 
 /** An error as functions know it. */
-function outward(value: ErrorValue): object {
+function outward(value: CellError): object {
   return value.message === undefined
     ? { code: value.error }
     : { code: value.error, message: value.message };
@@ -164,7 +165,7 @@ function inward(result: unknown): Value {
   });
 }
 
-function cellOf(value: unknown): Scalar {
+function cellOf(value: unknown): CellValue {
   if (typeof value === "number") return Number.isFinite(value) ? value : errors.num;
   if (typeof value === "string" || typeof value === "boolean") return value;
   if (value === null || value === undefined) return 0;
@@ -172,7 +173,7 @@ function cellOf(value: unknown): Scalar {
 }
 
 /** A thrown or returned error object as an error value, with its message. */
-function errorOf(value: unknown): ErrorValue | undefined {
+function errorOf(value: unknown): CellError | undefined {
   if (typeof value !== "object" || value === null || !("code" in value)) return undefined;
   const { code, message } = value as { code: unknown; message?: unknown };
   if (typeof code !== "string" || !code.startsWith("#")) return undefined;

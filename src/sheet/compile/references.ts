@@ -1,8 +1,9 @@
 import { parseA1Ref } from "@borgar/fx/xlsx";
-import { Area, Areas, intersect, maxCols, maxRows, type Value } from "../area";
+import { errors, isCellError, maxCols, maxRows } from "../../cells";
+import { Area, Areas, intersect, type Value } from "../area";
 import type { Grid } from "../grid";
 import { Reference } from "../program";
-import { errors, isError, Unsupported } from "../values";
+import { Unsupported } from "../values";
 import { type Expr, oneValue, type Scope, values } from "./expr";
 
 /** The sheet a prefix names; an empty prefix is the formula's own sheet. */
@@ -124,8 +125,8 @@ export function joined(left: Expr, right: Expr, leftReads: Reference[], scope: S
     run: (row, col) => {
       const a = left.run(row, col);
       const b = right.run(row, col);
-      if (!(a instanceof Area)) return isError(a) ? a : errors.value;
-      if (!(b instanceof Area)) return isError(b) ? b : errors.value;
+      if (!(a instanceof Area)) return isCellError(a) ? a : errors.value;
+      if (!(b instanceof Area)) return isCellError(b) ? b : errors.value;
       if (a.grid !== b.grid) return errors.value;
       return new Area(
         a.grid,
@@ -145,8 +146,8 @@ export function shared(left: Expr, right: Expr): Expr {
     run: (row, col) => {
       const a = left.run(row, col);
       const b = right.run(row, col);
-      if (!(a instanceof Area)) return isError(a) ? a : errors.value;
-      if (!(b instanceof Area)) return isError(b) ? b : errors.value;
+      if (!(a instanceof Area)) return isCellError(a) ? a : errors.value;
+      if (!(b instanceof Area)) return isCellError(b) ? b : errors.value;
       const top = Math.max(a.top, b.top);
       const first = Math.max(a.left, b.left);
       const bottom = Math.min(a.bottom, b.bottom);
@@ -177,7 +178,7 @@ export function spillExpr(anchor: Expr): Expr {
     isRange: true,
     run: (row, col) => {
       const area = anchor.run(row, col);
-      if (!(area instanceof Area)) return isError(area) ? area : errors.ref;
+      if (!(area instanceof Area)) return isCellError(area) ? area : errors.ref;
       const extent = area.grid.spillAt(area.top, area.left);
       if (extent === null) return errors.ref;
       return new Area(area.grid, extent.top, extent.left, extent.bottom, extent.right);

@@ -1,4 +1,4 @@
-import { type Extent, holds } from "../area";
+import { holdsCell, type Rectangle } from "../../cells";
 import type { FormulaCell, Grid, RangeNode } from "../grid";
 import type { Program } from "../program";
 import { RangeIndex } from "./range-index";
@@ -96,7 +96,7 @@ export class Graph {
         for (const cell of node.dependents) mark(cell);
       });
       for (const cell of this.blocked)
-        if (cell.grid === grid && cell.blocked && holds(cell.blocked, row, col)) mark(cell);
+        if (cell.grid === grid && cell.blocked && holdsCell(cell.blocked, row, col)) mark(cell);
     }
     return found;
   }
@@ -144,11 +144,11 @@ export class Graph {
 export function forEachRead(
   cell: FormulaCell,
   program: Program,
-  visit: (grid: Grid, extent: Extent) => void,
+  visit: (grid: Grid, extent: Rectangle) => void,
 ): void {
   for (const read of program.reads) visit(read.grid as Grid, read.at(cell.row, cell.col));
 }
 
-export function isCell(extent: Extent): boolean {
+export function isCell(extent: Rectangle): boolean {
   return extent.top === extent.bottom && extent.left === extent.right;
 }

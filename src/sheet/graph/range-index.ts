@@ -1,4 +1,4 @@
-import { type Extent, holds } from "../area";
+import { holdsCell, type Rectangle } from "../../cells";
 import { type Grid, RangeNode } from "../grid";
 
 /** Heights of the blocks of rows that ranges are filed under, as powers of two. */
@@ -12,7 +12,7 @@ export class RangeIndex {
   constructor(private readonly grid: Grid) {}
 
   /** The node of a range, made when missing. */
-  node(extent: Extent): RangeNode {
+  node(extent: Rectangle): RangeNode {
     const { top, left, bottom, right } = extent;
     const key = `${top},${left},${bottom},${right}`;
     const known = this.nodes.get(key);
@@ -38,7 +38,7 @@ export class RangeIndex {
   forEachAt(row: number, col: number, visit: (node: RangeNode) => void): void {
     for (let i = 0; i < levels.length; i++)
       for (const node of this.blocks[i]!.get(row >> levels[i]!) ?? [])
-        if (holds(node.extent, row, col)) visit(node);
+        if (holdsCell(node.extent, row, col)) visit(node);
   }
 
   /** A range lies in one or two blocks of the lowest level that is high enough for it. */

@@ -1,7 +1,8 @@
 import { AVEDEV, DEVSQ, GEOMEAN, HARMEAN, KURT, SKEW } from "@formulajs/formulajs";
+import { type CellError, type CellValue, errors, isCellError } from "../../cells";
 import { Area, type Value } from "../area";
 import { finite, toBoolean, toNumber } from "../coerce";
-import { type ErrorValue, errors, isError, type Matrix, type Scalar, Unsupported } from "../values";
+import { type Matrix, Unsupported } from "../values";
 import { fromLibrary } from "./library";
 import type { Natives } from "./natives";
 import { forEachValue, matrixOf, numbersIn, parts } from "./read";
@@ -10,13 +11,13 @@ type Numbers = readonly number[];
 
 /** Sums, means, extremes, counts and logic over ranges. */
 export function addAggregates(to: Natives): void {
-  const over = (names: string, apply: (numbers: Numbers) => Scalar) =>
+  const over = (names: string, apply: (numbers: Numbers) => CellValue) =>
     to.add(names, "r+", (...args) => {
       const results = resultsOf(args);
       const known = results?.get(names);
       if (known !== undefined) return known;
       const numbers = numbersIn(args);
-      const result = isError(numbers) ? numbers : apply(numbers);
+      const result = isCellError(numbers) ? numbers : apply(numbers);
       results?.set(names, result);
       return result;
     });
@@ -44,7 +45,7 @@ export function addAggregates(to: Natives): void {
 }
 
 /** Where results over one shared range are kept: a column's mean is wanted in every row. */
-function resultsOf(args: readonly Value[]): Map<string, Scalar> | undefined {
+function resultsOf(args: readonly Value[]): Map<string, CellValue> | undefined {
   const memo = args.length === 1 && args[0] instanceof Area ? args[0].fresh() : undefined;
   if (memo) memo.results ??= new Map();
   return memo?.results;
@@ -61,7 +62,7 @@ export function sorted(numbers: Numbers): number[] {
 }
 
 /** Value at a share of the way through sorted numbers, with linear interpolation. */
-export function quantile(ascending: Numbers, share: number): Scalar {
+export function quantile(ascending: Numbers, share: number): CellValue {
   if (ascending.length === 0 || share < 0 || share > 1) return errors.num;
   const at = share * (ascending.length - 1);
   const low = Math.floor(at);
@@ -70,13 +71,13 @@ export function quantile(ascending: Numbers, share: number): Scalar {
   return value + (at - low) * (next - value);
 }
 
-function spreadOf(x: Numbers, lost: number, finish: (variance: number) => number): Scalar {
+function spreadOf(x: Numbers, lost: number, finish: (variance: number) => number): CellValue {
   if (x.length <= lost) return errors.div0;
   const mean = sum(x) / x.length;
   return finish(x.reduce((total, each) => total + (each - mean) ** 2, 0) / (x.length - lost));
 }
 
-function mode(x: Numbers): Scalar {
+function mode(x: Numbers): CellValue {
   const counts = new Map<number, number>();
   for (const each of x) counts.set(each, (counts.get(each) ?? 0) + 1);
   let best: number | undefined;
@@ -86,13 +87,13 @@ function mode(x: Numbers): Scalar {
 }
 
 /** Numbers; and, written as an argument, whatever reads as one. */
-function isCounted(value: Scalar, isArgument: boolean): boolean {
+function isCounted(value: CellValue, isArgument: boolean): boolean {
   return typeof value === "number" || (isArgument && typeof toNumber(value) === "number");
 }
 
 function count(
   args: readonly Value[],
-  counts: (value: Scalar, isArgument: boolean) => boolean,
+  counts: (value: CellValue, isArgument: boolean) => boolean,
 ): number {
   let total = 0;
   forEachValue(args, (value, isArgument) => {
@@ -101,7 +102,7 @@ function count(
   return total;
 }
 
-function countBlank(range: Value): Scalar {
+function countBlank(range: Value): CellValue {
   if (!(range instanceof Area)) return errors.value;
   let filled = 0;
   forEachValue([range], (value) => {
@@ -110,11 +111,11 @@ function countBlank(range: Value): Scalar {
   return range.rows * range.cols - filled;
 }
 
-function sumProduct(args: readonly Value[]): Scalar {
+function sumProduct(args: readonly Value[]): CellValue {
   const factors: Matrix[] = [];
   for (const arg of args) {
     const matrix = matrixOf(arg);
-    if (isError(matrix)) return matrix;
+    if (isCellError(matrix)) return matrix;
     factors.push(matrix);
   }
   const { rows, cols } = factors[0]!;
@@ -125,7 +126,7 @@ function sumProduct(args: readonly Value[]): Scalar {
       let product = 1;
       for (const each of factors) {
         const value = each.stretched(r, c);
-        if (isError(value)) return value;
+        if (isCellError(value)) return value;
         // Anything but a number counts as zero here, TRUE included.
         product *= typeof value === "number" ? value : 0;
       }
@@ -137,7 +138,7 @@ function sumProduct(args: readonly Value[]): Scalar {
 const subtotals = "AVERAGE COUNT COUNTA MAX MIN PRODUCT STDEV STDEVP SUM VAR VARP".split(" ");
 
 /** Leaves out other subtotals; rows that a user hid and rows that a filter hid cannot be told apart. */
-function subtotal(to: Natives, which: number, args: readonly Value[]): Scalar {
+function subtotal(to: Natives, which: number, args: readonly Value[]): CellValue {
   const number = Math.trunc(which);
   const name = subtotals[(number > 100 ? number - 100 : number) - 1];
   const native = name === undefined ? undefined : to.get(name);
@@ -160,14 +161,14 @@ function subtotal(to: Natives, which: number, args: readonly Value[]): Scalar {
         }
       }
     }
-  return native.call(...kept) as Scalar;
+  return native.call(...kept) as CellValue;
 }
 
 function logic(to: Natives): void {
   const over = (name: string, judge: (values: readonly boolean[]) => boolean) =>
     to.add(name, "r+", (...args) => {
       const values: boolean[] = [];
-      let failed: ErrorValue | undefined;
+      let failed: CellError | undefined;
       forEachValue(args, (value, isArgument) => {
         // In a range only booleans and numbers count; an argument must read as one.
         if (!isArgument && (value === null || typeof value === "string")) return;

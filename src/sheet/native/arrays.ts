@@ -1,6 +1,7 @@
+import { type CellError, type CellValue, errors, isCellError } from "../../cells";
 import type { Value } from "../area";
 import { compare, toBoolean, toNumber } from "../coerce";
-import { type ErrorValue, errors, isError, Matrix, type Scalar } from "../values";
+import { Matrix } from "../values";
 import type { Natives } from "./natives";
 import { matrixOf, oneOf } from "./read";
 
@@ -24,7 +25,7 @@ export function addArrays(to: Natives): void {
 
 function over(array: Value, apply: (matrix: Matrix) => Value): Value {
   const matrix = matrixOf(array);
-  return isError(matrix) ? matrix : apply(matrix);
+  return isCellError(matrix) ? matrix : apply(matrix);
 }
 
 function rowsOf(matrix: Matrix, picked: readonly number[]): Matrix {
@@ -38,8 +39,8 @@ function turned(matrix: Matrix): Matrix {
 function filter(array: Value, keep: Value, otherwise?: Value): Value {
   const from = matrixOf(array);
   const marks = matrixOf(keep);
-  if (isError(from)) return from;
-  if (isError(marks)) return marks;
+  if (isCellError(from)) return from;
+  if (isCellError(marks)) return marks;
   const byRow = marks.cols === 1 && marks.rows === from.rows;
   if (!byRow && !(marks.rows === 1 && marks.cols === from.cols)) return errors.value;
   const picked: number[] = [];
@@ -53,13 +54,13 @@ function filter(array: Value, keep: Value, otherwise?: Value): Value {
 }
 
 /** Order of sorting: blanks last whichever way, errors after everything else. */
-function inOrder(a: Scalar, b: Scalar, way: number): number {
+function inOrder(a: CellValue, b: CellValue, way: number): number {
   if (a === null || b === null) return (a === null ? 1 : 0) - (b === null ? 1 : 0);
-  const rank = (isError(a) ? 1 : 0) - (isError(b) ? 1 : 0);
-  return (rank !== 0 ? rank : isError(a) ? 0 : compare(a, b)) * way;
+  const rank = (isCellError(a) ? 1 : 0) - (isCellError(b) ? 1 : 0);
+  return (rank !== 0 ? rank : isCellError(a) ? 0 : compare(a, b)) * way;
 }
 
-function number(value: Value | undefined, otherwise: number): number | ErrorValue {
+function number(value: Value | undefined, otherwise: number): number | CellError {
   const one = oneOf(value);
   return one === null ? otherwise : toNumber(one);
 }
@@ -85,12 +86,12 @@ function sort(array: Value, by?: Value, order?: Value, byColumn?: Value): Value 
 
 function sortBy(array: Value, ...keys: Value[]): Value {
   const from = matrixOf(array);
-  if (isError(from)) return from;
+  if (isCellError(from)) return from;
   const levels: { key: Matrix; way: number }[] = [];
   for (let i = 0; i < keys.length; i += 2) {
     const key = matrixOf(keys[i] ?? null);
     const way = number(keys[i + 1], 1);
-    if (isError(key)) return key;
+    if (isCellError(key)) return key;
     if (typeof way !== "number") return way;
     if (key.data.length !== from.rows || (way !== 1 && way !== -1)) return errors.value;
     levels.push({ key, way });

@@ -1,5 +1,6 @@
+import { type CellError, type CellValue, errors, isCellError } from "../../cells";
 import { Area, type Value } from "../area";
-import { type ErrorValue, errors, isError, type Scalar, Unsupported } from "../values";
+import { Unsupported } from "../values";
 import { type Criterion, criterionOf } from "./criteria";
 import type { Natives } from "./natives";
 import { placesMeeting, placesOf } from "./places";
@@ -9,7 +10,7 @@ interface Test {
   readonly criterion: Criterion;
 }
 
-type Summary = (numbers: readonly number[]) => Scalar;
+type Summary = (numbers: readonly number[]) => CellValue;
 
 const sum: Summary = (numbers) => numbers.reduce((total, x) => total + x, 0);
 const mean: Summary = (numbers) =>
@@ -35,13 +36,13 @@ export function addConditional(to: Natives): void {
   to.add("MINIFS", "r rs+", (of, ...pairs) => summarised(of, pairs, smallest));
 }
 
-function testsOf(pairs: readonly Value[]): Test[] | ErrorValue {
+function testsOf(pairs: readonly Value[]): Test[] | CellError {
   const tests: Test[] = [];
   if (pairs.length % 2 !== 0) throw new Unsupported("a range without its criterion");
   for (let i = 0; i < pairs.length; i += 2) {
     const area = pairs[i];
-    if (!(area instanceof Area)) return isError(area) ? area : errors.value;
-    tests.push({ area, criterion: criterionOf(pairs[i + 1] as Scalar) });
+    if (!(area instanceof Area)) return isCellError(area) ? area : errors.value;
+    tests.push({ area, criterion: criterionOf(pairs[i + 1] as CellValue) });
   }
   const [first] = tests;
   return tests.every(({ area }) => sameShape(area, first!.area)) ? tests : errors.value;
@@ -51,9 +52,9 @@ function sameShape(a: Area, b: Area): boolean {
   return a.rows === b.rows && a.cols === b.cols;
 }
 
-function counted(pairs: readonly Value[]): Scalar {
+function counted(pairs: readonly Value[]): CellValue {
   const tests = testsOf(pairs);
-  if (isError(tests)) return tests;
+  if (isCellError(tests)) return tests;
   const [only] = tests;
   const exact = tests.length === 1 ? only!.criterion.exact : undefined;
   const places = exact === undefined ? undefined : placesOf(only!.area);
@@ -72,21 +73,21 @@ function counted(pairs: readonly Value[]): Scalar {
   return count;
 }
 
-function summarised(of: Value, pairs: readonly Value[], summary: Summary): Scalar {
-  if (!(of instanceof Area)) return isError(of) ? of : errors.value;
+function summarised(of: Value, pairs: readonly Value[], summary: Summary): CellValue {
+  if (!(of instanceof Area)) return isCellError(of) ? of : errors.value;
   const tests = testsOf(pairs);
-  if (isError(tests)) return tests;
+  if (isCellError(tests)) return tests;
   if (!sameShape(of, tests[0]!.area)) {
     // The two-range forms stretch the second range over cells that are not named in the formula.
     if (tests.length === 1) throw new Unsupported("a criterion range and a sum range of two sizes");
     return errors.value;
   }
   const numbers: number[] = [];
-  let failed: ErrorValue | undefined;
+  let failed: CellError | undefined;
   forEachMatch(tests, [of, ...tests.map(({ area }) => area)], (row, col) => {
     const value = of.at(row, col);
     if (typeof value === "number") numbers.push(value);
-    else if (isError(value)) failed ??= value;
+    else if (isCellError(value)) failed ??= value;
   });
   return failed ?? summary(numbers);
 }

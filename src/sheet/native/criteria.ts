@@ -1,18 +1,19 @@
+import { type CellValue, isCellError } from "../../cells";
 import { textNumber } from "../coerce";
-import { isError, type Scalar } from "../values";
 
 /** Whether a cell meets a criterion such as ">=5", "a*", "<>" or 12. */
 export interface Criterion {
-  readonly test: (value: Scalar) => boolean;
+  readonly test: (value: CellValue) => boolean;
   /** The one number or lower-case text that is looked for, where the criterion is that simple. */
   readonly exact?: number | string;
 }
 
-export function criterionOf(given: Scalar): Criterion {
+export function criterionOf(given: CellValue): Criterion {
   if (given === null) return equalTo(0);
   if (typeof given === "number") return equalTo(given);
   if (typeof given === "boolean") return { test: (value) => value === given };
-  if (isError(given)) return { test: (value) => isError(value) && value.error === given.error };
+  if (isCellError(given))
+    return { test: (value) => isCellError(value) && value.error === given.error };
   const sign = /^(<>|<=|>=|=|<|>)/.exec(given)?.[0] ?? "";
   const operand = given.slice(sign.length);
   switch (sign) {
@@ -38,7 +39,7 @@ function equals(operand: string): Criterion {
   if (upper === "TRUE" || upper === "FALSE")
     return { test: (value) => value === (upper === "TRUE") };
   if (/^#(N\/A|[A-Z0-9/]+[!?])$/.test(upper))
-    return { test: (value) => isError(value) && value.error === upper };
+    return { test: (value) => isCellError(value) && value.error === upper };
   const pattern = wildcard(operand);
   if (pattern) return { test: (value) => typeof value === "string" && pattern.test(value) };
   const wanted = operand.toLowerCase();

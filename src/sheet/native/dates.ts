@@ -1,11 +1,18 @@
 import { parseDate } from "numfmt";
+import {
+  type CellError,
+  type CellValue,
+  type Day,
+  dayOfSerial,
+  errors,
+  isCellError,
+  offsetOf,
+  serialOfDay,
+} from "../../cells";
 import type { Value } from "../area";
 import { toNumber } from "../coerce";
-import { type ErrorValue, errors, isError, type Scalar } from "../values";
 import type { Natives } from "./natives";
 import { forEachValue } from "./read";
-
-const dayMs = 86_400_000;
 
 /** Calendar of a workbook: serial numbers count days from 1900 or from 1904. */
 export interface Calendar {
@@ -14,14 +21,9 @@ export interface Calendar {
   readonly now: () => Date;
 }
 
-interface Day {
-  readonly year: number;
-  readonly month: number;
-  readonly day: number;
-}
-
 export function addDates(to: Natives, calendar: Calendar): void {
-  const { dayOf, serialOf } = reckoning(calendar.date1904);
+  const dayOf = (serial: number) => dayOfSerial(serial, calendar.date1904);
+  const serialOf = (day: Day) => serialOfDay(day, calendar.date1904);
   const part = (name: string, read: (day: Day) => number) =>
     to.add(name, "n", (serial) => (serial < 0 ? errors.num : read(dayOf(serial))));
   part("YEAR", (day) => day.year);
@@ -35,7 +37,7 @@ export function addDates(to: Natives, calendar: Calendar): void {
   clock("HOUR", 3600, 24);
   clock("MINUTE", 60, 60);
   clock("SECOND", 1, 60);
-  const date = (year: number, month: number, day: number): Scalar => {
+  const date = (year: number, month: number, day: number): CellValue => {
     const base = calendar.date1904 ? 1904 : 1900;
     const full = Math.trunc(year) < base ? Math.trunc(year) + 1900 : Math.trunc(year);
     const serial = serialOf({ year: full, month: Math.trunc(month), day: Math.trunc(day) });
@@ -49,7 +51,7 @@ export function addDates(to: Natives, calendar: Calendar): void {
     .add("DATEVALUE", "t", (text) => {
       const read = parseDate(text.trim())?.value;
       if (typeof read !== "number") return errors.value;
-      return Math.floor(read) - (calendar.date1904 ? 1462 : 0);
+      return Math.floor(read) - offsetOf(calendar.date1904);
     })
     .add("TODAY", "", () => Math.floor(serialNow(calendar)), { isVolatile: true })
     .add("NOW", "", () => serialNow(calendar), { isVolatile: true })
@@ -69,7 +71,7 @@ export function addDates(to: Natives, calendar: Calendar): void {
     return day + (at.getHours() * 3600 + at.getMinutes() * 60 + at.getSeconds()) / 86_400;
   }
 
-  function monthsOn(start: number, months: number, toEnd: boolean): Scalar {
+  function monthsOn(start: number, months: number, toEnd: boolean): CellValue {
     if (start < 0) return errors.num;
     const from = dayOf(Math.trunc(start));
     const month = from.month + Math.trunc(months);
@@ -85,7 +87,7 @@ export function addDates(to: Natives, calendar: Calendar): void {
     return (((Math.floor(serial) + shift) % 7) + 7) % 7;
   }
 
-  function weekday(serial: number, type = 1): Scalar {
+  function weekday(serial: number, type = 1): CellValue {
     if (serial < 0) return errors.num;
     const monday = weekdayIndex(serial);
     if (type === 3) return monday;
@@ -94,7 +96,7 @@ export function addDates(to: Natives, calendar: Calendar): void {
     return start < 0 ? errors.num : ((monday - start + 7) % 7) + 1;
   }
 
-  function isoWeek(serial: number): Scalar {
+  function isoWeek(serial: number): CellValue {
     if (serial < 0) return errors.num;
     // A week belongs to the year of its Thursday.
     const thursday = Math.floor(serial) - weekdayIndex(serial) + 3;
@@ -102,7 +104,7 @@ export function addDates(to: Natives, calendar: Calendar): void {
     return Math.floor((thursday - first) / 7) + 1;
   }
 
-  function datedif(start: number, end: number, unit: string): Scalar {
+  function datedif(start: number, end: number, unit: string): CellValue {
     if (start < 0 || start > end) return errors.num;
     const a = dayOf(start);
     const b = dayOf(end);
@@ -128,16 +130,16 @@ export function addDates(to: Natives, calendar: Calendar): void {
     }
   }
 
-  function workdays(start: number, end: number, holidays?: Value): Scalar {
+  function workdays(start: number, end: number, holidays?: Value): CellValue {
     const [low, high] = [Math.min(start, end), Math.max(start, end)].map(Math.floor) as [
       number,
       number,
     ];
     const free = new Set<number>();
-    let failed: ErrorValue | undefined;
+    let failed: CellError | undefined;
     forEachValue(holidays === undefined ? [] : [holidays], (value) => {
       const day = value === null ? -1 : toNumber(value);
-      if (isError(day)) failed ??= day;
+      if (isCellError(day)) failed ??= day;
       else if (day >= low && day <= high && weekdayIndex(day) < 5) free.add(Math.floor(day));
     });
     if (failed) return failed;
@@ -146,22 +148,4 @@ export function addDates(to: Natives, calendar: Calendar): void {
     for (let day = low + weeks * 7; day <= high; day++) if (weekdayIndex(day) < 5) count++;
     return (count - free.size) * (end < start ? -1 : 1);
   }
-}
-
-/** Serial numbers to days and back; the 1900 system has a 29 February 1900 that never was. */
-function reckoning(date1904: boolean) {
-  const origin = date1904 ? Date.UTC(1904, 0, 1) : Date.UTC(1899, 11, 30);
-  const dayOf = (serial: number): Day => {
-    const whole = Math.floor(serial);
-    if (!date1904 && whole === 60) return { year: 1900, month: 2, day: 29 };
-    if (!date1904 && whole === 0) return { year: 1900, month: 1, day: 0 };
-    const at = new Date(origin + (whole + (!date1904 && whole < 60 ? 1 : 0)) * dayMs);
-    return { year: at.getUTCFullYear(), month: at.getUTCMonth() + 1, day: at.getUTCDate() };
-  };
-  const serialOf = ({ year, month, day }: Day): number => {
-    if (!date1904 && year === 1900 && month === 2 && day === 29) return 60;
-    const days = Math.round((Date.UTC(year, month - 1, day) - origin) / dayMs);
-    return !date1904 && days < 61 ? days - 1 : days;
-  };
-  return { dayOf, serialOf };
 }

@@ -1,6 +1,6 @@
+import { type CellError, type CellValue, isCellError } from "../../cells";
 import { Area, type Value } from "../area";
 import { compare } from "../coerce";
-import { type ErrorValue, isError, type Scalar } from "../values";
 import { wildcard } from "./criteria";
 import { placesOf } from "./places";
 import { vectorOf } from "./read";
@@ -13,12 +13,12 @@ export type Match = "exact" | "wildcard" | "at most" | "at least";
  * "at most" takes the largest value that is not above the wanted one, "at least" the reverse.
  */
 export function placeOf(
-  wanted: Scalar,
+  wanted: CellValue,
   among: Value,
   match: Match,
   fromEnd = false,
-): number | ErrorValue {
-  if (isError(wanted)) return wanted;
+): number | CellError {
+  if (isCellError(wanted)) return wanted;
   const value = wanted ?? 0;
   const pattern = match === "wildcard" && typeof value === "string" ? wildcard(value) : undefined;
   const isPlain = match === "exact" || (match === "wildcard" && !pattern);
@@ -28,11 +28,11 @@ export function placeOf(
     if (places) return places.get(key)?.[0] ?? -1;
   }
   const cells = vectorOf(among);
-  if (isError(cells)) return cells;
+  if (isCellError(cells)) return cells;
   if (match === "exact" || match === "wildcard") {
     const isIt = pattern
-      ? (cell: Scalar) => typeof cell === "string" && pattern.test(cell)
-      : (cell: Scalar) => cell !== null && sameKind(cell, value) && compare(cell, value) === 0;
+      ? (cell: CellValue) => typeof cell === "string" && pattern.test(cell)
+      : (cell: CellValue) => cell !== null && sameKind(cell, value) && compare(cell, value) === 0;
     return fromEnd ? cells.findLastIndex(isIt) : cells.findIndex(isIt);
   }
   return nearest(value, cells, match, fromEnd);
@@ -43,8 +43,8 @@ function isLine(among: Value): among is Area {
 }
 
 function nearest(
-  value: Scalar,
-  cells: readonly Scalar[],
+  value: CellValue,
+  cells: readonly CellValue[],
   match: "at most" | "at least",
   fromEnd: boolean,
 ): number {
@@ -64,13 +64,13 @@ function nearest(
  * wanted value. Cells of another kind, errors included, are passed over.
  */
 export function placeInOrder(
-  wanted: Scalar,
+  wanted: CellValue,
   among: Value,
   descending = false,
-): number | ErrorValue {
-  if (isError(wanted)) return wanted;
+): number | CellError {
+  if (isCellError(wanted)) return wanted;
   const cells = vectorOf(among);
-  if (isError(cells)) return cells;
+  if (isCellError(cells)) return cells;
   const value = wanted ?? 0;
   const side = descending ? -1 : 1;
   return cells.findLastIndex(
@@ -78,6 +78,6 @@ export function placeInOrder(
   );
 }
 
-function sameKind(a: Scalar, b: Scalar): boolean {
-  return typeof a === typeof b && !isError(a);
+function sameKind(a: CellValue, b: CellValue): boolean {
+  return typeof a === typeof b && !isCellError(a);
 }

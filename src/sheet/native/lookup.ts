@@ -1,5 +1,6 @@
+import { type CellError, type CellValue, errors, isCellError } from "../../cells";
 import { Area, Areas, type Value } from "../area";
-import { type ErrorValue, errors, isError, Matrix, type Scalar } from "../values";
+import { Matrix } from "../values";
 import { type Match, placeInOrder, placeOf } from "./find";
 import type { Natives } from "./natives";
 import { matrixOf } from "./read";
@@ -27,18 +28,18 @@ export function addLookup(to: Natives): void {
   to.add("COLUMNS", "p", (range) => size(range, (each) => each.cols));
 }
 
-function found<T>(place: number | ErrorValue, then: (place: number) => T): T | ErrorValue {
+function found<T>(place: number | CellError, then: (place: number) => T): T | CellError {
   if (typeof place !== "number") return place;
   return place < 0 ? errors.na : then(place);
 }
 
-function size(range: Value, read: (range: Area | Matrix) => number): Scalar {
+function size(range: Value, read: (range: Area | Matrix) => number): CellValue {
   if (range instanceof Area || range instanceof Matrix) return read(range);
-  return isError(range) ? range : range instanceof Areas ? errors.ref : 1;
+  return isCellError(range) ? range : range instanceof Areas ? errors.ref : 1;
 }
 
 /** The line of a table with a number, as a reference where the table is one. */
-function line(table: Value, number: number, isRow: boolean): Area | Matrix | ErrorValue {
+function line(table: Value, number: number, isRow: boolean): Area | Matrix | CellError {
   if (table instanceof Area) {
     const cached = lines(table, isRow);
     const known = cached.get(number);
@@ -54,7 +55,7 @@ function line(table: Value, number: number, isRow: boolean): Area | Matrix | Err
     return made;
   }
   const matrix = matrixOf(table);
-  if (isError(matrix)) return matrix;
+  if (isCellError(matrix)) return matrix;
   return isRow
     ? Matrix.of(1, matrix.cols, (_, c) => matrix.at(number, c))
     : Matrix.of(matrix.rows, 1, (r) => matrix.at(r, number));
@@ -73,45 +74,45 @@ function lines(table: Area, isRow: boolean): Map<number, Area> {
 }
 
 function tableLookup(
-  wanted: Scalar,
+  wanted: CellValue,
   table: Value,
   number: number,
   near: boolean,
   byColumn: boolean,
-): Scalar {
+): CellValue {
   const shape = table instanceof Area ? table : matrixOf(table);
-  if (isError(shape)) return shape;
+  if (isCellError(shape)) return shape;
   const at = Math.trunc(number) - 1;
   if (at < 0) return errors.value;
   if (at >= (byColumn ? shape.cols : shape.rows)) return errors.ref;
   const keys = line(table, 0, !byColumn);
-  if (isError(keys)) return keys;
+  if (isCellError(keys)) return keys;
   const place = near ? placeInOrder(wanted, keys) : placeOf(wanted, keys, "wildcard");
   return found(place, (i) => (byColumn ? shape.at(i, at) : shape.at(at, i)));
 }
 
-function lookup(wanted: Scalar, among: Value, results?: Value): Value {
+function lookup(wanted: CellValue, among: Value, results?: Value): Value {
   const matrix = matrixOf(among);
-  if (isError(matrix)) return matrix;
+  if (isCellError(matrix)) return matrix;
   const byRow = matrix.cols > matrix.rows;
   const keys = results === undefined ? line(among, 0, byRow) : among;
-  if (isError(keys)) return keys;
+  if (isCellError(keys)) return keys;
   const place = placeInOrder(wanted, keys);
   return found(place, (i) => {
     if (results === undefined)
       return byRow ? matrix.at(matrix.rows - 1, i) : matrix.at(i, matrix.cols - 1);
     const from = matrixOf(results);
-    if (isError(from)) return from;
+    if (isCellError(from)) return from;
     return i < from.data.length ? (from.data[i] ?? null) : errors.na;
   });
 }
 
 function xPlace(
-  wanted: Scalar,
+  wanted: CellValue,
   among: Value,
   match: number | undefined = 0,
   search: number | undefined = 1,
-): number | ErrorValue {
+): number | CellError {
   const kinds: Record<number, Match> = {
     0: "exact",
     1: "at least",
@@ -124,7 +125,7 @@ function xPlace(
 }
 
 function xlookup(
-  wanted: Scalar,
+  wanted: CellValue,
   among: Value,
   results: Value,
   otherwise?: Value,
@@ -135,7 +136,7 @@ function xlookup(
   if (typeof place !== "number") return place;
   if (place < 0) return otherwise === undefined || otherwise === null ? errors.na : otherwise;
   const keys = matrixOf(among);
-  if (isError(keys)) return keys;
+  if (isCellError(keys)) return keys;
   const isColumn = keys.cols === 1 && (keys.rows > 1 || shapeOf(results).cols === 1);
   const from = shapeOf(results);
   if (place >= (isColumn ? from.rows : from.cols)) return errors.value;
@@ -154,9 +155,9 @@ function index(from: Value, first = 1, second?: number, which = 1): Value {
     if (!area) return errors.ref;
     source = area;
   }
-  if (isError(source)) return source;
+  if (isCellError(source)) return source;
   const shape = source instanceof Area || source instanceof Matrix ? source : matrixOf(source);
-  if (isError(shape)) return shape;
+  if (isCellError(shape)) return shape;
   // With one number, a single row is counted along its columns.
   const isLine = second === undefined && shape.rows === 1 && shape.cols > 1;
   const row = Math.trunc(isLine ? 0 : first);

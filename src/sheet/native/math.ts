@@ -1,6 +1,6 @@
+import { type CellError, type CellValue, errors } from "../../cells";
 import { finite } from "../coerce";
 import { power } from "../compile/operators";
-import { type ErrorValue, errors, type Scalar } from "../values";
 import type { Natives } from "./natives";
 
 export function addMath(to: Natives): void {
@@ -48,11 +48,11 @@ export function addMath(to: Natives): void {
     );
 }
 
-function logarithm(x: number): Scalar {
+function logarithm(x: number): CellValue {
   return x > 0 ? Math.log(x) : errors.num;
 }
 
-function logToBase(x: number, base: number): Scalar {
+function logToBase(x: number, base: number): CellValue {
   if (x <= 0 || base <= 0) return errors.num;
   if (base === 1) return errors.div0;
   if (base === 10) return Math.log10(x);
@@ -72,11 +72,7 @@ function awayFromZero(x: number): number {
  * Rounds at a decimal place. The number is taken as the 15 digits a user sees, so that 1.005 at
  * two places gives 1.01 and not what its binary neighbour would.
  */
-export function rounded(
-  x: number,
-  places: number,
-  how: (x: number) => number,
-): number | ErrorValue {
+export function rounded(x: number, places: number, how: (x: number) => number): number | CellError {
   const digits = Math.trunc(places);
   if (x === 0 || digits > 300) return x;
   if (digits < -308) return 0;
@@ -91,19 +87,19 @@ function shift(x: number, places: number): number {
   return Number(`${digits}e${Number(power) + places}`);
 }
 
-function mround(x: number, step: number): Scalar {
+function mround(x: number, step: number): CellValue {
   if (step === 0 || x === 0) return 0;
   if (x > 0 !== step > 0) return errors.num;
   return steps(x, step, halfAway);
 }
 
-function toStep(x: number, step: number, way: "up" | "down"): Scalar {
+function toStep(x: number, step: number, way: "up" | "down"): CellValue {
   if (step === 0) return way === "up" || x === 0 ? 0 : errors.div0;
   if (x > 0 && step < 0) return errors.num;
   return steps(x, step, way === "up" ? Math.ceil : Math.floor);
 }
 
-function steps(x: number, step: number, how: (x: number) => number): Scalar {
+function steps(x: number, step: number, how: (x: number) => number): CellValue {
   if (step === 0) return 0;
   // 15 digits again: 4.2 / 0.1 must count as 42 steps.
   const count = how(Number((x / step).toPrecision(15)));

@@ -1,5 +1,5 @@
+import type { CellValue } from "../../cells";
 import type { Value } from "../area";
-import type { Scalar } from "../values";
 
 /**
  * How a native function takes an argument: `n` number, `t` text, `b` boolean, `s` any single
@@ -11,7 +11,7 @@ interface Kinds {
   n: number;
   t: string;
   b: boolean;
-  s: Scalar;
+  s: CellValue;
   r: Value;
   a: Value;
   p: Value;
@@ -57,7 +57,7 @@ export class Natives {
   add<S extends string>(
     names: string,
     signature: S,
-    call: (...args: Arguments<S>) => Scalar,
+    call: (...args: Arguments<S>) => CellValue,
     options: { isVolatile?: boolean } = {},
   ): this {
     return this.enter(names, signature, call as Native["call"], false, options.isVolatile === true);

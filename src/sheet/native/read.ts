@@ -1,10 +1,12 @@
 /** Reading arguments that may be ranges: what counts as a number in a range and what in an argument. */
+
+import { type CellError, type CellValue, errors, isCellError } from "../../cells";
 import { Area, Areas, type Value } from "../area";
 import { toNumber } from "../coerce";
-import { type ErrorValue, errors, isError, Matrix, type Scalar } from "../values";
+import { Matrix } from "../values";
 
 /** A value as a list of areas, matrices and single values. */
-export function parts(value: Value): readonly (Area | Matrix | Scalar)[] {
+export function parts(value: Value): readonly (Area | Matrix | CellValue)[] {
   return value instanceof Areas ? value.list : [value];
 }
 
@@ -12,14 +14,14 @@ export function parts(value: Value): readonly (Area | Matrix | Scalar)[] {
  * The numbers among the arguments. In a range or array only numbers count; a value written as an
  * argument counts when it reads as a number, and is an error otherwise.
  */
-export function numbersIn(args: readonly Value[]): readonly number[] | ErrorValue {
+export function numbersIn(args: readonly Value[]): readonly number[] | CellError {
   if (args.length === 1 && args[0] instanceof Area) return numbersOf(args[0]);
   const out: number[] = [];
   for (const arg of args)
     for (const part of parts(arg)) {
       if (part instanceof Area || part instanceof Matrix) {
         const found = part instanceof Area ? numbersOf(part) : numbersAmong(part.data);
-        if (isError(found)) return found;
+        if (isCellError(found)) return found;
         for (const x of found) out.push(x);
       } else {
         const x = toNumber(part);
@@ -30,19 +32,19 @@ export function numbersIn(args: readonly Value[]): readonly number[] | ErrorValu
   return out;
 }
 
-function numbersOf(area: Area): readonly number[] | ErrorValue {
+function numbersOf(area: Area): readonly number[] | CellError {
   const memo = area.fresh();
-  if (memo?.numbers) return memo.numbers as readonly number[] | ErrorValue;
+  if (memo?.numbers) return memo.numbers as readonly number[] | CellError;
   const { grid } = area;
   const bottom = Math.min(area.bottom, grid.rowCount - 1);
   const right = Math.min(area.right, grid.colCount - 1);
-  let found: readonly number[] | ErrorValue | undefined;
+  let found: readonly number[] | CellError | undefined;
   const out: number[] = [];
   for (let row = area.top; row <= bottom && !found; row++)
     for (let col = area.left; col <= right; col++) {
       const value = grid.get(row, col);
       if (typeof value === "number") out.push(value);
-      else if (isError(value)) {
+      else if (isCellError(value)) {
         found = value;
         break;
       }
@@ -52,11 +54,11 @@ function numbersOf(area: Area): readonly number[] | ErrorValue {
   return found;
 }
 
-function numbersAmong(data: readonly Scalar[]): readonly number[] | ErrorValue {
+function numbersAmong(data: readonly CellValue[]): readonly number[] | CellError {
   const out: number[] = [];
   for (const value of data) {
     if (typeof value === "number") out.push(value);
-    else if (isError(value)) return value;
+    else if (isCellError(value)) return value;
   }
   return out;
 }
@@ -64,7 +66,7 @@ function numbersAmong(data: readonly Scalar[]): readonly number[] | ErrorValue {
 /** Calls `visit` for each value; blank cells beyond the used part of a sheet are left out. */
 export function forEachValue(
   args: readonly Value[],
-  visit: (value: Scalar, isArgument: boolean) => void,
+  visit: (value: CellValue, isArgument: boolean) => void,
 ): void {
   for (const arg of args)
     for (const part of parts(arg)) {
@@ -79,7 +81,7 @@ export function forEachValue(
 }
 
 /** A value as a matrix, one cell for a single value; an error for a union. */
-export function matrixOf(value: Value): Matrix | ErrorValue {
+export function matrixOf(value: Value): Matrix | CellError {
   if (value instanceof Matrix) return value;
   if (value instanceof Area) return value.matrix();
   if (value instanceof Areas) return errors.value;
@@ -87,15 +89,15 @@ export function matrixOf(value: Value): Matrix | ErrorValue {
 }
 
 /** The values of a single row or column, in order. */
-export function vectorOf(value: Value): readonly Scalar[] | ErrorValue {
+export function vectorOf(value: Value): readonly CellValue[] | CellError {
   const matrix = matrixOf(value);
-  if (isError(matrix)) return matrix;
+  if (isCellError(matrix)) return matrix;
   return matrix.rows === 1 || matrix.cols === 1 ? matrix.data : errors.na;
 }
 
 /** One value from an argument taken whole, with a fallback where it was left out. */
-export function oneOf(value: Value | undefined): Scalar {
+export function oneOf(value: Value | undefined): CellValue {
   if (value === undefined) return null;
   const matrix = matrixOf(value);
-  return isError(matrix) ? matrix : matrix.at(0, 0);
+  return isCellError(matrix) ? matrix : matrix.at(0, 0);
 }

@@ -15,8 +15,8 @@ import {
   SLOPE,
   STEYX,
 } from "@formulajs/formulajs";
+import { type CellValue, errors, isCellError } from "../../cells";
 import type { Value } from "../area";
-import { errors, isError, type Scalar } from "../values";
 import { quantile, sorted, sum } from "./aggregate";
 import { fromLibrary } from "./library";
 import type { Natives } from "./natives";
@@ -31,7 +31,7 @@ export function addStatistics(to: Natives): void {
     .add("RANK.AVG", "n r n?", (x, range, order = 0) => {
       const first = rank(x, range, order !== 0);
       const numbers = numbersIn([range]);
-      if (typeof first !== "number" || isError(numbers)) return first;
+      if (typeof first !== "number" || isCellError(numbers)) return first;
       return first + (numbers.filter((each) => each === x).length - 1) / 2;
     })
     .add("PERCENTILE PERCENTILE.INC", "r n", (range, share) => inclusive(range, share))
@@ -46,43 +46,43 @@ export function addStatistics(to: Natives): void {
   distributions(to);
 }
 
-function kth(range: Value, k: number, fromTop: boolean): Scalar {
+function kth(range: Value, k: number, fromTop: boolean): CellValue {
   const numbers = numbersIn([range]);
-  if (isError(numbers)) return numbers;
+  if (isCellError(numbers)) return numbers;
   const place = Math.ceil(k);
   if (place < 1 || place > numbers.length) return errors.num;
   const ascending = sorted(numbers);
   return ascending[fromTop ? ascending.length - place : place - 1]!;
 }
 
-function rank(x: number, range: Value, ascending: boolean): Scalar {
+function rank(x: number, range: Value, ascending: boolean): CellValue {
   const numbers = numbersIn([range]);
-  if (isError(numbers)) return numbers;
+  if (isCellError(numbers)) return numbers;
   if (!numbers.includes(x)) return errors.na;
   return 1 + numbers.filter((each) => (ascending ? each < x : each > x)).length;
 }
 
-function inclusive(range: Value, share: number): Scalar {
+function inclusive(range: Value, share: number): CellValue {
   const numbers = numbersIn([range]);
-  return isError(numbers) ? numbers : quantile(sorted(numbers), share);
+  return isCellError(numbers) ? numbers : quantile(sorted(numbers), share);
 }
 
 type Numbers = readonly number[];
 
 /** Applies a function to the pairs of which both are numbers. */
-function paired(x: Value, y: Value, apply: (x: Numbers, y: Numbers) => Scalar): Scalar {
+function paired(x: Value, y: Value, apply: (x: Numbers, y: Numbers) => CellValue): CellValue {
   const a = matrixOf(x);
   const b = matrixOf(y);
-  if (isError(a)) return a;
-  if (isError(b)) return b;
+  if (isCellError(a)) return a;
+  if (isCellError(b)) return b;
   if (a.data.length !== b.data.length) return errors.na;
   const xs: number[] = [];
   const ys: number[] = [];
   for (let i = 0; i < a.data.length; i++) {
     const p = a.data[i] ?? null;
     const q = b.data[i] ?? null;
-    if (isError(p)) return p;
-    if (isError(q)) return q;
+    if (isCellError(p)) return p;
+    if (isCellError(q)) return q;
     if (typeof p !== "number" || typeof q !== "number") continue;
     xs.push(p);
     ys.push(q);
@@ -113,7 +113,7 @@ function counting(to: Natives): void {
   for (const [name, apply] of Object.entries(over))
     to.add(name, "r+", (...args) => {
       const numbers = numbersIn(args);
-      return isError(numbers) ? numbers : fromLibrary(apply(...numbers.map(Math.trunc)));
+      return isCellError(numbers) ? numbers : fromLibrary(apply(...numbers.map(Math.trunc)));
     });
 }
 

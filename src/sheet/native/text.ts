@@ -1,7 +1,7 @@
 import { format } from "numfmt";
+import { type CellError, type CellValue, errors, isCellError } from "../../cells";
 import type { Value } from "../area";
 import { numberText, toNumber, toText } from "../coerce";
-import { type ErrorValue, errors, isError, type Scalar } from "../values";
 import { wildcardSource } from "./criteria";
 import { rounded } from "./math";
 import type { Natives } from "./natives";
@@ -56,11 +56,11 @@ export function addText(to: Natives): void {
     .add("UNICODE", "t", (text) => text.codePointAt(0) ?? errors.value)
     .add("T", "r", (value) => {
       const one = oneOf(value);
-      return typeof one === "string" || isError(one) ? one : "";
+      return typeof one === "string" || isCellError(one) ? one : "";
     })
     .add("N", "r", (value) => {
       const one = oneOf(value);
-      if (typeof one === "number" || isError(one)) return one;
+      if (typeof one === "number" || isCellError(one)) return one;
       return one === true ? 1 : 0;
     })
     .add("VALUE", "s", (value) => (typeof value === "boolean" ? errors.value : toNumber(value)))
@@ -81,13 +81,13 @@ function upperCase(text: string): string {
     .join("");
 }
 
-function limited(text: string): Scalar {
+function limited(text: string): CellValue {
   return text.length > longest ? errors.value : text;
 }
 
-function joined(separator: string, skipsEmpty: boolean, ...args: Value[]): Scalar {
+function joined(separator: string, skipsEmpty: boolean, ...args: Value[]): CellValue {
   const texts: string[] = [];
-  let failed: ErrorValue | undefined;
+  let failed: CellError | undefined;
   forEachValue(args, (value) => {
     const text = toText(value);
     if (typeof text !== "string") failed ??= text;
@@ -96,7 +96,7 @@ function joined(separator: string, skipsEmpty: boolean, ...args: Value[]): Scala
   return failed ?? limited(texts.join(separator));
 }
 
-function substitute(text: string, old: string, by: string, which?: number): Scalar {
+function substitute(text: string, old: string, by: string, which?: number): CellValue {
   if (which !== undefined && which < 1) return errors.value;
   if (old === "") return text;
   if (which === undefined) return limited(text.split(old).join(by));
@@ -108,11 +108,11 @@ function substitute(text: string, old: string, by: string, which?: number): Scal
   return limited(text.slice(0, at) + by + text.slice(at + old.length));
 }
 
-function position(index: number, text: string, start: number): Scalar {
+function position(index: number, text: string, start: number): CellValue {
   return index < 0 || start < 1 || start > text.length + 1 ? errors.value : index + 1;
 }
 
-function search(part: string, text: string, start = 1): Scalar {
+function search(part: string, text: string, start = 1): CellValue {
   if (start < 1) return errors.value;
   const from = Math.trunc(start) - 1;
   const found = text.slice(from).search(new RegExp(wildcardSource(part), "is"));
@@ -122,7 +122,7 @@ function search(part: string, text: string, start = 1): Scalar {
 /** The characters 128 to 159 of the Windows code page, which CHAR and CODE count by. */
 const windows = "€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ";
 
-function character(n: number): Scalar {
+function character(n: number): CellValue {
   const number = Math.trunc(n);
   if (number < 1 || number > 255) return errors.value;
   return windows.charAt(number - 128) || String.fromCharCode(number);
@@ -134,8 +134,8 @@ function code(text: string): number {
   return place >= 0 ? 128 + place : unit < 256 ? unit : 63;
 }
 
-function formatted(value: Scalar, pattern: string): Scalar {
-  if (isError(value)) return value;
+function formatted(value: CellValue, pattern: string): CellValue {
+  if (isCellError(value)) return value;
   if (pattern === "") return "";
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   // Text that reads as a number or date is formatted as one.
@@ -147,7 +147,7 @@ function formatted(value: Scalar, pattern: string): Scalar {
   }
 }
 
-function fixed(x: number, places = 2, plain = false): Scalar {
+function fixed(x: number, places = 2, plain = false): CellValue {
   const value = rounded(x, places, (each) => Math.sign(each) * Math.round(Math.abs(each)));
   if (typeof value !== "number") return value;
   const decimals = Math.max(0, Math.trunc(places));

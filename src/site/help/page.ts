@@ -1,4 +1,5 @@
 import { namespace, type WorksheetFunction, worksheetFunctions } from "../../../functions";
+import { significant } from "../../cells";
 import { type Html, html } from "../html/escape";
 import type { Page } from "../html/page";
 import { type Example, examples } from "./examples";
@@ -92,7 +93,7 @@ function resultText({ id, args, unit }: Example): string {
     throw new Error(`the example of ${id} fails: ${outcome.failure.message}`);
   const rows = outcome.cells.map((row) =>
     row.map((cell) => {
-      if (typeof cell === "number") return String(Number(cell.toPrecision(6)));
+      if (typeof cell === "number") return significant(cell);
       if (typeof cell === "string") return cell;
       throw new Error(`the example of ${id} gives an error`);
     }),

@@ -1,6 +1,6 @@
+import { maxCols, maxRows, parseRectangle } from "../../cells";
 import { checkedColor } from "../color";
 import { decodeText, detectEncoding, encodeText } from "../decode";
-import { MAX_COLS, MAX_ROWS, parseRange } from "../refs";
 import { arrangeColumns } from "./columns";
 import { SheetFrame } from "./frame";
 import { arrangePage, isFitted } from "./page";
@@ -63,14 +63,14 @@ const noRules: SheetRules = { conditionalFormats: [], validations: [] };
 /** Refuses what a sheet cannot have, before anything is changed. */
 function check({ widths, heights, merges = [], frozen }: Arrangement): void {
   for (const [col, width] of widths ?? [])
-    if (!(col >= 0 && col < MAX_COLS) || (width !== null && !(width >= 0 && width <= 255)))
+    if (!(col >= 0 && col < maxCols) || (width !== null && !(width >= 0 && width <= 255)))
       throw new RangeError(`Column ${col} cannot be ${width} characters wide; 255 are the most.`);
   for (const [row, height] of heights ?? [])
-    if (!(row >= 0 && row < MAX_ROWS) || (height !== null && !(height >= 0 && height <= 409)))
+    if (!(row >= 0 && row < maxRows) || (height !== null && !(height >= 0 && height <= 409)))
       throw new RangeError(`Row ${row} cannot be ${height} points high; 409 are the most.`);
   if (frozen && (frozen.rows < 0 || frozen.cols < 0))
     throw new RangeError("The count of frozen lines is negative.");
-  const ranges = merges.map((ref) => ({ ref, ...parseRange(ref) }));
+  const ranges = merges.map((ref) => ({ ref, ...parseRectangle(ref) }));
   ranges.forEach((a, i) => {
     const over = ranges.slice(i + 1).find((b) => {
       return a.top <= b.bottom && b.top <= a.bottom && a.left <= b.right && b.left <= a.right;

@@ -1,4 +1,4 @@
-import { MAX_COLS } from "../refs";
+import { maxCols } from "../../cells";
 import { mergedAttributes, type SheetFrame } from "./frame";
 import type { Arrangement } from "./spec";
 
@@ -23,7 +23,7 @@ export function arrangeColumns(frame: SheetFrame, changes: Arrangement): void {
   const written = new Set<number>();
   for (const element of list?.children ?? []) {
     const first = Number(element.attributes.min) - 1;
-    const last = Math.min(MAX_COLS, Number(element.attributes.max)) - 1;
+    const last = Math.min(maxCols, Number(element.attributes.max)) - 1;
     const inside = touched.filter((col) => col >= first && col <= last && !written.has(col));
     if (inside.length === 0) {
       pieces.push({ first, xml: frame.doc.raw(element) });

@@ -1,4 +1,4 @@
-import { parseRange } from "../refs";
+import { parseRectangle } from "../../cells";
 import { escapeText } from "../text";
 import type { Element } from "../tree";
 import { isTrue } from "../xml";
@@ -51,7 +51,7 @@ function readFormat(
 /** Whether a text is ranges of cells with spaces between, as the format wants. */
 function isPlainRef(text: string): boolean {
   try {
-    return text.split(" ").map(parseRange).length > 0;
+    return text.split(" ").map(parseRectangle).length > 0;
   } catch {
     return false;
   }

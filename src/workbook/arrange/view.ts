@@ -1,4 +1,4 @@
-import { toRef } from "../refs";
+import { cellName } from "../../cells";
 import type { Element } from "../tree";
 import { mergedAttributes, type SheetFrame } from "./frame";
 
@@ -9,7 +9,7 @@ export function paneOf(rows: number, cols: number) {
   const attributes: Record<string, string> = {};
   if (cols > 0) attributes.xSplit = String(cols);
   if (rows > 0) attributes.ySplit = String(rows);
-  attributes.topLeftCell = toRef(rows, cols);
+  attributes.topLeftCell = cellName(rows, cols);
   attributes.activePane = active;
   attributes.state = "frozen";
   return { active, attributes };

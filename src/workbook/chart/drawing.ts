@@ -1,8 +1,8 @@
+import { parseRectangle } from "../../cells";
 import { SheetFrame } from "../arrange/frame";
 import type { Dialect } from "../dialect";
 import { addRel, kindOf, openXml, readRels, removePart, removeRel, setContentType } from "../opc";
 import type { Package } from "../package";
-import { parseRange } from "../refs";
 import { escapeAttribute } from "../text";
 import type { Element, XmlPart } from "../tree";
 import { attributeNamed } from "../xml";
@@ -132,7 +132,7 @@ interface Frame {
 }
 
 function anchorXml(spec: ChartSpec, dialect: Dialect, { id, name, relId }: Frame): string {
-  const { top, left, bottom, right } = parseRange(spec.over);
+  const { top, left, bottom, right } = parseRectangle(spec.over);
   const at = (col: number, row: number) =>
     `<xdr:col>${col}</xdr:col><xdr:colOff>0</xdr:colOff><xdr:row>${row}</xdr:row><xdr:rowOff>0</xdr:rowOff>`;
   const about = spec.alternative ?? spec.title ?? "";

@@ -1,5 +1,6 @@
 import { getFormatFromId } from "numfmt";
-import { type ModelValue, readTyped } from "../../../sheet";
+import { type CellValue, isIdentical } from "../../../cells";
+import { readTyped } from "../../../sheet";
 import type { SheetTab } from "../book";
 import { typedForm } from "./typed-form";
 
@@ -7,7 +8,7 @@ import { typedForm } from "./typed-form";
 export type Content =
   | { readonly formula: string }
   | {
-      readonly value: ModelValue;
+      readonly value: CellValue;
       /** Number format that the way of typing suggests, such as "0%" for 12%. */
       readonly format?: string;
     };
@@ -24,9 +25,7 @@ export function contentOf(tab: SheetTab, row: number, col: number): Content {
 export function sameContent(a: Content, b: Content): boolean {
   if ("formula" in a) return "formula" in b && a.formula === b.formula;
   if ("formula" in b) return false;
-  const [x, y] = [a.value, b.value];
-  if (typeof x === "object" && typeof y === "object") return x?.error === y?.error;
-  return Object.is(x, y);
+  return isIdentical(a.value, b.value);
 }
 
 /** What text means that is typed or written into a cell; cells formatted as text take it as it is. */

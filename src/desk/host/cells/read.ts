@@ -1,5 +1,6 @@
 import { format } from "numfmt";
-import { type ModelValue, rowPattern } from "../../../sheet";
+import { type CellValue, offsetOf } from "../../../cells";
+import { rowPattern } from "../../../sheet";
 import type { SheetTab } from "../book";
 import type { HostRange } from "../host-range";
 import { typedForm } from "./typed-form";
@@ -22,12 +23,12 @@ function rows<T>(range: HostRange, cell: (row: number, col: number) => T): Rows<
 }
 
 /** A value as the client gets it: blanks as "", errors by their code. */
-export function wireValue(value: ModelValue): number | string | boolean {
+export function wireValue(value: CellValue): number | string | boolean {
   if (value === null) return "";
   return typeof value === "object" ? value.error : value;
 }
 
-export function valueType(value: ModelValue): string {
+export function valueType(value: CellValue): string {
   if (value === null) return "Empty";
   if (typeof value === "object") return "Error";
   if (typeof value === "number") return "Double";
@@ -72,12 +73,13 @@ export function textOf(range: HostRange, code: CodeAt) {
 }
 
 /** A value as its number format shows it, however narrow the column. */
-export function shownText(value: ModelValue, code: string, date1904: boolean): string {
+export function shownText(value: CellValue, code: string, date1904: boolean): string {
   if (value === null) return "";
   if (typeof value === "object") return value.error;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   if (typeof value === "string" && !code.includes("@")) return value;
-  const shifted = date1904 && typeof value === "number" && isDate(code) ? value + 1462 : value;
+  const isDay = typeof value === "number" && isDate(code);
+  const shifted = isDay ? value + offsetOf(date1904) : value;
   try {
     return format(code, shifted);
   } catch {

@@ -1,4 +1,4 @@
-import type { RangeRef } from "../../../workbook";
+import type { Rectangle } from "../../../cells";
 
 export interface Place {
   readonly row: number;
@@ -6,17 +6,17 @@ export interface Place {
 }
 
 /** Cells as few rectangles: runs along rows, equal runs of neighbouring rows joined. */
-export function rectangles(cells: readonly Place[]): RangeRef[] {
+export function rectangles(cells: readonly Place[]): Rectangle[] {
   const byRow = new Map<number, number[]>();
   for (const { row, col } of cells) {
     const cols = byRow.get(row);
     if (cols === undefined) byRow.set(row, [col]);
     else cols.push(col);
   }
-  const done: RangeRef[] = [];
-  let open: RangeRef[] = [];
+  const done: Rectangle[] = [];
+  let open: Rectangle[] = [];
   for (const [row, cols] of [...byRow].sort((a, b) => a[0] - b[0])) {
-    const grown: RangeRef[] = [];
+    const grown: Rectangle[] = [];
     for (const run of runs(cols)) {
       const above = open.find((rect) => rect.bottom === row - 1 && fits(rect, run));
       grown.push(above ? { ...above, bottom: row } : { top: row, bottom: row, ...run });

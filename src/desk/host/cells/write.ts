@@ -1,6 +1,11 @@
-import { type Change, FormulaSyntaxError, type ModelValue, type Ref } from "../../../sheet";
-import { parseRange, type RangeRef } from "../../../workbook";
-import { cellsText } from "../address";
+import {
+  addressText,
+  type CellValue,
+  type Place,
+  parseRectangle,
+  type Rectangle,
+} from "../../../cells";
+import { type Change, FormulaSyntaxError } from "../../../sheet";
 import type { Book, SheetTab } from "../book";
 import type { Origin } from "../change";
 import type { Formats } from "../formats";
@@ -95,7 +100,7 @@ export class CellWriter {
 
   private tell(
     edits: readonly CellEdit[],
-    before: ModelValue | undefined,
+    before: CellValue | undefined,
     values: readonly Change[],
   ): void {
     const byTab = new Map<SheetTab, CellEdit[]>();
@@ -104,11 +109,11 @@ export class CellWriter {
       if (known === undefined) byTab.set(edit.tab, [edit]);
       else known.push(edit);
     }
-    const edited: Ref[] = [];
+    const edited: Place[] = [];
     for (const [tab, cells] of byTab) {
       const rects = rectangles(cells);
       edited.push(...rects.map((rect) => ({ sheet: tab.name, ...rect })));
-      const address = rects.map(cellsText).join(",");
+      const address = rects.map(addressText).join(",");
       const isByPane = this.origin === "pane";
       const only = edits[0] as CellEdit;
       if (before === undefined) this.book.events.changed({ sheet: tab.id, address, isByPane });
@@ -129,11 +134,11 @@ export class CellWriter {
 
 /** Tells whether a cell can hold something of its own: under a merge only the first cell can. */
 function isOutsideMerges(): (edit: CellEdit) => boolean {
-  const known = new Map<SheetTab, RangeRef[]>();
+  const known = new Map<SheetTab, Rectangle[]>();
   return ({ tab, row, col }) => {
     let merges = known.get(tab);
     if (merges === undefined) {
-      merges = tab.sheet.merges.map(parseRange);
+      merges = tab.sheet.merges.map(parseRectangle);
       known.set(tab, merges);
     }
     return !merges.some(

@@ -1,5 +1,6 @@
+import type { Rectangle } from "../../../cells";
 import { FormulaSyntaxError, rowPattern } from "../../../sheet";
-import type { ConditionalFormat as FileFormat, RangeRef } from "../../../workbook";
+import type { ConditionalFormat as FileFormat } from "../../../workbook";
 import { HostError, invalidArgument } from "../wire/errors";
 
 export type MarkType = "Custom" | "CellValue";
@@ -43,7 +44,7 @@ export class ConditionalFormat {
     readonly id: string,
     readonly type: MarkType,
     /** The cells it applies to. */
-    public ranges: readonly RangeRef[],
+    public ranges: readonly Rectangle[],
   ) {
     const [first] = ranges;
     this.anchor = { row: first?.top ?? 0, col: first?.left ?? 0 };

@@ -1,10 +1,9 @@
 import { translateFormulaToA1 } from "@borgar/fx";
-import {
-  type ConditionalOperator,
-  type ConditionalFormat as FileFormat,
-  type RangeRef,
-  type Sheet,
-  toRef,
+import { cellName, type Rectangle } from "../../../cells";
+import type {
+  ConditionalOperator,
+  ConditionalFormat as FileFormat,
+  Sheet,
 } from "../../../workbook";
 import { rangesOf, refOf } from "../refs-text";
 import { type CellValueRule, ConditionalFormat } from "./conditional-format";
@@ -76,9 +75,9 @@ function formatsOf(mark: ConditionalFormat): FileFormat[] {
       ? [formula]
       : [cellValue?.formula1 ?? "", ...(cellValue?.formula2 ? [cellValue.formula2] : [])];
   const patterns = written.map((text) => mark.relative(text));
-  const formulasAt = ({ top, left }: RangeRef) =>
-    patterns.map((text) => translateFormulaToA1(text, toRef(top, left), { wrapEdges: false }));
-  const first = formulasAt(ranges[0] as RangeRef);
+  const formulasAt = ({ top, left }: Rectangle) =>
+    patterns.map((text) => translateFormulaToA1(text, cellName(top, left), { wrapEdges: false }));
+  const first = formulasAt(ranges[0] as Rectangle);
   const isSame = ranges.every((range) => String(formulasAt(range)) === String(first));
   const look = lookOf(mark);
   const { fileLook } = mark;

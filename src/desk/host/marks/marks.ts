@@ -1,10 +1,9 @@
 import { stringifyTokens, tokenize, tokenTypes, translateFormulaToA1 } from "@borgar/fx";
+import { cellName, holdsCell, type Rectangle, sheetPrefix } from "../../../cells";
 import { FormulaSyntaxError } from "../../../sheet";
-import { type RangeRef, toRef } from "../../../workbook";
-import { sheetPrefix } from "../address";
 import type { Book, CellArea, SheetTab } from "../book";
 import type { Scratch } from "../scratch";
-import { contains, overlaps, subtract } from "../subtract";
+import { overlaps, subtract } from "../subtract";
 import { ConditionalFormat, type MarkType } from "./conditional-format";
 
 /** How a cell is to look on top of its own format; colours as "#RRGGBB". */
@@ -69,7 +68,7 @@ export class Marks {
     const look: { -readonly [K in keyof Mark]: Mark[K] } = {};
     let holds = false;
     for (const mark of tab.marks) {
-      if (!mark.ranges.some((rect) => contains(rect, row, col))) continue;
+      if (!mark.ranges.some((rect) => holdsCell(rect, row, col))) continue;
       if (!this.holds(mark, tab, row, col)) continue;
       holds = true;
       if (mark.fill !== undefined) look.fill ??= mark.fill;
@@ -99,7 +98,7 @@ export class Marks {
   }
 
   private evaluate(pattern: string, tab: SheetTab, row: number, col: number): boolean {
-    const formula = translateFormulaToA1(pattern, toRef(row, col), { wrapEdges: false });
+    const formula = translateFormulaToA1(pattern, cellName(row, col), { wrapEdges: false });
     try {
       const value = this.scratch.evaluate(this.book.model, `=${qualified(formula, tab.name)}`);
       return typeof value === "number" ? value !== 0 : value === true;
@@ -110,7 +109,7 @@ export class Marks {
   }
 }
 
-function plainRect({ top, left, bottom, right }: RangeRef): RangeRef {
+function plainRect({ top, left, bottom, right }: Rectangle): Rectangle {
   return { top, left, bottom, right };
 }
 

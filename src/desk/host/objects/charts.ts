@@ -1,4 +1,4 @@
-import { cellsText } from "../address";
+import { addressText } from "../../../cells";
 import type { SheetTab } from "../book";
 import { HostChart, type HostSeries } from "../charts/host-chart";
 import { HostRange } from "../host-range";
@@ -142,7 +142,7 @@ export function chartMembers(desk: Desk): Members<ChartOnSheet> {
         const first = at(0);
         const last = args.range(1) === undefined && args.json(1) === null ? first : at(1);
         const over = new HostRange(self.tab, first).boundingRect(last);
-        self.chart.over = cellsText(over);
+        self.chart.over = addressText(over);
         changed(self);
       },
     },

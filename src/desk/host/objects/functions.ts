@@ -1,3 +1,4 @@
+import { serialOfDay } from "../../../cells";
 import type { OpenBook } from "../open-book";
 import { invalidArgument } from "../wire/errors";
 import { serve } from "../wire/served";
@@ -16,8 +17,7 @@ export const functions = serve<OpenBook>({
         args.integer(i, `The ${what}`),
       ) as [number, number, number];
       if (year < 1904 || year > 9999) throw invalidArgument("The year must be 1904 to 9999.");
-      const days = Date.UTC(year, month - 1, day) / 86_400_000 + 25_569;
-      return result(book.workbook.date1904 ? days - 1_462 : days);
+      return result(serialOfDay({ year, month, day }, book.workbook.date1904));
     },
   },
 });

@@ -1,5 +1,5 @@
+import { addressText } from "../../../cells";
 import type { HeaderText, Margins, PageSpec } from "../../../workbook";
-import { cellsText } from "../address";
 import type { SheetTab } from "../book";
 import type { HostRange } from "../host-range";
 import type { Arguments } from "../wire/arguments";
@@ -80,7 +80,7 @@ export function pageLayoutMembers(desk: Desk): Members<SheetTab> {
     },
     links: { headersFooters: headers },
     methods: {
-      setPrintArea: (tab, args) => set(tab, { area: cellsText(range({ args, tab })) }),
+      setPrintArea: (tab, args) => set(tab, { area: addressText(range({ args, tab })) }),
       setPrintTitleRows(tab, args) {
         const { top, bottom } = range({ args, tab });
         set(tab, { titleRows: [top, bottom] });

@@ -1,4 +1,4 @@
-import { cellsText, sheetPrefix } from "../address";
+import { addressText, sheetPrefix } from "../../../cells";
 import type { CellArea } from "../book";
 import { HostRange } from "../host-range";
 import { type Members, serve } from "../wire/served";
@@ -24,7 +24,7 @@ export function rangeAreasMembers(desk: Desk): Members<CellArea> {
   const borders = desk.borders;
   const format = serve(ofAreas(rangeFormatMembers(desk), { fill, font, protection, borders }));
   const prefixed = ({ tab, rects }: CellArea) =>
-    rects.map((rect) => sheetPrefix(tab.name) + cellsText(rect)).join(",");
+    rects.map((rect) => sheetPrefix(tab.name) + addressText(rect)).join(",");
   return {
     className: "RangeAreas",
     isTracked: true,

@@ -1,5 +1,4 @@
-import { parseRange } from "../../../workbook";
-import { cellsText } from "../address";
+import { addressText, parseRectangle } from "../../../cells";
 import type { HostRange } from "../host-range";
 import type { OpenBook } from "../open-book";
 import { overlaps } from "../subtract";
@@ -39,14 +38,14 @@ export function mergeCells(book: OpenBook, range: HostRange, across: boolean): v
       "UnsupportedOperation",
       `${held[0]?.address} holds more than its first cell, which would be lost: empty it before merging.`,
     );
-  const others = range.tab.sheet.merges.filter((each) => !overlaps(parseRange(each), range));
-  setMerges(book, range, [...others, ...joined.filter(isMany).map(cellsText)]);
+  const others = range.tab.sheet.merges.filter((each) => !overlaps(parseRectangle(each), range));
+  setMerges(book, range, [...others, ...joined.filter(isMany).map(addressText)]);
 }
 
 export function unmergeCells(book: OpenBook, range: HostRange): void {
   range.tab.checkWritable();
   const { merges } = range.tab.sheet;
-  const kept = merges.filter((each) => !overlaps(parseRange(each), range));
+  const kept = merges.filter((each) => !overlaps(parseRectangle(each), range));
   if (kept.length < merges.length) setMerges(book, range, kept);
 }
 

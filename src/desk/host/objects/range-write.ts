@@ -1,6 +1,6 @@
 import { translateFormulaToA1 } from "@borgar/fx";
 import { isValidFormat } from "numfmt";
-import { toRef } from "../../../workbook";
+import { cellName } from "../../../cells";
 import { type Content, readContent } from "../cells/content";
 import { spread } from "../cells/spread";
 import type { CellEdit } from "../cells/write";
@@ -42,7 +42,7 @@ function contentFrom(
   if (typeof given === "number") return { value: isText ? String(given) : given };
   if (typeof given === "boolean") return { value: isText ? String(given).toUpperCase() : given };
   if (typeof given !== "string")
-    throw invalidArgument(`${toRef(row, col)} takes a number, a text or TRUE or FALSE.`);
+    throw invalidArgument(`${cellName(row, col)} takes a number, a text or TRUE or FALSE.`);
   const isFormula = given.startsWith("=");
   const text = notation === "R1C1" && isFormula ? translated(given, row, col) : given;
   return readContent(text, isText, book.workbook.date1904);
@@ -51,7 +51,7 @@ function contentFrom(
 /** A formula in R1C1 notation as the cell itself would write it. */
 export function translated(formula: string, row: number, col: number): string {
   try {
-    return translateFormulaToA1(formula, toRef(row, col), { wrapEdges: false });
+    return translateFormulaToA1(formula, cellName(row, col), { wrapEdges: false });
   } catch {
     throw invalidArgument(`${formula} is no formula in R1C1 notation.`);
   }

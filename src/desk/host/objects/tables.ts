@@ -1,4 +1,5 @@
-import { parseRange, type TableInfo } from "../../../workbook";
+import { parseRectangle } from "../../../cells";
+import type { TableInfo } from "../../../workbook";
 import type { SheetTab } from "../book";
 import { HostRange } from "../host-range";
 import { HostError, notFound } from "../wire/errors";
@@ -35,7 +36,7 @@ export function tablesMembers(desk: Desk): Members<SheetTab | null> {
 
 export function tableMembers(desk: Desk): Members<TableInfo> {
   const whole = (table: TableInfo) =>
-    new HostRange(desk.book.tab(table.sheet), parseRange(table.ref));
+    new HostRange(desk.book.tab(table.sheet), parseRectangle(table.ref));
   return {
     className: "Table",
     identify: ({ name }) => ({ Id: name }),

@@ -1,4 +1,4 @@
-import { maxCols, maxRows } from "../address";
+import { maxCols, maxRows } from "../../../cells";
 import type { SheetTab } from "../book";
 import { HostRange } from "../host-range";
 import { HostError, invalidArgument, notFound } from "../wire/errors";

@@ -1,6 +1,7 @@
 import { MessageBar, MessageBarBody } from "@fluentui/react-components";
 import { lazy, Suspense, useId } from "react";
-import { flowUnit, mostOfFace, type Settings, shown, unitOf } from "../../../job";
+import { shown } from "../../../cells";
+import { flowUnit, mostOfFace, type Settings, unitOf } from "../../../job";
 import { type BoxView, tooLargeFor } from "../../model/boxes-view";
 import type { ProofView } from "../../model/proof-view";
 import { between, constantWords, orDash } from "../../parts/format";

@@ -1,6 +1,7 @@
 import { Field, Input, makeStyles } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
-import { type JobCheck, serialOf, unitOf } from "../../../job";
+import { serialOf } from "../../../cells";
+import { type JobCheck, unitOf } from "../../../job";
 import { boxViews } from "../../model/boxes-view";
 import { proofView } from "../../model/proof-view";
 import { CautionBar } from "../../parts/caution-bar";

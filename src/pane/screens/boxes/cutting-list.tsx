@@ -1,4 +1,5 @@
-import { flowUnit, type Settings, shown, unitOf } from "../../../job";
+import { shown } from "../../../cells";
+import { flowUnit, type Settings, unitOf } from "../../../job";
 import { type Cut, largestSaw } from "../../model/cutting-list";
 import { useShared } from "../../parts/styles";
 

@@ -5,7 +5,8 @@ import {
   ErrorCircle20Filled,
 } from "@fluentui/react-icons";
 import { useCallback } from "react";
-import { flowUnit, type Settings, shown } from "../../../job";
+import { shown } from "../../../cells";
+import { flowUnit, type Settings } from "../../../job";
 import type { CoverageView, ProofView } from "../../model/proof-view";
 import { Bar } from "../../parts/bar";
 import { Facts } from "../../parts/facts";

@@ -1,5 +1,6 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
-import { type Reach, shown } from "../../../job";
+import { shown } from "../../../cells";
+import type { Reach } from "../../../job";
 import { flowAxis, ticksFor } from "../../model/flow-axis";
 import { chart, useChartColours } from "../../parts/chart-colours";
 import { useWidth } from "../../parts/use-width";

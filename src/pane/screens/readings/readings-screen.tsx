@@ -1,6 +1,7 @@
 import { Button, Field, Select } from "@fluentui/react-components";
 import { useCallback, useMemo, useState } from "react";
-import { flowUnit, type JobCheck, shown } from "../../../job";
+import { shown } from "../../../cells";
+import { flowUnit, type JobCheck } from "../../../job";
 import {
   countReadings,
   fanReadings,
@@ -14,7 +15,6 @@ import { Picture } from "../../parts/picture";
 import { PlotBox } from "../../parts/plot-box";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
-
 import { flowPlot, pressurePlot } from "./plots";
 import { ReadingTable } from "./reading-table";
 import { SpreadSection } from "./spread-section";

@@ -1,6 +1,6 @@
 import { Link, makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import type { Spot } from "../../../cells";
 import { targetAt } from "../../model/trace-cells";
-import type { Spot } from "../../model/trace-walk";
 import { useShared } from "../../parts/styles";
 import { useGo } from "./go-context";
 

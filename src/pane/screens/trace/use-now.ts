@@ -1,7 +1,7 @@
 import { useEffect, useState } from "react";
+import type { Spot } from "../../../cells";
 import type { JobCheck } from "../../../job";
 import type { CellNow } from "../../model/trace-now";
-import type { Spot } from "../../model/trace-walk";
 import { useSession } from "../../parts/session-context";
 
 /** What the cell holds at this moment, asked for anew with each cell and each check. */

@@ -1,4 +1,5 @@
-import { colsOf, farText, type Place } from "../../rewrite/places";
+import type { Place } from "../../../cells";
+import { colsOf, farText } from "../../rewrite/places";
 import type { Table, TableCell, TableSheet } from "../table-sheet";
 
 interface Size {

@@ -1,4 +1,4 @@
-import type { Place } from "../../rewrite/places";
+import type { Place } from "../../../cells";
 import { farText } from "../../rewrite/places";
 import type { Table, TableCell, TableSheet } from "../table-sheet";
 

@@ -1,0 +1,25 @@
+import { type CellValue, isBlankCell, isCellError } from "./value";
+
+/** Programs differ in the last digits of what they compute; 1e-12 is for sums that come to 0. */
+export function isSameNumber(a: number, b: number): boolean {
+  return a === b || Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b)) + 1e-12;
+}
+
+/** The same to a reader: numbers but for their last digits, blanks of either kind, errors by code. */
+export function isSameValue(a: CellValue, b: CellValue): boolean {
+  if (typeof a === "number" && typeof b === "number") return isSameNumber(a, b);
+  return isIdentical(a, b) || (isBlankCell(a) && isBlankCell(b));
+}
+
+/**
+ * Whether a stored value is what its formula gives. A formula that points at a blank gives 0; some
+ * programs store nothing for it.
+ */
+export function agrees(stored: CellValue, fresh: CellValue): boolean {
+  return isSameValue(stored, fresh) || (isBlankCell(stored) && fresh === 0);
+}
+
+/** The same to the last digit; errors by code. */
+export function isIdentical(a: CellValue, b: CellValue): boolean {
+  return a === b || (isCellError(a) && isCellError(b) && a.error === b.error);
+}
