@@ -29,6 +29,7 @@ const doors = {
     "src/units",
   ],
   "src/sheet": ["src/workbook", "functions"],
+  "src/csv": ["src/sheet", "src/workbook"],
   "src/audit": ["src/sheet", "src/job", "functions"],
   "src/trace": [
     "src/rules",
@@ -78,8 +79,9 @@ const doors = {
     "src/sheet",
     "functions",
   ],
-  "src/desk": ["src/sheet", "src/workbook", "src/plain-copy", "src/pane", "functions"],
+  "src/desk": ["src/csv", "src/sheet", "src/workbook", "src/plain-copy", "src/pane", "functions"],
   "src/command": [
+    "src/csv",
     "src/rules",
     "src/sheet",
     "src/job",

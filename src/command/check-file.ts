@@ -4,7 +4,8 @@ import { offsetOf, serialOf } from "../cells";
 import { checkJob, type JobCheck, type JobFile } from "../job";
 import { type HostZip, Workbook, WorkbookError } from "../workbook";
 import { toJobFile } from "./job-file";
-import { FileError, readFileBytes } from "./read-file";
+import { FileError } from "./read-file";
+import { readWorkbookBytes } from "./read-workbook";
 
 /** One file of a call: its check, or why there is none. */
 export type FileCheck =
@@ -26,7 +27,7 @@ export interface OpenedFile {
 
 /** Opens one file for a check; rejects with a FileError or a WorkbookError. */
 export async function openFile(file: string, today: Date): Promise<OpenedFile> {
-  const workbook = Workbook.open(await readFileBytes(file), {}, zip);
+  const workbook = Workbook.open(await readWorkbookBytes(file), {}, zip);
   return {
     job: toJobFile(workbook),
     today: serialOf(today) - offsetOf(workbook.date1904),

@@ -2,7 +2,7 @@ import { leftInWords, plainCopy, valuesCopy } from "../plain-copy";
 import { Workbook } from "../workbook";
 import { unreadableBy } from "./check-file";
 import { type Guard, writeFileSafely } from "./output";
-import { readFileBytes } from "./read-file";
+import { readWorkbookBytes } from "./read-workbook";
 
 /** "plain": native formulas in place of ours. "values": no formulas at all. */
 export type CopyKind = "plain" | "values";
@@ -18,7 +18,7 @@ export async function writeCopy(
   guard: Guard,
 ): Promise<{ readonly said: readonly string[] } | { readonly complaint: string }> {
   try {
-    const original = await readFileBytes(file);
+    const original = await readWorkbookBytes(file);
     const { bytes, said } = kind === "values" ? values(original) : plain(original);
     await writeFileSafely(out, bytes, guard);
     const [first = "", ...rest] = said;

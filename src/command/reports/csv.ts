@@ -1,4 +1,4 @@
-import Papa from "papaparse";
+import { csvOf } from "../../csv";
 import type { FileCheck } from "../check-file";
 import type { Report } from "./report";
 import { visible } from "./visible";
@@ -15,10 +15,7 @@ export function csvReport(): Report {
 
 /** Rows of texts as lines of CSV, with whatever would act on a screen made visible. */
 export function csvLines(rows: readonly (readonly string[])[]): string {
-  const data = rows.map((row) => row.map(visible));
-  return rows.length === 0
-    ? ""
-    : `${Papa.unparse(data, { escapeFormulae: true, newline: "\r\n" })}\r\n`;
+  return rows.length === 0 ? "" : csvOf(rows.map((row) => row.map(visible)));
 }
 
 function rowsOf(result: FileCheck): string[][] {

@@ -1,8 +1,12 @@
 const workbookType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
-/** Gives the bytes to the browser as a download. */
-export function download(bytes: Uint8Array, fileName: string): void {
-  const address = URL.createObjectURL(new Blob([bytes as BlobPart], { type: workbookType }));
+/** A copy of another kind than the job itself. */
+export type CopyKind = "plain" | "values" | "csv";
+
+/** Gives a workbook's bytes, or a text, to the browser as a download. */
+export function download(content: Uint8Array | string, fileName: string): void {
+  const type = typeof content === "string" ? "text/csv" : workbookType;
+  const address = URL.createObjectURL(new Blob([content as BlobPart], { type }));
   const link = document.createElement("a");
   link.href = address;
   link.download = fileName;
@@ -17,7 +21,8 @@ export function copyName(fileName: string): string {
   return /-copy(-\d+)?$/.test(stem) ? `${stem}.xlsx` : `${stem}-copy.xlsx`;
 }
 
-/** "job.xlsx" as "job-plain.xlsx". */
-export function kindName(fileName: string, kind: "plain" | "values"): string {
-  return `${fileName.replace(/\.xlsx$/i, "")}-${kind}.xlsx`;
+/** "job.xlsx" as "job-plain.xlsx", or with a sheet's name as "job-Fans.csv". */
+export function kindName(fileName: string, kind: CopyKind, sheet: string): string {
+  const stem = fileName.replace(/\.xlsx$/i, "");
+  return kind === "csv" ? `${stem}-${sheet}.csv` : `${stem}-${kind}.xlsx`;
 }

@@ -1,7 +1,8 @@
+import { csvOf, workbookOfCsv } from "../../csv";
 import { Workbook } from "../../workbook";
 import { type Desk, messageOf } from "../desk";
 import type { WorkbookHost } from "../host";
-import { copyName, download, kindName } from "./download";
+import { type CopyKind, copyName, download, kindName } from "./download";
 import { blankFile, demoFile, fetchFile, type GivenFile, givenPath } from "./given";
 
 /** Reasons told of one copy; the rest are counted. */
@@ -59,11 +60,16 @@ export class Files {
   }
 
   /** Gives a copy that needs no add-in as a download, and says what in it could not be replaced. */
-  async saveWithoutAddIn(kind: "plain" | "values"): Promise<void> {
+  async saveWithoutAddIn(kind: CopyKind): Promise<void> {
     const { desk } = this;
     if (desk.edit && !desk.commit()) return;
-    const name = kindName(desk.book.fileName, kind);
+    const name = kindName(desk.book.fileName, kind, desk.sheet.name);
     await this.attempt(name, async () => {
+      if (kind === "csv") {
+        download(csvOf(shownRows(desk)), name);
+        desk.messages.add("info", `${name} is saved: the sheet in view as it reads.`);
+        return;
+      }
       const { leftInWords, plainCopy, valuesCopy } = await import("../../plain-copy");
       const bytes = this.host.bytes();
       if (kind === "values") {
@@ -87,11 +93,11 @@ export class Files {
   }
 
   private prepare(file: GivenFile): ReadyFile {
-    const workbook = read(file.bytes);
+    const { workbook, name } = read(file);
     return {
       open: () => {
         this.desk.messages.clear();
-        this.host.open(workbook, file.name);
+        this.host.open(workbook, name);
       },
     };
   }
@@ -106,11 +112,35 @@ export class Files {
   }
 }
 
-/** Opens a workbook and reads its sheets, so that damage inside them shows now and not later. */
-function read(bytes: Uint8Array): Workbook {
+/** The rows in view of the active sheet, each cell as it reads. */
+function shownRows({ book, sheet, extent }: Desk): (string | number)[][] {
+  const cols = Array.from({ length: extent.usedCols }, (_, col) => col);
+  return Array.from({ length: extent.usedRows }, (_, row) => row)
+    .filter((row) => !sheet.hiddenRows.has(row))
+    .map((row) =>
+      cols.map((col) => {
+        const text = book.shown(sheet.name, row, col);
+        const isNumber = typeof book.value(sheet.name, row, col) === "number";
+        // As a number a negative one is not taken for the beginning of a formula.
+        return isNumber && /^-?\d+(\.\d+)?$/.test(text) ? Number(text) : text;
+      }),
+    );
+}
+
+/**
+ * Opens a workbook and reads its sheets, so that damage inside them shows now and not later. A text
+ * table becomes a workbook of one sheet.
+ */
+function read({ name, bytes }: GivenFile): { workbook: Workbook; name: string } {
+  if (/\.(csv|tsv|txt)$/i.test(name))
+    return { workbook: workbookOfCsv(bytes, name), name: name.replace(/\.[^.]*$/, ".xlsx") };
+  if (/\.(ods|xls|xlsb)$/i.test(name))
+    throw new Error(
+      "this kind of file is read by the command, through LibreOffice; for the desk save it as .xlsx.",
+    );
   const workbook = Workbook.open(bytes);
   for (const sheet of workbook.sheets) sheet.cell(0, 0);
-  return workbook;
+  return { workbook, name };
 }
 
 /**
@@ -132,11 +162,11 @@ export async function firstWorkbook(
     try {
       const file = await fetchFile(given, base);
       name = file.name;
-      return { workbook: read(file.bytes), name, problem };
+      return { ...read(file), problem };
     } catch (thrown) {
       problem = `${name}: ${messageOf(thrown)}`;
     }
   }
   const demo = await fetchFile(demoFile, base);
-  return { workbook: read(demo.bytes), name: demo.name, problem };
+  return { ...read(demo), problem };
 }

@@ -79,7 +79,7 @@ export function App({ desk, files }: AppProps) {
       <input
         ref={picker}
         type="file"
-        accept=".xlsx"
+        accept=".xlsx,.csv,.tsv,.txt"
         multiple
         hidden
         aria-label="Workbook to open"

@@ -22,6 +22,7 @@ import {
   PanelRightRegular,
 } from "@fluentui/react-icons";
 import type { Desk } from "../desk";
+import type { CopyKind } from "../files/download";
 import { RowsMenu } from "./RowsMenu";
 import { type ThemeChoice, themeChoices } from "./theme";
 import { useDesk } from "./use-desk";
@@ -38,8 +39,8 @@ export interface ToolsProps {
   readonly onOpen: () => void;
   readonly onNew: () => void;
   readonly onSave: () => void;
-  /** Saves a copy that needs no add-in. */
-  readonly onCopy: (kind: "plain" | "values") => void;
+  /** Saves a copy that needs no add-in, or the sheet in view as text. */
+  readonly onCopy: (kind: CopyKind) => void;
   readonly onFind: () => void;
   readonly theme: ThemeChoice;
   readonly onTheme: (theme: ThemeChoice) => void;
@@ -118,6 +119,12 @@ function CopyMenu({ onCopy }: Pick<ToolsProps, "onCopy">) {
           </MenuItem>
           <MenuItem subText="No formulas at all" onClick={() => onCopy("values")}>
             Save values copy
+          </MenuItem>
+          <MenuItem
+            subText="The sheet in view as it reads, for any program"
+            onClick={() => onCopy("csv")}
+          >
+            Save sheet as CSV
           </MenuItem>
         </MenuList>
       </MenuPopover>

@@ -1,0 +1,62 @@
+import { execFile } from "node:child_process";
+import { mkdtemp, readdir, readFile, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { basename, extname, join, resolve } from "node:path";
+import { pathToFileURL } from "node:url";
+import { promisify } from "node:util";
+import { CsvError, workbookOfCsv } from "../csv";
+import { FileError, readFileBytes } from "./read-file";
+
+const textTables = new Set([".csv", ".tsv", ".txt"]);
+/** What LibreOffice turns into .xlsx where it is installed. */
+const converted = new Set([".ods", ".fods", ".xls", ".xlsb"]);
+/** Turning a large workbook takes a while, but not for ever. */
+const longestConversion = 120_000;
+
+/**
+ * The bytes of a workbook, whatever kind of table the file is: .xlsx as it stands, text tables as
+ * one sheet, .ods and .xls through LibreOffice. Rejects with a FileError that says how to mend it.
+ */
+export async function readWorkbookBytes(path: string): Promise<Uint8Array> {
+  const kind = extname(path).toLowerCase();
+  if (converted.has(kind)) return convert(path);
+  const bytes = await readFileBytes(path);
+  if (!textTables.has(kind)) return bytes;
+  try {
+    return workbookOfCsv(bytes, basename(path)).save();
+  } catch (error) {
+    if (error instanceof CsvError) throw new FileError(error.message);
+    throw error;
+  }
+}
+
+async function convert(path: string): Promise<Uint8Array> {
+  // Says at once what is wrong with the file itself.
+  await readFileBytes(path);
+  const folder = await mkdtemp(join(tmpdir(), "fanrow-read-"));
+  try {
+    const profile = pathToFileURL(join(folder, "profile")).href;
+    await promisify(execFile)(
+      "soffice",
+      [
+        `-env:UserInstallation=${profile}`,
+        ...["--headless", "--convert-to", "xlsx:Calc MS Excel 2007 XML", "--outdir", folder],
+        resolve(path),
+      ],
+      { timeout: longestConversion },
+    );
+    const made = (await readdir(folder)).find((name) => name.endsWith(".xlsx"));
+    if (made === undefined) throw new FileError("LibreOffice could not read it: save it as .xlsx");
+    return new Uint8Array(await readFile(join(folder, made)));
+  } catch (error) {
+    if (error instanceof FileError) throw error;
+    const isAbsent = (error as NodeJS.ErrnoException).code === "ENOENT";
+    throw new FileError(
+      isAbsent
+        ? "is read through LibreOffice, which is not installed here: install it, or save the file as .xlsx"
+        : "LibreOffice did not finish with it: save it as .xlsx",
+    );
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}

@@ -1,0 +1,63 @@
+import Papa from "papaparse";
+import { type CellSpec, Workbook } from "../workbook";
+import { type CsvHabits, isDay, readCell } from "./read-cell";
+
+/** A text file that cannot be taken as a table; the message says why. */
+export class CsvError extends Error {}
+
+const decimalWithComma = /^[-+]?\d+,\d+$/;
+/** Cells of the first rows that tell how the file writes its numbers. */
+const mostLookedAt = 500;
+
+/**
+ * The table of a text file as a workbook of one sheet. Commas, semicolons and tabs part the cells;
+ * UTF-8, UTF-16 and the code page of Windows are read. `name` is that of the sheet.
+ */
+export function workbookOfCsv(bytes: Uint8Array, name: string): Workbook {
+  const text = textOf(bytes);
+  const { data, errors, meta } = Papa.parse<string[]>(text, { skipEmptyLines: false });
+  const broken = errors.find(({ type }) => type === "Quotes");
+  if (broken)
+    throw new CsvError(
+      `row ${(broken.row ?? 0) + 1} opens a quotation mark that is never closed: mend it in a text editor`,
+    );
+  while (data.length > 0 && data.at(-1)?.every((cell) => cell.trim() === "")) data.pop();
+  if (data.length === 0) throw new CsvError("holds no rows");
+  const habits = habitsOf(data, meta.delimiter);
+  const workbook = Workbook.create();
+  const day = workbook.addStyle({ numberFormat: "yyyy-mm-dd" });
+  const specOf = (cell: string): CellSpec => {
+    const value = readCell(cell, habits);
+    return isDay(cell) && typeof value === "number" ? { value, style: day } : { value };
+  };
+  workbook.addSheet(sheetName(name), { rows: data.map((row) => row.map(specOf)) });
+  return workbook;
+}
+
+function habitsOf(rows: readonly (readonly string[])[], delimiter: string): CsvHabits {
+  if (delimiter === ",") return { decimalComma: false };
+  const cells = rows.slice(0, mostLookedAt).flat();
+  return { decimalComma: cells.some((cell) => decimalWithComma.test(cell.trim())) };
+}
+
+function textOf(bytes: Uint8Array): string {
+  if (bytes[0] === 0xff && bytes[1] === 0xfe) return new TextDecoder("utf-16le").decode(bytes);
+  if (bytes[0] === 0xfe && bytes[1] === 0xff) return new TextDecoder("utf-16be").decode(bytes);
+  if (bytes.includes(0)) throw new CsvError("holds bytes that are no text");
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch {
+    return new TextDecoder("windows-1252").decode(bytes);
+  }
+}
+
+/** A sheet may not be named with some signs, nor longer than 31 letters. */
+function sheetName(file: string): string {
+  const stem = file.replace(/\.[^.]*$/, "").replace(/[\\/?*[\]:]/g, " ");
+  return (
+    stem
+      .trim()
+      .replace(/^'+|'+$/g, "")
+      .slice(0, 31) || "Sheet1"
+  );
+}
