@@ -29,7 +29,7 @@ const doors = {
     "src/units",
   ],
   "src/sheet": ["src/workbook", "functions"],
-  "src/csv": ["src/sheet", "src/workbook"],
+  "src/csv": ["src/cells", "src/sheet", "src/workbook"],
   "src/audit": ["src/sheet", "src/job", "functions"],
   "src/trace": [
     "src/rules",

@@ -59,7 +59,8 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
   const chosen = formats.filter((format) => format !== "table" && values[format]);
   if (chosen.length > 1)
     return { complaint: `choose one of ${chosen.map((format) => `--${format}`).join(" and ")}` };
-  if (positionals.length === 0) return { complaint: "name at least one workbook (.xlsx, .csv, .ods, .xls)" };
+  if (positionals.length === 0)
+    return { complaint: "name at least one workbook (.xlsx, .csv, .ods, .xls)" };
   if (values.trace !== undefined && positionals.length > 1)
     return { complaint: "--trace looks at one cell: name one file" };
   if (values.trace !== undefined && (chosen[0] ?? "json") !== "json")

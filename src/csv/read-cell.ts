@@ -1,4 +1,5 @@
-import { type ModelValue, readTyped } from "../sheet";
+import type { CellValue } from "../cells";
+import { readTyped } from "../sheet";
 
 /** How a file writes numbers and days. */
 export interface CsvHabits {
@@ -17,7 +18,7 @@ const otherDay = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4})$/;
  * What a cell of a text file holds: a number or a day where it can be nothing else, otherwise the
  * text as it stands. A text that looks like a formula stays text; "1-2" is no day; "" is a blank.
  */
-export function readCell(text: string, { decimalComma }: CsvHabits): ModelValue {
+export function readCell(text: string, { decimalComma }: CsvHabits): CellValue {
   const plain = text.trim();
   if (plain === "") return null;
   if (/\d/.test(plain) && !code.test(plain)) {
