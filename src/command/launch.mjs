@@ -1,6 +1,5 @@
-// Starts the command from one bundled file, made anew when a source is newer. Node 20 reads no
-// TypeScript, and a bundle starts in a fraction of the time that a loader needs.
-import { mkdirSync, readdirSync, statSync } from "node:fs";
+// Starts the command from one bundled file, made anew when a source is newer.
+import { readdirSync, statSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 
@@ -23,21 +22,8 @@ function isFresh() {
 }
 
 if (!isFresh()) {
-  const { build } = await import("esbuild");
-  mkdirSync(dirname(bundle), { recursive: true });
-  await build({
-    entryPoints: [join(root, "src/command/main.ts")],
-    outfile: bundle,
-    bundle: true,
-    platform: "node",
-    format: "esm",
-    target: "node20",
-    logLevel: "warning",
-    // A few packages are CommonJS and ask for Node's own modules by require.
-    banner: {
-      js: 'import { createRequire as makeRequire } from "node:module"; const require = makeRequire(import.meta.url);',
-    },
-  });
+  const { bundleCommand } = await import("./bundle.mjs");
+  await bundleCommand(bundle);
 }
 
 await import(pathToFileURL(bundle).href);

@@ -31,7 +31,7 @@ export function pageText({ file, title, body }: Page, styleFile: string): string
 <a class="skip" href="#content">Skip to the content</a>
 <header>
 <img src="${up}icons/icon-64.png" alt="" width="32" height="32">
-<nav aria-label="Site">${link("index.html", "Fanrow")} ${link("support.html", "Support")} ${link("privacy.html", "Privacy")}</nav>
+<nav aria-label="Site">${link("index.html", "Fanrow")} ${link("firm.html", "For a firm")} ${link("support.html", "Support")} ${link("privacy.html", "Privacy")}</nav>
 </header>
 <main id="content">
 ${body}

@@ -1,7 +1,8 @@
 import type { Page } from "../html/page";
+import { firmPage } from "./firm-page";
 import { indexPage } from "./index-page";
 import { privacyPage } from "./privacy-page";
 import { supportPage } from "./support-page";
 
 /** The pages that are not about one function. */
-export const wordPages = (): Page[] => [indexPage(), supportPage(), privacyPage()];
+export const wordPages = (): Page[] => [indexPage(), firmPage(), supportPage(), privacyPage()];

@@ -1,0 +1,28 @@
+// The command as one file that needs no other. Node 20 reads no TypeScript, and a bundle starts in a
+// fraction of the time that a loader needs. Run by itself it writes the file that `npm pack` takes.
+import { mkdirSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const here = dirname(fileURLToPath(import.meta.url));
+
+export async function bundleCommand(outfile) {
+  const { build } = await import("esbuild");
+  mkdirSync(dirname(outfile), { recursive: true });
+  await build({
+    entryPoints: [join(here, "main.ts")],
+    outfile,
+    bundle: true,
+    platform: "node",
+    format: "esm",
+    target: "node20",
+    logLevel: "warning",
+    banner: {
+      // A few packages are CommonJS and ask for Node's own modules by require.
+      js: '#!/usr/bin/env node\nimport { createRequire as makeRequire } from "node:module"; const require = makeRequire(import.meta.url);',
+    },
+  });
+}
+
+if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url))
+  await bundleCommand(join(here, "../../dist/fanrow.mjs"));
