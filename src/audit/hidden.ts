@@ -30,6 +30,19 @@ export function auditHidden(audit: Audit, scan: SheetScan): void {
     });
 }
 
+/** A cell so far from the rest that what lies between and beyond was not looked at. */
+export function auditFar(
+  audit: Audit,
+  { grid: { name, beyond, rowCount, colCount } }: SheetScan,
+): void {
+  if (!beyond) return;
+  audit.add("cell-far", name, beyond.row, beyond.col, {
+    what: `the cell stands far from all others, which end at ${cellName(rowCount - 1, colCount - 1)}`,
+    effect: "Nothing beyond that cell was checked.",
+    mend: "Clear it if it was typed by accident, or move it to the others.",
+  });
+}
+
 /** On a sheet of the job its data, its settings; elsewhere rows that compute something. */
 function hiddenRows(audit: Audit, { grid, columns, stretch, filled }: SheetScan): number[] {
   const { hiddenRow } = grid;

@@ -6,6 +6,7 @@ import type { Grid, JobFile } from "../job";
 import { type SheetCells, SheetModel } from "../sheet";
 import type { Sheet, Workbook } from "../workbook";
 import { looksOf } from "./looks";
+import { bodyOf } from "./sheet-body";
 
 /** A workbook as the job reads it, with formulas evaluated afresh on request. */
 export function toJobFile(workbook: Workbook): JobFile {
@@ -19,7 +20,8 @@ export function toJobFile(workbook: Workbook): JobFile {
 }
 
 /** A sheet read from the model, which holds each cell in its place: a check asks for it many times. */
-function toGrid({ name, rowCount, colCount }: Sheet, model: SheetModel): Grid {
+function toGrid(sheet: Sheet, model: SheetModel): Grid {
+  const { name } = sheet;
   let cells: SheetCells | undefined;
   const read = () => {
     cells ??= model.cells(name);
@@ -27,8 +29,7 @@ function toGrid({ name, rowCount, colCount }: Sheet, model: SheetModel): Grid {
   };
   return {
     name,
-    rowCount,
-    colCount,
+    ...bodyOf(sheet),
     value: (row, col) => read().value(row, col),
     formula: (row, col) => read().formula(row, col),
     copyOf: (row, col) => read().copyOf(row, col),

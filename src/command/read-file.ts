@@ -14,6 +14,7 @@ export async function readFileBytes(path: string): Promise<Uint8Array> {
   try {
     const about = await stat(path);
     if (about.isDirectory()) throw new FileError("is a folder: name the workbooks in it");
+    if (!about.isFile()) throw new FileError("is no plain file: name a workbook");
     if (about.size > defaultLimits.fileBytes)
       throw new FileError(
         `is ${Math.round(about.size / 2 ** 20)} MB: workbooks of up to ${defaultLimits.fileBytes / 2 ** 20} MB are read`,

@@ -140,6 +140,7 @@ export const findingKinds = {
   "formula-missing": { title: "formula missing from a row", severity: "doubtful" },
   "number-stored-as-text": { title: "number stored as text", severity: "wrong" },
   "cell-formatted-as-text": { title: "cell formatted as text", severity: "doubtful" },
+  "cell-far": { title: "cell far from all others", severity: "doubtful" },
   "row-hidden": { title: "hidden rows hold data", severity: "doubtful" },
   "column-hidden": { title: "hidden columns hold data", severity: "doubtful" },
   "acceptance-incomplete": { title: "acceptance incomplete", severity: "missing" },

@@ -5,6 +5,8 @@ export interface Grid {
   readonly name: string;
   readonly rowCount: number;
   readonly colCount: number;
+  /** The first cell that stands so far beyond these rows and columns that it was left out. */
+  readonly beyond?: { readonly row: number; readonly col: number } | null;
   value(row: number, col: number): CellValue;
   /** The formula without "=", or null. */
   formula(row: number, col: number): string | null;

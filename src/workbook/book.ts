@@ -1,4 +1,4 @@
-import { damaged } from "./error";
+import { damaged, quoted } from "./error";
 import { kindOf, openXml, type Relationship, readRels } from "./opc";
 import type { Package } from "./package";
 import type { XmlPart } from "./tree";
@@ -28,13 +28,18 @@ function stateOf(value: string | undefined): SheetState {
 function readSheets(pkg: Package, doc: XmlPart, rels: readonly Relationship[]): BookSheet[] {
   const list = doc.child(doc.root, "sheets");
   if (list === undefined) return [];
+  const owners = new Map<string, string>();
   return doc.children(list, "sheet").map((element) => {
     const { name = "", state, sheetId } = element.attributes;
     const id = attributeNamed(element, "id");
     const rel = rels.find((known) => known.id === id);
     if (rel === undefined || rel.external || !pkg.has(rel.target)) {
-      throw damaged(doc.part, `the sheet "${name}" has no part in the package`);
+      throw damaged(doc.part, `the sheet ${quoted(name)} has no part in the package`);
     }
+    const other = owners.get(rel.target);
+    if (other !== undefined)
+      throw damaged(doc.part, `the sheets ${quoted(other)} and ${quoted(name)} are one part`);
+    owners.set(rel.target, name);
     return {
       name,
       state: stateOf(state),

@@ -1,7 +1,8 @@
-import { type CellValue, cellName } from "../cells";
+import { type CellValue, cellName, parseRectangle, type Rectangle, rectangleText } from "../cells";
 import { serialOfIsoDate } from "./dates";
-import { damaged } from "./error";
+import { damaged, quoted, WorkbookError } from "./error";
 import type { Budget } from "./limits";
+import { plainWhole } from "./plain-number";
 import { RowCursor } from "./row-cursor";
 import { SharedFormula } from "./shared-formula";
 import { type Row, SheetData, type StoredFormula } from "./sheet-data";
@@ -25,6 +26,8 @@ export interface FormulaAttributes {
 /** What the cells of one sheet part mean, whichever way their elements are read. */
 export class SheetContent {
   readonly data = new SheetData();
+  /** Cells that the array formulas met so far fill. */
+  arrayCells = 0;
   /** Where the cell being read stands. */
   readonly cursor: RowCursor;
   readonly #shared = new Map<string, SharedFormula>();
@@ -48,16 +51,22 @@ export class SheetContent {
       case "n":
         return this.#number(text);
       case "s":
-        return this.string(Number(text));
+        return this.string(plainWhole(text.trim(), 0, text.trim().length));
       case "b":
-        return text === "1" || text === "true";
+        return this.#truth(text.trim());
       case "e":
         return { error: decodeXString(text) };
       case "d":
         return serialOfIsoDate(text, this.context.date1904) ?? this.#number(text);
       default:
-        throw this.#flawed(`is of unknown type "${type}"`);
+        throw this.#flawed(`is of unknown type ${quoted(type)}`);
     }
+  }
+
+  #truth(text: string): boolean {
+    if (text === "1" || text === "true") return true;
+    if (text === "0" || text === "false") return false;
+    throw this.#flawed(`holds ${quoted(text)} for TRUE or FALSE`);
   }
 
   string(index: number): string {
@@ -82,6 +91,7 @@ export class SheetContent {
     const { cursor, data } = this;
     if (t === "array" && ref !== undefined) {
       const key = SheetData.key(cursor.row, cursor.col);
+      this.#countArray(ref);
       data.arrayRefs.set(key, ref);
       if (!isDynamic) data.fixedArrays.add(key);
     }
@@ -107,15 +117,37 @@ export class SheetContent {
     return master;
   }
 
-  #number(text: string): number {
-    const parsed = Number(text);
-    if (!Number.isFinite(parsed) || text.trim() === "") {
-      throw this.#flawed(`holds "${text}" for a number`);
+  /** An array formula fills its range, so that range counts as so many cells. */
+  #countArray(ref: string): void {
+    let range: Rectangle;
+    try {
+      range = parseRectangle(ref);
+    } catch {
+      throw this.#flawed(`holds an array formula for the range ${quoted(ref)}, which is none`);
     }
+    const { top, left, bottom, right } = range;
+    this.arrayCells += (bottom - top + 1) * (right - left + 1);
+    if (this.arrayCells > this.context.cells.left)
+      throw new WorkbookError(
+        "too-large",
+        `The array formula in cell ${this.#name} fills ${rectangleText(range)}, more cells than are read: enter it for the cells it is needed in.`,
+      );
+  }
+
+  /** A decimal number as XML Schema writes it: no hexadecimal, no Infinity, no blank. */
+  #number(text: string): number {
+    const parsed = /^\s*[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?\s*$/i.test(text)
+      ? Number(text)
+      : Number.NaN;
+    if (!Number.isFinite(parsed)) throw this.#flawed(`holds ${quoted(text)} for a number`);
     return parsed;
   }
 
   #flawed(what: string) {
-    return damaged(this.part, `cell ${cellName(this.cursor.row, this.cursor.col)} ${what}`);
+    return damaged(this.part, `cell ${this.#name} ${what}`);
+  }
+
+  get #name(): string {
+    return cellName(this.cursor.row, this.cursor.col);
   }
 }

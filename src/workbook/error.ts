@@ -27,3 +27,8 @@ export function damaged(part: string, what: string, line?: number): WorkbookErro
 export function noSheets(message: string): WorkbookError {
   return new WorkbookError("no-sheets", message);
 }
+
+/** A text of a file in quotes, cut where it is long. */
+export function quoted(text: string): string {
+  return text.length > 40 ? `"${text.slice(0, 40)}…"` : `"${text}"`;
+}

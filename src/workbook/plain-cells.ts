@@ -174,7 +174,7 @@ export class PlainCells {
     const { cursor } = this.content;
     let packed = cursor.row * maxCols + cursor.col + 1;
     let seen = 0;
-    let others: string[] | undefined;
+    let others: Set<string> | undefined;
     this.#type = "";
     this.#style = 0;
     while (xml.nextAttribute()) {
@@ -193,14 +193,14 @@ export class PlainCells {
         this.#type = xml.pool.slice(text, valueStart, valueEnd);
       } else {
         const name = text.slice(nameStart, nameEnd);
-        if (others?.includes(name)) xml.fail();
-        others ??= [];
-        others.push(name);
+        if (others?.has(name)) xml.fail();
+        others ??= new Set();
+        others.add(name);
       }
       if ((seen & bit) !== 0) xml.fail();
       seen |= bit;
     }
-    this.#isMarked = others?.includes("cm") === true;
+    this.#isMarked = others?.has("cm") === true;
     cursor.col = packed - cursor.row * maxCols;
     if (packed < 0 || cursor.col < 0 || cursor.col >= maxCols) xml.fail();
   }

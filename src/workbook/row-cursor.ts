@@ -1,5 +1,6 @@
 import { maxCols, maxRows, packedRef } from "../cells";
-import { damaged } from "./error";
+import { damaged, quoted } from "./error";
+import { plainWhole } from "./plain-number";
 
 /**
  * Where rows and cells stand. Their r attributes may be left out: then each follows the one before
@@ -12,10 +13,9 @@ export class RowCursor {
   constructor(private readonly part: string) {}
 
   nextRow(r: string | undefined): number {
-    const row = r === undefined ? this.row + 1 : Number(r) - 1;
-    if (!(row >= 0 && row < maxRows && Number.isInteger(row))) {
-      throw damaged(this.part, `a row has the number "${r ?? row + 1}"`);
-    }
+    const row = r === undefined ? this.row + 1 : plainWhole(r.trim(), 0, r.trim().length) - 1;
+    if (!(row >= 0 && row < maxRows))
+      throw damaged(this.part, `a row has the number ${quoted(r ?? `${row + 1}`)}`);
     this.row = row;
     this.col = -1;
     return row;
@@ -28,7 +28,7 @@ export class RowCursor {
       const packed = packedRef(r);
       this.col = packed % maxCols;
       if (packed < 0 || packed - this.col !== this.row * maxCols) {
-        throw damaged(this.part, `row ${this.row + 1} holds a cell named "${r}"`);
+        throw damaged(this.part, `row ${this.row + 1} holds a cell named ${quoted(r)}`);
       }
     }
     if (this.col >= maxCols) throw damaged(this.part, `row ${this.row + 1} has too many cells`);

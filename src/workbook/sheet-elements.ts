@@ -87,17 +87,28 @@ export class SheetElements implements XmlHandlers {
   #openInCell(tag: Tag): void {
     this.#cellDepth++;
     if (this.#collecting === "is") this.#item.open(tag.name);
-    if (this.#cellDepth !== 2) return;
+    if (this.#cellDepth !== 2) {
+      if (this.#collecting === "v" || this.#collecting === "f")
+        throw this.#flawed(`holds a <${tag.name}> in its <${this.#collecting}>`);
+      return;
+    }
     if (tag.name === this.#names.v) {
+      if (this.#hasValue) throw this.#flawed("holds two values");
       this.#hasValue = true;
       this.#collecting = "v";
     } else if (tag.name === this.#names.f) {
+      if (this.#formulaTag !== undefined) throw this.#flawed("holds two formulas");
       this.#formulaTag = tag;
       this.#collecting = "f";
     } else if (tag.name === this.#names.is) {
       this.#hasInline = true;
       this.#collecting = "is";
     }
+  }
+
+  #flawed(what: string) {
+    const { row, col } = this.content.cursor;
+    return damaged(this.part, `cell ${cellName(row, col)} ${what}`);
   }
 
   #endCell(): void {

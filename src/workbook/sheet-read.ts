@@ -24,6 +24,7 @@ export function readSheet(part: string, bytes: Uint8Array, context: ReadContext)
 export function readAnySheet(part: string, bytes: Uint8Array, context: ReadContext): SheetData {
   const content = new SheetContent(part, context);
   readXml(part, bytes, context.depth, new SheetElements(part, content, context));
+  context.cells.take(content.arrayCells);
   return content.data;
 }
 
@@ -49,7 +50,7 @@ export function readPlainSheet(
     const around = [text.slice(0, start), text.slice(end)];
     readXmlText(part, around, context.depth - depthOfCells, elements);
     if (!elements.sawCells) return undefined;
-    context.cells.take(cells.count);
+    context.cells.take(cells.count + content.arrayCells);
     return content.data;
   } catch (problem) {
     if (problem instanceof NotPlain || problem instanceof WorkbookError) return undefined;

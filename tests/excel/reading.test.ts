@@ -322,3 +322,22 @@ describe("rows read again after an edit", () => {
     );
   });
 });
+
+describe("a sheet with a stray cell far from all others", () => {
+  it("is read as far as a job reaches, and says so", async () => {
+    hostOfEdited({ Fans: [line("Dwelling"), line("Lot 1")] }, (part, text) =>
+      part.endsWith("sheet1.xml")
+        ? text.replace(
+            "</sheetData>",
+            '<row r="1048576"><c r="XFD1048576"><v>1</v></c></row></sheetData>',
+          )
+        : text,
+    );
+    const { file, notes } = await readWorkbook();
+    const [fans] = file.sheets;
+    expect([fans?.rowCount, fans?.colCount, fans?.value(1, 0)]).toEqual([1_000, 64, "Lot 1"]);
+    expect(notes.join()).toContain("Fans is used as far as XFD1048576");
+    const again = await rereadRows(await readWorkbook(), "Fans", 0, 1_048_575);
+    expect(again.file.sheets[0]?.rowCount).toBe(1_000);
+  });
+});

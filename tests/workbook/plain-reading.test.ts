@@ -91,7 +91,6 @@ describe("the plain reading", () => {
     "1e-7",
     "+3",
     " 4 ",
-    "0x10",
     "3.6666666666666665",
     "0.00000000000000000000001",
   ])("gives the number %s as it is written", (number) => {

@@ -1,4 +1,5 @@
 import type { Book } from "../run";
+import { extentOf } from "./extent";
 import { HiddenLines, textFormats } from "./looks";
 import type { SheetFacts } from "./notes";
 import { bytesOfRow, type Piece, type SheetPlan } from "./pieces";
@@ -98,6 +99,7 @@ interface Asked {
 
 function toHead({ proxy, used, merged, head }: Asked, rows: number): SheetHead {
   const isEmpty = used.isNullObject;
+  const { bottom, right, tooFar } = extentOf(used);
   const facts: SheetFacts = {
     name: proxy.name,
     visibility: proxy.visibility,
@@ -106,9 +108,8 @@ function toHead({ proxy, used, merged, head }: Asked, rows: number): SheetHead {
     columnsHidden: isEmpty ? false : used.columnHidden,
     isFiltered: proxy.autoFilter.isDataFiltered === true,
     merged: mergedIn(used, merged),
+    tooFar,
   };
-  const bottom = isEmpty ? -1 : used.rowIndex + used.rowCount - 1;
-  const right = isEmpty ? -1 : used.columnIndex + used.columnCount - 1;
   const cells = new SheetCells(proxy.name, bottom + 1, right + 1);
   const plan: SheetPlan = { proxy, cells, rowBytes: 40 * (right + 1) };
   if (isEmpty) return { plan, used, facts, usedRows: 0, pieces: [] };

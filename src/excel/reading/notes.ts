@@ -1,3 +1,5 @@
+import { farCols, farRows } from "./extent";
+
 /** What is known of a sheet besides its cells. */
 export interface SheetFacts {
   readonly name: string;
@@ -9,12 +11,18 @@ export interface SheetFacts {
   readonly isFiltered: boolean;
   /** Address of the merged cells, "" where there are none; null where it is not known. */
   readonly merged: string | null;
+  /** Where a used range ends that is too far to be read; else null. */
+  readonly tooFar: string | null;
 }
 
 /** The facts that a reader of the findings should know, in words. */
 export function notesOn(sheet: SheetFacts): string[] {
   const { name, merged } = sheet;
   const notes: string[] = [];
+  if (sheet.tooFar)
+    notes.push(
+      `${name} is used as far as ${sheet.tooFar}, so only its first ${farRows} rows and ${farCols} columns are read. Clear what stands far from the rest, and read again.`,
+    );
   if (sheet.visibility !== "Visible")
     notes.push(`${name} is a hidden sheet. It is read like the others.`);
   if (sheet.isProtected)

@@ -2,6 +2,7 @@ import { maxRows } from "../../cells";
 import { sheetGone } from "../host-error";
 import { type Book, run } from "../run";
 import type { WorkbookReading } from "../types";
+import { extentOf } from "./extent";
 import { type Piece, readPieces, type SheetPlan } from "./pieces";
 import { SheetCells } from "./sheet-cells";
 
@@ -44,8 +45,7 @@ async function reread(
   await book.sync();
   if (proxy.isNullObject) throw sheetGone(sheet);
 
-  const bottom = used.isNullObject ? -1 : used.rowIndex + used.rowCount - 1;
-  const right = used.isNullObject ? -1 : used.columnIndex + used.columnCount - 1;
+  const { bottom, right } = extentOf(used);
   const before = reading.file.sheets.find((grid) => grid.name === proxy.name);
   const known = before instanceof SheetCells ? before : undefined;
   const cells = new SheetCells(proxy.name, bottom + 1, right + 1, known);

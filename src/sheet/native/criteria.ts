@@ -1,5 +1,6 @@
 import { type CellValue, isCellError } from "../../cells";
 import { textNumber } from "../coerce";
+import { wildcard } from "./wildcard";
 
 /** Whether a cell meets a criterion such as ">=5", "a*", "<>" or 12. */
 export interface Criterion {
@@ -71,25 +72,4 @@ function ordered(sign: string, operand: string): Criterion {
       return judge(own < text ? -1 : own > text ? 1 : 0);
     },
   };
-}
-
-/** A pattern with * ? and ~ as a regular expression over the whole text; undefined without them. */
-export function wildcard(text: string): RegExp | undefined {
-  return /[*?~]/.test(text) ? new RegExp(`^${wildcardSource(text)}$`, "is") : undefined;
-}
-
-/** The pattern as the source of a regular expression. */
-export function wildcardSource(text: string): string {
-  let source = "";
-  for (let i = 0; i < text.length; i++) {
-    const sign = text.charAt(i);
-    const next = text.charAt(i + 1);
-    if (sign === "~" && (next === "*" || next === "?" || next === "~")) {
-      source += `\\${next}`;
-      i++;
-    } else if (sign === "*") source += source.endsWith(".*") ? "" : ".*";
-    else if (sign === "?") source += ".";
-    else source += sign.replace(/[\\^$.|+()[\]{}]/, "\\$&");
-  }
-  return source;
 }

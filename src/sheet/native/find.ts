@@ -1,9 +1,9 @@
 import { type CellError, type CellValue, isCellError } from "../../cells";
 import { Area, type Value } from "../area";
 import { compare } from "../coerce";
-import { wildcard } from "./criteria";
 import { placesOf } from "./places";
 import { vectorOf } from "./read";
+import { wildcard } from "./wildcard";
 
 /** How a look-up takes a value for found. */
 export type Match = "exact" | "wildcard" | "at most" | "at least";

@@ -2,10 +2,10 @@ import { format } from "numfmt";
 import { type CellError, type CellValue, errors, isCellError } from "../../cells";
 import type { Value } from "../area";
 import { numberText, toNumber, toText } from "../coerce";
-import { wildcardSource } from "./criteria";
 import { rounded } from "./math";
 import type { Natives } from "./natives";
 import { forEachValue, oneOf } from "./read";
+import { Wildcard } from "./wildcard";
 
 /** Longest text a cell can hold. */
 const longest = 32_767;
@@ -115,8 +115,7 @@ function position(index: number, text: string, start: number): CellValue {
 function search(part: string, text: string, start = 1): CellValue {
   if (start < 1) return errors.value;
   const from = Math.trunc(start) - 1;
-  const found = text.slice(from).search(new RegExp(wildcardSource(part), "is"));
-  return position(found < 0 ? -1 : found + from, text, start);
+  return position(new Wildcard(part).search(text, from), text, start);
 }
 
 /** The characters 128 to 159 of the Windows code page, which CHAR and CODE count by. */

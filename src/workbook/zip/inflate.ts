@@ -59,7 +59,8 @@ function inflateByHost(entry: ZipEntry, budget: Budget, host: HostZip): Uint8Arr
 /** The entry's bytes, counted while they inflate and checked against size and checksum. */
 export function unpackEntry(entry: ZipEntry, budget: Budget, host?: HostZip): Uint8Array {
   let bytes = entry.data;
-  if (entry.method === 0) {
+  // Some writers call an empty entry deflated and store nothing at all.
+  if (entry.method === 0 || (bytes.length === 0 && entry.size === 0)) {
     budget.take(bytes.length);
     if (bytes.length !== entry.size) throw damagedEntry(entry.name, "has a wrong size");
   } else {
