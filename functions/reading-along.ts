@@ -43,14 +43,25 @@ export function sourceOf(edition: any[][], room: any[][], duty: any[][]): any[][
   });
 }
 
-const headings = ["edition", "what", "value", "unit", "work", "clause", "mark", "note"];
+const headings = [
+  "edition",
+  "what",
+  "value",
+  "unit",
+  "work",
+  "clause",
+  "mark",
+  "read in",
+  "on",
+  "note",
+];
 
 /**
  * Every number that the editions and rules rest on, one a row below a row of headings.
  * @customfunction EDITIONS
  * @helpurl https://localhost:3443/help/editions.html
  * @param {any[][]} [edition] One edition or code, such as 62.2-2016; all of them where left out.
- * @returns {any[][]} Edition, what, value, unit, work, clause, mark and note, side by side.
+ * @returns {any[][]} Edition, what, value, unit, work, clause, mark, document, date and note, side by side.
  */
 export function editionsOf(edition: any[][]): any[][] {
   const cell = toMatrix(edition)[0]?.[0];
@@ -64,7 +75,7 @@ export function editionsOf(edition: any[][]): any[][] {
 }
 
 function numberRow({ edition, what, value, unit, source }: NumberEntry): unknown[] {
-  const { work, clause, mark } = source;
+  const { work, clause, mark, document = "", traced = "" } = source;
   const shown = Number.isFinite(value) ? value : "no end";
-  return [edition, what, shown, unit, work, clause, mark, verifyNote(mark)];
+  return [edition, what, shown, unit, work, clause, mark, document, traced, verifyNote(mark)];
 }

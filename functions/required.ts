@@ -43,7 +43,9 @@ export function roomRateOf(
     const volume = pick(volumes, i);
     const size = Number.isNaN(volume) ? undefined : volume;
     try {
-      return roomRate(findEdition(named), findRoom(kind), findDuty(running), system, size).rate;
+      return roomRate(findEdition(named), findRoom(kind), findDuty(running), system, {
+        volume: size,
+      }).rate;
     } catch (error) {
       return fromError(error);
     }

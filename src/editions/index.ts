@@ -2,24 +2,27 @@
  * Editions of standards and codes, as data: rates and limits, each number with its clause and how
  * far it has been traced. Nothing here computes; `src/job` applies the rules.
  */
-export { type BalancedRule, balancedRules } from "./balanced";
-export { type Code, codes } from "./codes";
-export * from "./ducts";
-export * from "./edition";
-export * from "./efficacy";
+export { allEditions } from "./data";
+export * from "./dwelling";
+export type { Edition } from "./edition";
+export * from "./equipment";
 export {
+  balancedRules,
+  balanceRules,
+  codes,
+  designMatchRules,
+  ductRules,
   editions,
-  findDuct,
-  findDuty,
+  efficacyRules,
   findEdition,
-  findFan,
-  findRoom,
   findRule,
-  UnknownNameError,
+  makeupAirRules,
+  soundRules,
 } from "./find";
+export { oneOf, UnknownNameError } from "./finder";
 export type { CreditRule, InfiltrationRule } from "./infiltration";
-export { type MakeupAirRule, makeupAirRules } from "./makeup-air";
+export { findDuct, findDuty, findFan, findRoom } from "./names";
 export type { Rate, System } from "./rate";
-export type { CycleRule, EffectivenessRow, RunTimeRule } from "./run-time";
-export { type SoundRule, soundRules } from "./sound";
-export { type DesignMatchRule, designMatchRules, retestBands } from "./tolerances";
+export * from "./room";
+export type { CycleRule, RunTimeRule } from "./run-time";
+export { retestBands } from "./tolerances";

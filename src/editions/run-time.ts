@@ -7,21 +7,8 @@ export interface RunTimeRule {
   readonly source: Source;
 }
 
-/** Effectiveness of a fan that runs this share of its cycle. */
-export interface EffectivenessRow {
-  readonly upTo: number;
-  /** Whether `upTo` itself belongs to the row. */
-  readonly edge: "inside" | "outside";
-  readonly effectiveness: number;
-}
-
-/** A plain average over short cycles; an effectiveness by share of time over longer ones. */
+/** A plain average over cycles of these hours at most. */
 export interface CycleRule {
   readonly averageHours: number;
   readonly source: Source;
-  readonly longer: {
-    readonly mostHours: number;
-    readonly rows: readonly EffectivenessRow[];
-    readonly source: Source;
-  };
 }

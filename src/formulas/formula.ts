@@ -16,6 +16,10 @@ export interface Source {
   readonly work: string;
   readonly clause: string;
   readonly mark: Mark;
+  /** In what the number was read, where that is not the work itself. */
+  readonly document?: string;
+  /** The day on which it was read there, such as 2026-11-27. */
+  readonly traced?: string;
 }
 
 /** A unit shared by both systems, or one for each: "ip" (in², cfm, ft²) and "si" (cm², L/s, m²). */

@@ -11,9 +11,11 @@ export function rateIfBalanced(
   rate: number,
   balancedAndDucted: boolean,
 ): RequiredRate {
-  const { reduction, source } = findRule("reduction for balanced systems", balancedRules, code);
+  const rule = findRule("reduction for balanced systems", balancedRules, code);
+  const { reduction, increase, source } = rule;
   if (!(rate > 0)) throw new InputError(`rate ${rate}: give a number above 0`);
-  const given = { T: rate, r: balancedAndDucted ? reduction : 0 };
+  // A system that is neither balanced nor distributed: what is one of them needs less.
+  const given = { T: rate, r: balancedAndDucted ? reduction : -(increase?.neither ?? 0) };
   return {
     rate: oneValue(balancedRate, given),
     source,

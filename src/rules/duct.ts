@@ -50,7 +50,7 @@ export function longestDuct(
   if (length === 0) return { value: "not allowed", source, working: `${place}: not allowed` };
   if (length === Number.POSITIVE_INFINITY)
     return { value: "no limit", source, working: `${place}: no limit` };
-  const given = { L0: length, e: rule.elbow, n: elbows };
+  const given = { L0: length, e: rule.elbow, n: Math.max(0, elbows - (rule.freeElbows ?? 0)) };
   const left = oneValue(ductLeft, given);
   return {
     value: left > 0 ? left : "not allowed",

@@ -39,9 +39,11 @@ export function dwellingRate(
   if (!(floorArea > 0)) throw new InputError(`floor area ${floorArea}: give an area above 0`);
   if (!Number.isInteger(bedrooms) || bedrooms < 0)
     throw new InputError(`${bedrooms} bedrooms: give a whole number, 0 or more`);
-  const usable = edition.dwelling.filter((rule) => !("system" in rule) || rule.system === system);
+  const usable = edition.dwelling.filter((rule) => isStated(rule, system));
   const wanted = method?.trim().toLowerCase();
   const rule = wanted ? usable.find((entry) => entry.method === wanted) : usable[0];
+  if (usable.length === 0)
+    throw noRule(edition, "rate for a whole dwelling", ({ dwelling }) => dwelling.length > 0);
   if (!rule) {
     const known: Method[] = usable.map((entry) => entry.method);
     throw new UnknownNameError(
@@ -67,6 +69,11 @@ function byRule(rule: DwellingRule, area: number, bedrooms: number, system: Syst
   }
 }
 
+/** Whether a rule is stated in these units. */
+export function isStated(rule: DwellingRule, system: System): boolean {
+  return "system" in rule ? rule.system === system : rule.areaRate[system] !== undefined;
+}
+
 /** The rate with what each person above bedrooms + 1 adds, by equation and by table alike. */
 function forPersons(
   edition: Edition,
@@ -77,9 +84,9 @@ function forPersons(
 ): RequiredRate {
   if (!Number.isInteger(n) || n < 0)
     throw new InputError(`${n} occupants: give a whole number, 0 or more`);
-  const further = personsOf(edition);
+  const further = personsOf(edition, system);
   if (!further?.furtherPerson)
-    throw noRule(edition, "rate by persons", (each) => personsOf(each) !== undefined);
+    throw noRule(edition, "rate by persons", (each) => personsOf(each, system) !== undefined);
   const { each, source } = further.furtherPerson;
   const N = Math.max(bedrooms, further.leastBedrooms);
   const given = { R: before.rate, b: statedIn(each, system, edition.id), n, N };
@@ -92,9 +99,10 @@ function forPersons(
   };
 }
 
-function personsOf(edition: Edition): EquationRule | undefined {
+export function personsOf(edition: Edition, system: System): EquationRule | undefined {
   return edition.dwelling.find(
-    (rule): rule is EquationRule => rule.method === "equation" && rule.furtherPerson !== undefined,
+    (rule): rule is EquationRule =>
+      rule.method === "equation" && rule.furtherPerson?.each[system] !== undefined,
   );
 }
 
@@ -104,10 +112,13 @@ function byEquation(rule: EquationRule, A: number, bedrooms: number, system: Sys
   if (a === undefined || b === undefined)
     throw new UnknownNameError(`${rule.source.work} has no equation in ${flowUnit(system)}`);
   const given = { a, A, b, N: Math.max(bedrooms, rule.leastBedrooms) };
+  const rate = oneValue(dwellingRateEquation, given);
+  const least = rule.least?.[system] ?? 0;
+  const working = typeset(dwellingRateEquation, system, given).numbers.join("; ");
   return {
-    rate: oneValue(dwellingRateEquation, given),
+    rate: Math.max(rate, least),
     source: rule.source,
-    working: typeset(dwellingRateEquation, system, given).numbers.join("; "),
+    working: rate < least ? `${working}; not below ${least} ${flowUnit(system)}` : working,
   };
 }
 
@@ -130,14 +141,22 @@ function byTable(rule: TableRule, area: number, bedrooms: number): RequiredRate 
 function byLarger(rule: LargerRule, A: number, bedrooms: number): RequiredRate {
   const last = rule.byBedrooms.length - 1;
   const at = Math.max(0, bedrooms - rule.leastBedrooms);
+  if (at > last && rule.eachFurther === undefined)
+    throw new InputError(
+      `${rule.source.work} ${rule.source.clause} ends at ${rule.leastBedrooms + last} bedrooms: see its other standard for more`,
+    );
   const listed = rule.byBedrooms[Math.min(at, last)] ?? 0;
-  const B = listed + Math.max(0, at - last) * rule.eachFurther;
+  const B = listed + Math.max(0, at - last) * (rule.eachFurther ?? 0);
+  const most = rule.mostByBedrooms?.[at];
   const given = { a: rule.areaRate, A, B };
   const rate = oneValue(dwellingRateLarger, given);
   return {
     rate,
     source: rate > B ? rule.areaSource : rule.source,
-    working: typeset(dwellingRateLarger, "si", given).numbers.join("; "),
+    working: [
+      ...typeset(dwellingRateLarger, "si", given).numbers,
+      ...(most === undefined ? [] : [`at most ${most} L/s`]),
+    ].join("; "),
   };
 }
 

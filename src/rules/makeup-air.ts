@@ -18,7 +18,8 @@ export function makeupAir(
   const rule = findRule("rule for makeup air", makeupAirRules, code);
   const { source } = rule;
   if (!(flow > 0)) throw new InputError(`flow ${flow}: give a number above 0`);
-  const above = statedIn(rule.above, system, rule.code);
+  const without = appliance === false && rule.aboveWithout;
+  const above = statedIn(without || rule.above, system, rule.code);
   const stands = `${flow} of ${above} ${flowUnit(system)}`;
   if (flow <= above) return { value: "not needed", source, working: `${stands}: not above it` };
   if (!rule.onlyWithAppliance) return { value: "needed", source, working: `${stands}: above it` };

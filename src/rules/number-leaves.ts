@@ -30,7 +30,18 @@ interface Around {
 type Edges = readonly [key: string, edges: readonly number[]];
 
 /** Texts that tell one thing from its neighbours stand under other keys than these. */
-const notNames = new Set(["id", "code", "title", "note", "unit", "system", "reads", "edge"]);
+const notNames = new Set([
+  "id",
+  "title",
+  "note",
+  "unit",
+  "system",
+  "reads",
+  "edge",
+  "is",
+  "together",
+  "of",
+]);
 
 /**
  * Every number in data of any shape, in its order. Sources are not walked. A number of a list or

@@ -20,7 +20,6 @@ const unitByKey: Readonly<Record<string, string | UnitBySystem>> = {
   above: flow,
   from: flow,
   below: flow,
-  exemptFrom: flow,
   floorFlow: flow,
   areaRate: perArea,
   byDefault: perArea,
@@ -43,20 +42,33 @@ const unitByKey: Readonly<Record<string, string | UnitBySystem>> = {
   reduction: "1",
   mostOfTotal: "1",
   upTo: "1",
-  effectiveness: "1",
   rows: "1",
-  "efficacyRules.least": { ip: "cfm/W", si: "L/s/W" },
-  "efficacyRules.from": "cfm",
-  "efficacyRules.below": "cfm",
-  "ductRules.diameter": "in",
-  "ductRules.lengths": "ft",
-  "ductRules.elbow": "ft",
-  "ductRules.ratedFlows": "cfm",
-  "soundRules.on demand": "sone",
-  "soundRules.continuous": "sone",
+  mostByBedrooms: flow,
+  exemptAbove: flow,
+  aboveWithout: flow,
+  orFlow: flow,
+  floorAbove: { ip: "ft²", si: "m²" },
+  floorTo: { ip: "ft²", si: "m²" },
+  mainRooms: "rooms",
+  captures: "%",
+  listedAt: "in w.c.",
+  ratedAt: "in w.c.",
+  freeElbows: "elbows",
+  one: "1",
+  neither: "1",
+  "balance.within": "1",
+  "efficacy.least": { ip: "cfm/W", si: "L/s/W" },
+  "efficacy.from": "cfm",
+  "efficacy.below": "cfm",
+  "ducts.diameter": "in",
+  "ducts.lengths": "ft",
+  "ducts.elbow": "ft",
+  "ducts.ratedFlows": "cfm",
+  "sound.on demand": "sone",
+  "sound.continuous": "sone",
 };
 
-/** The unit of what stands under a key in a list; "" where nothing says. */
-export function statedUnit(list: string, key: string): string | UnitBySystem {
-  return unitByKey[`${list}.${key}`] ?? unitByKey[key] ?? "";
+/** The unit of what stands under a key in a part of an edition; "" where nothing says. */
+export function statedUnit(part: string, key: string): string | UnitBySystem {
+  return unitByKey[`${part}.${key}`] ?? unitByKey[key] ?? "";
 }

@@ -1,9 +1,15 @@
-import * as editionData from "../editions";
-import { type Edition, editions, findEdition, UnknownNameError } from "../editions";
+import {
+  allEditions,
+  type Edition,
+  findEdition,
+  oneOf,
+  retestBands,
+  UnknownNameError,
+} from "../editions";
 import type { Mark, Source } from "../formulas";
 import { usualAir } from "./air";
 import { instruments } from "./instruments";
-import { inWords, numberLeaves } from "./number-leaves";
+import { numberLeaves } from "./number-leaves";
 import { statedUnit } from "./number-units";
 import { usualPan } from "./pan";
 import { usualReading } from "./usual-reading";
@@ -29,21 +35,18 @@ export function verifyNote(mark: Mark): string {
 }
 
 /**
- * Every number of the editions and of what other codes set, and the constants and limits of the
- * rules, in reading order. All that `src/editions` exports is walked, whatever its shape: a new
- * edition or list of rules is here without being named.
+ * Every number of the editions, and the constants and limits of the rules, in reading order. An
+ * edition is walked whatever its shape: a new one is here without being named.
  */
 export function everyNumber(): NumberEntry[] {
-  const fixed = [usualReading, Object.values(usualAir), Object.values(usualPan), instruments];
-  return [
-    ...editions.flatMap((edition) => entriesOf("", edition)),
-    ...Object.entries(editionData)
-      .filter(([, data]) => typeof data !== "function" && data !== editions)
-      .flatMap(([name, data]) =>
-        (Array.isArray(data) ? data : [data]).flatMap((item: unknown) => entriesOf(name, item)),
-      ),
-    ...fixed.flatMap((data) => entriesOf("", data)),
+  const fixed = [
+    retestBands,
+    usualReading,
+    Object.values(usualAir),
+    Object.values(usualPan),
+    instruments,
   ];
+  return [...allEditions, ...fixed].flatMap(entriesOf);
 }
 
 /**
@@ -60,20 +63,19 @@ export function numbersOf(name: string): NumberEntry[] {
   try {
     wanted ??= findEdition(name).id;
   } catch {
-    throw new UnknownNameError(`unknown edition "${name}": use one of ${known.join(", ")}`);
+    throw new UnknownNameError(`unknown edition "${name}": ${oneOf(name, known)}`);
   }
   return all.filter(({ edition }) => edition === wanted);
 }
 
-/** The numbers of one thing; `list` is the name of the list that it stands in. */
-function entriesOf(list: string, item: unknown): NumberEntry[] {
-  const { id, code, title, systems } = item as Partial<Edition> & { readonly code?: string };
+function entriesOf(item: unknown): NumberEntry[] {
+  const { id, title, systems } = item as Partial<Edition>;
   const only = systems?.length === 1 ? systems[0] : undefined;
   return numberLeaves(item, only).map((leaf) => {
-    const unit = leaf.unit ?? statedUnit(list, leaf.key);
-    const parts = list === "" ? leaf.parts : [inWords(list), ...leaf.parts];
+    const { parts } = leaf;
+    const unit = leaf.unit ?? statedUnit(parts[0] ?? "", leaf.key);
     return {
-      edition: code ?? id ?? everyEdition,
+      edition: id ?? everyEdition,
       // A number of one system whose unit does not show it.
       what: (leaf.system && !leaf.unit && typeof unit === "string" && leaf.system !== only
         ? [...parts.filter((part) => part !== leaf.system), leaf.system]
@@ -81,7 +83,7 @@ function entriesOf(list: string, item: unknown): NumberEntry[] {
       ).join(", "),
       value: leaf.value,
       unit: typeof unit === "string" ? unit : leaf.system ? unit[leaf.system] : "",
-      source: leaf.source ?? { work: title ?? code ?? list, clause: "", mark: "from memory" },
+      source: leaf.source ?? { work: title ?? "", clause: "", mark: "from memory" },
     };
   });
 }

@@ -38,21 +38,15 @@ function inCycles(
   f: number,
   hours = rule.averageHours,
 ): RequiredRate {
-  const { longer } = rule;
-  if (hours > longer.mostHours)
+  if (hours > rule.averageHours)
     throw new InputError(
-      `cycleHours ${hours}: ${edition.id} allows at most ${longer.mostHours} hours from start to start`,
+      `cycleHours ${hours}: ${edition.id} averages plainly over ${rule.averageHours} hours at most; beyond that it has a table that is not held here: work from your copy`,
     );
-  const short = hours <= rule.averageHours;
-  const row = longer.rows.find(({ upTo, edge }) => (edge === "inside" ? f <= upTo : f < upTo));
-  const given = { R, e: short ? 1 : (row?.effectiveness ?? 1), f };
-  const kind = short
-    ? `plain average over cycles of ${hours} h`
-    : `effectiveness ${given.e} over cycles of ${hours} h`;
+  const given = { R, e: 1, f };
   return {
     rate: oneValue(onRate, given),
-    source: short ? rule.source : longer.source,
-    working: `${kind}; ${worked(onRate, given, "ip")}`,
+    source: rule.source,
+    working: `plain average over cycles of ${hours} h; ${worked(onRate, given, "ip")}`,
   };
 }
 

@@ -23,12 +23,12 @@ export function loudest(
       working: `mounted away with at least ${rule.remoteDuct.ip} ft of duct: exempt`,
     };
   if (flow !== undefined) {
-    const exempt = statedIn(rule.exemptFrom, system, rule.code);
-    if (flow >= exempt)
+    const exempt = statedIn(rule.exemptAbove, system, rule.code);
+    if (flow > exempt)
       return {
         value: "no limit",
         source,
-        working: `${flow} ${flowUnit(system)}, ${exempt} or more: exempt`,
+        working: `${flow} ${flowUnit(system)}, above ${exempt}: exempt`,
       };
   }
   const value = rule.limits[duty];

@@ -14,13 +14,15 @@ export function sourceText({ work, clause, mark }: Source): string {
 export function roomSource(edition: Edition, room: RoomKind, duty: Duty): string {
   const [system = "ip"] = edition.systems;
   // The source is the same for every volume: any serves where the edition asks for air changes.
-  return sourceText(roomRate(edition, room, duty, system, 1).source);
+  return sourceText(roomRate(edition, room, duty, system, { volume: 1 }).source);
 }
 
 /** Where the edition's usual rule for a whole dwelling stands; both places where it has two. */
 export function dwellingSource(edition: Edition): string {
-  const [rule] = edition.dwelling;
-  if (!rule) throw new InputError(`${edition.id} sets no rate for a whole dwelling`);
-  const places = [rule.source, ...("areaSource" in rule ? [rule.areaSource] : [])];
-  return places.map(sourceText).join("; ");
+  const [usual] = edition.dwelling;
+  if (!usual) throw new InputError(`${edition.id} sets no rate for a whole dwelling`);
+  const places = edition.dwelling
+    .filter(({ method }) => method === usual.method)
+    .flatMap((rule) => [rule.source, ...("areaSource" in rule ? [rule.areaSource] : [])]);
+  return [...new Set(places.map(sourceText))].join("; ");
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import {
   balancedRules,
+  balanceRules,
   codes,
   designMatchRules,
   ductRules,
@@ -22,6 +23,7 @@ const lists = {
   "duct lengths": ductRules,
   "makeup air": makeupAirRules,
   "balanced systems": balancedRules,
+  "supply against exhaust": balanceRules,
   "design matches": designMatchRules,
 } as const;
 
@@ -34,7 +36,7 @@ function sourcesIn(data: unknown): { work: string; clause: string; mark: string 
 
 describe("the codes beside the editions", () => {
   it("keep the ids that job workbooks hold", () => {
-    expect(codes.map(({ id }) => id)).toEqual([
+    for (const id of [
       "IRC-2015",
       "IRC-2018",
       "IMC-2021",
@@ -43,7 +45,8 @@ describe("the codes beside the editions", () => {
       "IECC-2021",
       "10-CFR-460",
       "ENERGY-STAR-3.1",
-    ]);
+    ])
+      expect(known).toContain(id);
     expect(new Set(known).size).toBe(known.length);
   });
 });

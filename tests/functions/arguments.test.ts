@@ -130,7 +130,11 @@ describe("names that are not known", () => {
     ],
     ["DEFICIT", ["62.2-2016", "utility", 0], "it has bathroom, kitchen hood, kitchen"],
     ["DEFICIT_RATE", ["IRC-2021", 60, 30], "IRC-2021 has no alternative"],
-    ["BALANCED_RATE", ["62.2-2016", 60, "yes"], "use one of IRC-2021, IMC-2021"],
+    [
+      "BALANCED_RATE",
+      ["62.2-2016", 60, "yes"],
+      "use one of IRC-2021, IRC-2024, IMC-2021, IMC-2024, WA-2021",
+    ],
     ["MIN_EFFICACY", ["IECC-2021", "jet"], 'unknown fan kind "jet": use one of heat recovery'],
     [
       "MIN_EFFICACY",
@@ -139,7 +143,7 @@ describe("names that are not known", () => {
     ],
     ["MAX_SONE", ["IRC-2021", "continuous"], "use one of 62.2-2010"],
     ["DUCT_LIMIT", ["IRC-2021", "oval", 4, 50], "use one of flex, smooth"],
-    ["MAKEUP_AIR", ["62.2-2016", 600], "use one of IRC-2015, IRC-2018, IRC-2021"],
+    ["MAKEUP_AIR", ["62.2-2016", 600], "use one of IRC-2015, IRC-2018, IRC-2021, IRC-2024"],
     ["DESIGN_MATCH", ["house", 80, 90], 'unknown programme "house": use one of ENERGY-STAR-3.1'],
     [
       "VERDICT",

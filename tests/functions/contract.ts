@@ -444,7 +444,7 @@ export const contracts: readonly Contract[] = [
         [0, "above 0"],
         [50, "up to 1"],
       ]),
-      optional(number("cycleHours", [3, 2, 24], "as if left out")),
+      optional(number("cycleHours", [3, 2, 1], "as if left out")),
     ],
   },
   {
@@ -487,7 +487,7 @@ export const contracts: readonly Contract[] = [
     arguments: [
       name("edition", ["62.2-2016", "ENERGY-STAR-3.1", "62.2-2010"], "#N/A"),
       name("duty", ["continuous", "on demand", "on demand"], ""),
-      optional({ ...number("flow", [80, 110, 450], "as if left out"), inUnits: true }),
+      optional({ ...number("flow", [200, 110, 450], "as if left out"), inUnits: true }),
       optional(name("remote", ["no", "yes", "no"], "as if left out")),
       units,
     ],

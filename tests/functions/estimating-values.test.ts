@@ -119,7 +119,7 @@ describe("what the functions for instruments, pans and estimates give", () => {
       "ASHRAE 62.2-2016, table 5.1 (from memory, verify against your copy)",
     );
     expect(cellOf("SOURCE", "62.2-2016", "kitchen hood", "continuous")).toBe(
-      "ASHRAE 62.2-2016, table 5.2 (read)",
+      "ASHRAE 62.2-2016, table 5.2 (two sources)",
     );
     expect(cellOf("SOURCE", "IRC-2021")).toBe("IRC 2021, M1505.4.3, table M1505.4.3(1) (read)");
     // A row of the Fans sheet that is not filled in yet has no source; the dwelling's is not meant.
@@ -136,9 +136,11 @@ describe("what the functions for instruments, pans and estimates give", () => {
       "work",
       "clause",
       "mark",
+      "read in",
+      "on",
       "note",
     ]);
-    expect(rows.every((row) => row.length === 8 && row[0] === "ADF-2021")).toBe(true);
+    expect(rows.every((row) => row.length === 10 && row[0] === "ADF-2021")).toBe(true);
     expect(rows).toContainEqual([
       "ADF-2021",
       "rooms, bathroom, on demand, rate",
@@ -147,6 +149,8 @@ describe("what the functions for instruments, pans and estimates give", () => {
       "Approved Document F, volume 1, 2021 (England)",
       "table 1.1",
       "from memory",
+      "examination questions on Approved Document F",
+      "2026-11-27",
       "verify against your copy",
     ]);
   });

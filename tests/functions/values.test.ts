@@ -123,10 +123,10 @@ describe("what the worksheet functions give", () => {
     expect(fans).toEqual([[close(22.854)], [close(84 - 61.146 ** 2 / 84)]]);
   });
 
-  it("ON_RATE: a plain average, an effectiveness or a factor", () => {
+  it("ON_RATE: a plain average or a factor", () => {
     expect(
-      call("ON_RATE", column("62.2-2016", "62.2-2016", "IRC-2021"), 72, 0.5, column("", 12, "")),
-    ).toEqual([[close(144)], [close(288)], [close(144)]]);
+      call("ON_RATE", column("62.2-2016", "62.2-2016", "IRC-2021"), 72, 0.5, column("", 1, "")),
+    ).toEqual([[close(144)], [close(144)], [close(144)]]);
   });
 
   it("DEFICIT: none is no fan, a blank is not measured yet", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { findEdition, UnknownNameError } from "../../src/editions";
-import { roomRate } from "../../src/job";
+import { type RoomFacts, roomRate } from "../../src/job";
 
 const edition = findEdition("62.2-2016");
 
@@ -14,11 +14,14 @@ describe("the rate of a room", () => {
 
   it("is air changes of the room's volume where the edition asks for those", () => {
     // 5 an hour of 960 ft³: 4800 ft³/h, 80 ft³/min. 5 an hour of 27 m³: 135 m³/h, 37.5 L/s.
-    expect(roomRate(edition, "kitchen", "continuous", "ip", 960)).toMatchObject({
+    expect(roomRate(edition, "kitchen", "continuous", "ip", { volume: 960 })).toMatchObject({
       rate: 80,
       working: "5 air changes an hour of 960 ft³",
     });
-    expect(roomRate(edition, "kitchen", "continuous", "si", 27).rate).toBeCloseTo(37.5, 12);
+    expect(roomRate(edition, "kitchen", "continuous", "si", { volume: 27 }).rate).toBeCloseTo(
+      37.5,
+      12,
+    );
   });
 
   it("asks for the volume where it needs one", () => {
@@ -27,11 +30,42 @@ describe("the rate of a room", () => {
     );
   });
 
-  it("is the smaller where a fixed rate stands beside air changes", () => {
-    expect(roomRate(edition, "kitchen", "on demand", "ip").rate).toBe(300);
-    expect(roomRate(edition, "kitchen", "on demand", "ip", 960).rate).toBe(80);
-    expect(roomRate(edition, "kitchen", "on demand", "ip", 3600).rate).toBe(300);
-    expect(roomRate(edition, "kitchen", "on demand", "ip", 4000).rate).toBe(300);
+  it("is the smaller of a fixed rate and air changes, in an enclosed kitchen only", () => {
+    const kitchen = (volume?: number, enclosed?: boolean) =>
+      roomRate(edition, "kitchen", "on demand", "ip", { volume, enclosed });
+    expect(kitchen().rate).toBe(300);
+    expect(kitchen(960, true).rate).toBe(80);
+    expect(kitchen(960, false).rate).toBe(300);
+    expect(kitchen(960).rate).toBe(300);
+    expect(kitchen(960).working).toContain("may stand instead in an enclosed kitchen");
+    expect(kitchen(3600, true).rate).toBe(300);
+    expect(kitchen(4000, true).rate).toBe(300);
+  });
+
+  it("has none for a continuous fan in an open kitchen", () => {
+    const open = { volume: 960, enclosed: false };
+    expect(() => roomRate(edition, "kitchen", "continuous", "ip", open)).toThrow(
+      "62.2-2016 allows no continuous exhaust in an open kitchen",
+    );
+  });
+
+  it("asks for the larger of both where a programme wants both", () => {
+    const programme = findEdition("ENERGY-STAR-3.1");
+    const kitchen = (volume?: number) =>
+      roomRate(programme, "kitchen", "on demand", "ip", { volume }).rate;
+    expect(kitchen(960)).toBe(100);
+    expect(kitchen(1800)).toBe(150);
+    expect(() => kitchen()).toThrow("give the room's volume");
+  });
+
+  it("asks for most while a condition is not known, and for less once it is", () => {
+    const hood = (facts: RoomFacts) =>
+      roomRate(findEdition("CA-2022"), "kitchen hood", "on demand", "ip", facts).rate;
+    expect(hood({})).toBe(280);
+    expect(hood({ cooking: "electric" })).toBe(160);
+    expect(hood({ cooking: "electric", floorArea: 900 })).toBe(130);
+    expect(hood({ cooking: "fuel", floorArea: 1200 })).toBe(250);
+    expect(hood({ floorArea: 2000 })).toBe(180);
   });
 
   it("refuses a room without a rate and lists those there are", () => {

@@ -69,7 +69,7 @@ describe.each(hosts)("a host that %s", (_, file) => {
     expect(verdict.calls[0]?.words).toEqual(["simple acceptance: no tolerance below the rate"]);
     expect(verdict.calls[0]?.result).toBe(verdict.value);
     const required = traced(file, inRow("Fans", "Required", row));
-    expect(required.calls[0]?.sources[0]).toMatchObject({ mark: "two sources" });
+    expect(required.calls[0]?.sources[0]).toMatchObject({ mark: "read" });
     expect(required.calls[0]?.sources[0]?.text).toMatch(/^IRC 2021, .*M1505\.4\.4/);
     const area = traced(file, inRow("Fans", "Open area", row));
     const picked = area.calls[0]?.picked ?? [];

@@ -32,7 +32,7 @@ export const jobSettings: readonly Setting[] = [
     label: "Edition",
     words: ["standard", "code", "rule"],
     help: "The edition whose rates apply, such as 62.2-2016 or IRC-2021",
-    choices: editions.map(({ id }) => id),
+    choices: fitting(editions.map(({ id }) => id)),
   },
   {
     key: "method",
@@ -197,6 +197,11 @@ export const jobSettings: readonly Setting[] = [
     help: "Readings further apart than this are taken again; common practice, set by the job",
   },
 ];
+
+/** As many entries as a drop-down list may spell out: Excel takes 255 characters. */
+function fitting(entries: readonly string[]): readonly string[] {
+  return entries.filter((_, i) => entries.slice(0, i + 1).join().length <= 255);
+}
 
 /** Entries that a drop-down list offers, by setting. */
 export const settingChoices: Readonly<Record<string, readonly string[]>> = Object.fromEntries(

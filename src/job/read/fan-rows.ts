@@ -160,7 +160,9 @@ export class FanRows {
         if (!edition) throw new InputError("no edition");
         const [room, duty] = [findRoom(texts[0] ?? ""), findDuty(texts[1] ?? "")];
         const volume = this.table.number("volume", i);
-        return roomRate(edition, room, duty, system, volume > 0 ? volume : undefined);
+        return roomRate(edition, room, duty, system, {
+          volume: volume > 0 ? volume : undefined,
+        });
       });
       this.rates.set(key, found);
     }

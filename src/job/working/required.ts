@@ -29,7 +29,7 @@ export const required = {
       const room = findRoom(given.text("room"));
       const duty = findDuty(given.text("duty"));
       const volume = given.optionalNumber("volume", { refuse: aboveZero });
-      const { rate, ...why } = roomRate(edition, room, duty, system, volume);
+      const { rate, ...why } = roomRate(edition, room, duty, system, { volume });
       return lookedUp({ ...why, value: rate }, flowUnit, system);
     },
   },

@@ -189,7 +189,10 @@ export const balancedRateWriter: Writer = {
     const T = guards.number("rate", { blank: "nothing yet", need: aboveZero });
     const rule = rowWhere(call, balancedReductions, { "Edition no.": edition(call) });
     const answer = yesNo(call, "balancedDucted");
-    const reduced = plain(balancedRate, { T, r: `IF(${answer}=1,${rule.of("Reduction")},0)` });
+    const reduced = plain(balancedRate, {
+      T,
+      r: `IF(${answer}=1,${rule.of("Reduction")},-${rule.of("Increase")})`,
+    });
     const rate = `IF(${answer}<0,NA(),${rule.orNone(reduced)})`;
     return byEdition(call, guards, {}, ["balancedDucted"], rate);
   },

@@ -53,9 +53,9 @@ export const maxSoneWriter: Writer = {
     const duty = nameNumber(call, "duty", "duty");
     const flow = far(call, "flow");
     const system = systemText(call);
-    const exempt = `IF(${system}="si",${rule.of("Exempt from, si")},${rule.of("Exempt from, ip")})`;
+    const exempt = `IF(${system}="si",${rule.of("Exempt above, si")},${rule.of("Exempt above, ip")})`;
     const limit = `IF(${duty}=1,${rule.of("On demand, sones")},${rule.of("Continuous, sones")})`;
-    const byFlow = `IF(ISNUMBER(${flow}),IF(${exempt}=0,${wrong("not stated in these units")},IF(${flow}>=${exempt},"no limit",${limit})),${limit})`;
+    const byFlow = `IF(ISNUMBER(${flow}),IF(${exempt}=0,${wrong("not stated in these units")},IF(${flow}>${exempt},"no limit",${limit})),${limit})`;
     const known = `IF(${duty}=0,${wrong("duty: say on demand or continuous")},IF(${yesNo(call, "remote")}=1,"no limit",${byFlow}))`;
     return byEdition(call, guards, { kind: "duty" }, ["remote"], rule.orNone(known));
   },
@@ -88,7 +88,7 @@ export const ductLimitWriter: Writer = {
       ]),
     );
     const elbows = call.at("elbows")?.text;
-    const n = elbows ? `IF(ISNUMBER(${elbows}),${elbows},0)` : "0";
+    const n = elbows ? `MAX(0,IF(ISNUMBER(${elbows}),${elbows},0)-${rule.of("Free elbows")})` : "0";
     const left = plain(ductLeft, { L0, e: rule.of("Each elbow, ft"), n });
     const length = `IF(${L0}>=${digits(endless)},"no limit",IF(AND(${L0}>0,${left}>0),${left},"not allowed"))`;
     const inIp = `${systemText(call)}="ip"`;
@@ -113,9 +113,10 @@ export const makeupAirWriter: Writer = {
     const answer = yesNo(call, "appliance");
     const ask = wrong("say whether such an appliance is inside");
     const beside = `IF(${answer}=1,"needed",IF(${answer}=0,"not needed",${ask}))`;
+    const limit = `IF(${answer}=0,${rule.of("Without an appliance")},${rule.of("Above, cfm or L/s")})`;
     const above = `IF(${rule.of("Only with an appliance")}=1,${beside},"needed")`;
     // The answer is read even where the flow settles it.
-    const needed = `IF(AND(${answer}<9,${flow}<=${rule.of("Above, cfm or L/s")}),"not needed",${above})`;
+    const needed = `IF(AND(${answer}<9,${flow}<=${limit}),"not needed",${above})`;
     return byEdition(call, guards, {}, ["appliance"], rule.orNone(needed));
   },
 };

@@ -33,7 +33,7 @@ export const roomRateWriter: Writer = {
     const fixed = rule.of("Rate, cfm or L/s");
     const n = rule.of("Air changes an hour");
     const none = wrong("this rate goes by air changes: give the volume of the room");
-    const onlyFixed = `IF(${fixed}>0,${fixed},${none})`;
+    const onlyFixed = `IF(AND(${fixed}>0,${rule.of("Both")}=0),${fixed},${none})`;
     const rate = V ? byVolume(V) : onlyFixed;
     return guards.result(
       `IF(AND(${room}="",${duty}=""),"",IF(OR(${edition}="",${room}="",${duty}=""),NA(),${rule.orNone(rate)}))`,
@@ -42,8 +42,9 @@ export const roomRateWriter: Writer = {
     function byVolume(V: string): string {
       const [ip, si] = [airChangeRateIp, airChangeRateSi].map((each) => plain(each, { n, V }));
       const changed = guards.bySystem(isSi, ip as string, si as string);
-      const smaller = `IF(${fixed}>0,MIN(${fixed},${changed}),${changed})`;
-      return `IF(AND(ISNUMBER(${V}),${n}>0),${smaller},${onlyFixed})`;
+      const both = `IF(${rule.of("Both")}=1,MAX(${fixed},${changed}),MIN(${fixed},${changed}))`;
+      const either = `IF(${fixed}>0,${both},${changed})`;
+      return `IF(AND(ISNUMBER(${V}),${n}>0),${either},${onlyFixed})`;
     }
   },
 };
@@ -81,9 +82,10 @@ function dwellingRate(call: Call): string {
   );
   const a = rule.of("Rate by area");
   const b = rule.of("Rate by person");
-  const equation = `IF(AND(${a}>0,${b}>0),${plain(dwellingRateEquation, { a, A, b, N: counted })},${wrong("no equation in these units")})`;
+  const equation = `MAX(${rule.of("Least rate")},${plain(dwellingRateEquation, { a, A, b, N: counted })})`;
   const table = `IF(${listed}>0,${listed},${wrong("beyond the end of the table")})`;
-  const further = `MAX(0,${counted}-${rule.of("Last listed")})*${b}`;
+  const last = rule.of("Last listed");
+  const further = `IF(${counted}<=${last},0,IF(${b}<0,${wrong("beyond the bedrooms that are listed")},(${counted}-${last})*${b}))`;
   const larger = plain(dwellingRateLarger, { a, A, B: `(${listed}+${further})` });
   const bounds = { a, A, lo: rule.of("Least rate"), hi: rule.of("Most rate") };
   const bounded = plain(dwellingRateBounded, bounds);

@@ -1,6 +1,6 @@
 import { plain } from "../../algebra";
 import { betweenTwoRows, onRate, runningRate } from "../../formulas";
-import { effectiveness, runningRules, runTimeFactors } from "../aids/tables/running";
+import { runningRules, runTimeFactors } from "../aids/tables/running";
 import { sumOver, wrong } from "../native-text";
 import { aboveZero, Guards, type Need } from "./guards";
 import { byEdition, far, foundBy, nameNumber, rowWhere } from "./names";
@@ -52,16 +52,7 @@ function rateWhileOn(call: Call): string {
   const fits = `AND(${times}>=1-1E-9,ABS(${times}-ROUND(${times},0))<=1E-9)`;
   const isEnough = `AND(${f}>=${rule.of("Least share")},${row.row}>0)`;
   const inSegments = `IF(AND(${fits},${isEnough}),${plain(runningRate, { R, m })},${wrong("the share or the cycle does not fit the segments of this edition")})`;
-  const table = call.aids.tables.get(effectiveness);
-  const of = (column: string) => table.column(column);
-  const passed = `((${of("Edge belongs")}=1)*(${of("Share to")}<${f})+(${of("Edge belongs")}=0)*(${of("Share to")}<=${f}))`;
-  const place = `SUMPRODUCT((${of("Edition no.")}=${no})*${passed})+1`;
-  const listed = call.step(
-    "effectiveness over a longer cycle",
-    sumOver(of("Effectiveness"), [`${of("Edition no.")}=${no}`, `${of("Row")}=${place}`]),
-  );
-  const e = `IF(${hours}<=${rule.of("Hours")},1,IF(${listed}>0,${listed},1))`;
-  const inCycles = `IF(${hours}>${rule.of("Most hours")},${wrong("a longer cycle than this edition allows")},${plain(onRate, { R, e, f })})`;
+  const inCycles = `IF(${hours}>${rule.of("Hours")},${wrong("a longer cycle than this edition averages plainly")},${plain(onRate, { R, e: "1", f })})`;
   const rate = `IF(${rule.of("Kind")}=1,${inSegments},${inCycles})`;
   return call.step("flow while on", rule.orNone(rate));
 }

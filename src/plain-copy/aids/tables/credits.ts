@@ -106,12 +106,13 @@ export const deficitRooms: TableMaker = (sheet) => {
 
 /** What a balanced system takes off. */
 export const balancedReductions: TableMaker = (sheet) => {
-  const rows = balancedRules.map(({ code, reduction, source }): TableCell[] => [
+  const rows = balancedRules.map(({ code, reduction, increase, source }): TableCell[] => [
     code,
     reduction,
+    increase?.neither ?? 0,
     numberOfName("edition", code),
     ...traced(source),
   ]);
-  const headings = ["Edition", "Reduction", "Edition no.", "Clause", "Mark"];
+  const headings = ["Edition", "Reduction", "Increase", "Edition no.", "Clause", "Mark"];
   return numbered(sheet, "Balanced and ducted systems", headings, rows);
 };

@@ -1,4 +1,5 @@
-import type { DwellingRule, Edition, EquationRule, System } from "../../../editions";
+import type { DwellingRule, Edition, System } from "../../../editions";
+import { isStated, personsOf } from "../../../job";
 import { endless } from "../../native-text";
 import type { TableCell } from "../table-sheet";
 import { forEachSystem, numbered, numberOfName, type TableMaker, traced } from "./shared";
@@ -63,10 +64,7 @@ export const dwellingCells: TableMaker = (sheet) => {
 export const furtherPersons: TableMaker = (sheet) => {
   const rows: TableCell[][] = [];
   forEachSystem((edition, system) => {
-    const rule = edition.dwelling.find(
-      (each): each is EquationRule =>
-        each.method === "equation" && each.furtherPerson !== undefined,
-    );
+    const rule = personsOf(edition, system);
     const each = rule?.furtherPerson?.each[system];
     if (!rule?.furtherPerson || each === undefined) return;
     rows.push([
@@ -94,7 +92,7 @@ function forEachRule(
   see: (edition: Edition, system: System, rule: DwellingRule, isFirst: boolean) => void,
 ): void {
   forEachSystem((edition, system) => {
-    const usable = edition.dwelling.filter((rule) => !("system" in rule) || rule.system === system);
+    const usable = edition.dwelling.filter((rule) => isStated(rule, system));
     const seen = new Set<string>();
     usable.forEach((rule, i) => {
       if (seen.has(rule.method)) return;
@@ -108,13 +106,13 @@ function forEachRule(
 function numbersOf(rule: DwellingRule, system: System): TableCell[] {
   switch (rule.method) {
     case "equation": {
-      const { areaRate, personRate, leastBedrooms } = rule;
+      const { areaRate, personRate, leastBedrooms, least } = rule;
       return [
         areaRate[system] ?? null,
         personRate[system] ?? null,
         leastBedrooms,
         null,
-        null,
+        least?.[system] ?? null,
         null,
       ];
     }
@@ -123,7 +121,8 @@ function numbersOf(rule: DwellingRule, system: System): TableCell[] {
     case "larger": {
       const { areaRate, eachFurther, leastBedrooms, byBedrooms } = rule;
       const last = leastBedrooms + byBedrooms.length - 1;
-      return [areaRate, eachFurther, leastBedrooms, last, null, null];
+      // A rate below 0 stands for none.
+      return [areaRate, eachFurther ?? -1, leastBedrooms, last, null, null];
     }
     case "bounded":
       return [rule.areaRate, null, null, null, rule.least, rule.most];

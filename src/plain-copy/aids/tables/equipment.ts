@@ -41,12 +41,12 @@ export const efficacies: TableMaker = (sheet) => {
 };
 
 export const soundLimits: TableMaker = (sheet) => {
-  const rows = soundRules.map(({ code, limits, exemptFrom, remoteDuct, source }): TableCell[] => [
+  const rows = soundRules.map(({ code, limits, exemptAbove, remoteDuct, source }): TableCell[] => [
     code,
     limits["on demand"],
     limits.continuous,
-    exemptFrom.ip ?? null,
-    exemptFrom.si ?? null,
+    exemptAbove.ip ?? null,
+    exemptAbove.si ?? null,
     remoteDuct.ip ?? null,
     numberOfName("edition", code),
     ...traced(source),
@@ -55,8 +55,8 @@ export const soundLimits: TableMaker = (sheet) => {
     "Edition",
     "On demand, sones",
     "Continuous, sones",
-    "Exempt from, ip",
-    "Exempt from, si",
+    "Exempt above, ip",
+    "Exempt above, si",
     "Duct of a remote fan, ft",
     "Edition no.",
     "Clause",
@@ -67,14 +67,23 @@ export const soundLimits: TableMaker = (sheet) => {
 
 /** Where each code's table of ducts ends. */
 export const ductCodes: TableMaker = (sheet) => {
-  const rows = ductRules.map(({ code, ratedFlows, elbow, source }): TableCell[] => [
+  const rows = ductRules.map(({ code, ratedFlows, elbow, freeElbows, source }): TableCell[] => [
     code,
     ratedFlows.at(-1) ?? 0,
     elbow,
+    freeElbows ?? 0,
     numberOfName("edition", code),
     ...traced(source),
   ]);
-  const headings = ["Edition", "Most flow, cfm", "Each elbow, ft", "Edition no.", "Clause", "Mark"];
+  const headings = [
+    "Edition",
+    "Most flow, cfm",
+    "Each elbow, ft",
+    "Free elbows",
+    "Edition no.",
+    "Clause",
+    "Mark",
+  ];
   return numbered(sheet, "Ducts: flows and elbows", headings, rows);
 };
 
@@ -114,11 +123,12 @@ export const ductLengths: TableMaker = (sheet) => {
 };
 
 export const makeupLimits: TableMaker = (sheet) => {
-  const rows = makeupAirRules.flatMap(({ code, above, onlyWithAppliance, source }) =>
+  const rows = makeupAirRules.flatMap(({ code, above, aboveWithout, onlyWithAppliance, source }) =>
     statedSystems(above).map((system): TableCell[] => [
       code,
       system,
       above[system] as number,
+      aboveWithout?.[system] ?? (above[system] as number),
       onlyWithAppliance ? 1 : 0,
       numberOfName("edition", code),
       ...traced(source),
@@ -128,6 +138,7 @@ export const makeupLimits: TableMaker = (sheet) => {
     "Edition",
     "System",
     "Above, cfm or L/s",
+    "Without an appliance",
     "Only with an appliance",
     "Edition no.",
     "Clause",

@@ -8,6 +8,7 @@ const headings = [
   "System",
   "Rate, cfm or L/s",
   "Air changes an hour",
+  "Both",
   "Edition no.",
   "Room no.",
   "Duty no.",
@@ -21,7 +22,16 @@ export const roomRates: TableMaker = (sheet) => {
   const rows: TableCell[][] = [];
   forEachSystem((edition, system) => {
     const seen = new Set<string>();
-    for (const { room, duty, rate, airChanges, note, source } of edition.rooms) {
+    for (const {
+      room,
+      duty,
+      rate,
+      airChanges,
+      together,
+      enclosedOnly,
+      note,
+      source,
+    } of edition.rooms) {
       const key = `${room} ${duty}`;
       if (seen.has(key)) continue;
       seen.add(key);
@@ -31,7 +41,9 @@ export const roomRates: TableMaker = (sheet) => {
         duty,
         system,
         rate?.[system] ?? null,
-        airChanges ?? null,
+        // What only an enclosed kitchen may have instead of a rate takes an answer that is not here.
+        enclosedOnly && rate ? null : (airChanges ?? null),
+        together === "both" ? 1 : 0,
         numberOfName("edition", edition.id),
         numberOfName("room", room),
         numberOfName("duty", duty),

@@ -9,22 +9,12 @@ export const runningRules: TableMaker = (sheet) => {
     const { runTime, cycle } = edition;
     if (runTime) {
       const least = runTime.rows[0]?.[0] ?? 0;
-      return [[edition.id, 1, runTime.segmentHours, null, least, no, ...traced(runTime.source)]];
+      return [[edition.id, 1, runTime.segmentHours, least, no, ...traced(runTime.source)]];
     }
     if (!cycle) return [];
-    const { averageHours, longer, source } = cycle;
-    return [[edition.id, 2, averageHours, longer.mostHours, null, no, ...traced(source)]];
+    return [[edition.id, 2, cycle.averageHours, null, no, ...traced(cycle.source)]];
   });
-  const headings = [
-    "Edition",
-    "Kind",
-    "Hours",
-    "Most hours",
-    "Least share",
-    "Edition no.",
-    "Clause",
-    "Mark",
-  ];
+  const headings = ["Edition", "Kind", "Hours", "Least share", "Edition no.", "Clause", "Mark"];
   return numbered(sheet, "Fans that run part of the time", headings, rows);
 };
 
@@ -48,30 +38,4 @@ export const runTimeFactors: TableMaker = (sheet) => {
     "Mark",
   ];
   return numbered(sheet, "Run-time factors", headings, rows);
-};
-
-/** Effectiveness over longer cycles; a share belongs to the first row that it does not pass. */
-export const effectiveness: TableMaker = (sheet) => {
-  const rows = editions.flatMap(({ id, cycle }) =>
-    (cycle?.longer.rows ?? []).map((row, i): TableCell[] => [
-      id,
-      i + 1,
-      row.upTo,
-      row.edge === "inside" ? 1 : 0,
-      row.effectiveness,
-      numberOfName("edition", id),
-      ...(cycle ? traced(cycle.longer.source) : []),
-    ]),
-  );
-  const headings = [
-    "Edition",
-    "Row",
-    "Share to",
-    "Edge belongs",
-    "Effectiveness",
-    "Edition no.",
-    "Clause",
-    "Mark",
-  ];
-  return numbered(sheet, "Effectiveness over longer cycles", headings, rows);
 };

@@ -64,15 +64,15 @@ export const dwelling: readonly Topic[] = [
   {
     id: "ON_RATE",
     computes: [
-      "A fan that runs part of the time must move more while it runs. ASHRAE 62.2: a plain average over time if it comes on at least once every 3 hours; over longer cycles, up to 24 hours, an effectiveness by share of the time.",
-      "The effectiveness is that of the table of the 2004 and 2007 editions. Later editions have a table by share and turnover, which is not here: over cycles longer than 3 hours check the result against your copy.",
+      "A fan that runs part of the time must move more while it runs. ASHRAE 62.2: a plain average over time if it comes on at least once every 3 hours.",
+      "For cycles longer than 3 hours the editions have a table by share and turnover, which is not here: such a cycle is refused.",
       "IRC: a factor by the share of each 4-hour segment, at least 25 %, on a straight line between the columns. At 75 % it is 1.3, not 1 ÷ 0.75.",
     ],
     result: "Flow while on, in the unit of the rate.",
     formulas: [onRate, runningRate, betweenTwoRows],
     source: {
-      work: "ASHRAE 62.2-2016, 2004 and 2007; IRC 2021",
-      clause: "4.5.1; table of effectiveness; table M1505.4.3(2)",
+      work: "ASHRAE 62.2-2016; IRC 2021",
+      clause: "4.5.1; table M1505.4.3(2)",
       mark: "read",
     },
     troubles: [

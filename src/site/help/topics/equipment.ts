@@ -15,7 +15,7 @@ export const equipment: readonly Topic[] = [
     source: { work: "10 CFR 460", clause: "460.204, table 1", mark: "two sources" },
     troubles: [
       { when: "The code tells fans apart by flow.", args: ["IECC-2021", "bath"] },
-      { when: "The code has no such kind of fan.", args: ["IECC-2021", "range hood"] },
+      { when: "The code has no such kind of fan.", args: ["10-CFR-460", "range hood"] },
       { when: "The edition sets no efficacy.", args: ["62.2-2016", "in-line"] },
       {
         when: "The code states no number in these units.",
