@@ -166,7 +166,7 @@ describe("the Job sheet", () => {
     );
 
   it.each([
-    ["Edition", "62.2-1999", /unknown edition "62.2-1999": use one of 62.2-2010, .*ADF-2021/],
+    ["Edition", "62.2-1999", /unknown edition "62.2-1999": use one of 62.2-2010, .*62.2-2025;/],
     ["Edition", null, /no edition/],
     ["Units", "metric", /unknown units "metric"/],
     ["Lowest pressure (Pa)", "one", /"one" is not a number above 0/],

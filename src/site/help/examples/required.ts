@@ -22,8 +22,8 @@ export const required: readonly Example[] = [
     sums: [{ formula: formulas.dwellingRateEquation, given: { a: 0.03, A: 1800, b: 7.5, N: 3 } }],
     source: {
       work: "ASHRAE 62.2-2016",
-      clause: "4.1.1, eq. 4.1a (IP: read; SI eq. 4.1b: from memory)",
-      mark: "from memory",
+      clause: "4.1.1, eq. 4.1a",
+      mark: "read",
     },
   },
 ];

@@ -42,7 +42,7 @@ export const equipment: readonly Topic[] = [
       { when: "The duty is not known.", args: ["62.2-2016", "often"] },
       {
         when: "The edition's exemption is in cfm only.",
-        args: ["62.2-2016", "continuous", 190, "no", "si"],
+        args: ["ENERGY-STAR-3.1", "continuous", 190, "no", "si"],
       },
     ],
     related: ["MIN_EFFICACY", "ROOM_RATE"],
