@@ -3,7 +3,8 @@ import type { DeficitRule } from "../dwelling";
 import type { Edition } from "../edition";
 import type { CreditRule, InfiltrationRule } from "../infiltration";
 import type { CycleRule } from "../run-time";
-import type { Year } from "./us-62-2";
+
+export type Year = 2010 | 2013 | 2016 | 2019 | 2022;
 
 const of = (year: Year) => sourcesIn(`ASHRAE 62.2-${year}`);
 

@@ -4,9 +4,7 @@ import type { EquationRule, TableRule } from "../dwelling";
 import { type Edition, edition } from "../edition";
 import type { SoundLimit } from "../equipment";
 import type { RoomKind, RoomRule } from "../room";
-import { credits } from "./us-62-2-credits";
-
-export type Year = 2010 | 2013 | 2016 | 2019 | 2022;
+import { credits, type Year } from "./us-62-2-credits";
 
 /** The guides that give room rates and sound limits date from the editions of 2010 to 2016. */
 const ofGuides = (year: number): Mark => (year <= 2016 ? "two sources" : "from memory");
