@@ -1,6 +1,6 @@
 import { worksheetFunctions } from "../../functions";
 import { requireTrees } from "../algebra";
-import { offsetOf } from "../cells";
+import { offsetOf, rectangleOf } from "../cells";
 import { formulas } from "../formulas";
 import type { Grid, JobFile } from "../job";
 import { type SheetCells, SheetModel } from "../sheet";
@@ -14,6 +14,11 @@ export function toJobFile(workbook: Workbook): JobFile {
   const model = new SheetModel(workbook, worksheetFunctions);
   return {
     sheets: workbook.sheets.map((sheet) => ({ ...toGrid(sheet, model), ...looksOf(sheet) })),
+    names: workbook.names,
+    tables: workbook.tables.flatMap(({ name, sheet, ref, columns }) => {
+      const area = rectangleOf(ref);
+      return area ? [{ name, sheet, columns, ...area }] : [];
+    }),
     dateOffset: offsetOf(workbook.date1904),
     fresh: (sheet, row, col) => model.recompute(sheet, row, col),
   };

@@ -1,11 +1,13 @@
+import { rectangleOf } from "../cells";
 import type { Grid } from "../job";
 import type { Sheet } from "../workbook";
 
-/** What is known of a sheet's cells besides what they hold: what is hidden, what is formatted as text. */
+/** What is known of a sheet's cells besides what they hold: what is hidden, merged, formatted as text. */
 export function looksOf(
   sheet: Sheet,
-): Required<Pick<Grid, "hiddenRow" | "hiddenCol" | "isTextFormat">> {
+): Required<Pick<Grid, "hiddenRow" | "hiddenCol" | "isTextFormat" | "merges">> {
   return {
+    merges: sheet.merges.flatMap((text) => rectangleOf(text) ?? []),
     hiddenRow: (row) => sheet.isHiddenRow(row),
     hiddenCol: (col) => sheet.isHiddenCol(col),
     isTextFormat: (row, col) => sheet.isText(row, col),

@@ -1,0 +1,115 @@
+import type { CellValue, Spot } from "../../cells";
+import { type Cells, Kind } from "../cells/cells";
+import type { ReadGrid } from "../host";
+import type { Label } from "../tables/labels";
+import type { Block, FieldValue, Habits, Layout, Role, RoleLine } from "../types";
+import type { Listing } from "./listing";
+import type { PoolBlock } from "./read-pool";
+import { roleLines } from "./role-lines";
+
+/** What is told for a field without a line of its own. */
+export type Told = (index: number, role: Role) => FieldValue | null;
+
+/** Fields that are often written once for the rows below. */
+const spreads: readonly Role[] = ["dwelling", "tester", "date", "fan"];
+
+export class SheetBlock implements Block {
+  readonly sheet: string;
+  readonly grid: ReadGrid;
+  readonly turned: boolean;
+  readonly headings: readonly number[];
+  readonly fans: Int32Array;
+  readonly read: Uint8Array;
+  readonly readings: number;
+  readonly roles: ReadonlyMap<Role, RoleLine>;
+  readonly repeats: readonly RoleLine[];
+  readonly skipped: readonly number[];
+  habits!: Habits;
+  retestOf: number | undefined;
+  told: Told = () => null;
+  private readonly sparse = new Set<Role>();
+
+  constructor(
+    readonly from: PoolBlock,
+    readonly listing: Listing,
+    readonly layout: Layout,
+    readonly labels: readonly Label[],
+  ) {
+    const { cells } = listing;
+    this.sheet = cells.grid.name;
+    this.grid = cells.grid;
+    this.turned = cells.turned;
+    this.headings = [...new Set(listing.sections.flatMap(({ band }) => band))].filter(
+      (row) => row >= 0,
+    );
+    this.fans = listing.rows;
+    this.read = listing.read;
+    this.readings = listing.read.reduce((sum, read) => sum + read, 0);
+    ({ roles: this.roles, repeats: this.repeats } = roleLines(from));
+    this.skipped = listing.skipped;
+    for (const role of spreads) {
+      const line = from.given.get(role);
+      const stats = line === undefined ? undefined : from.stats.get(line);
+      if (stats && stats.filled < stats.looked * 0.75) this.sparse.add(role);
+    }
+  }
+
+  get cells(): Cells {
+    return this.listing.cells;
+  }
+
+  /** Row and column of a field in the cells as they run; undefined without a line. */
+  private at(index: number, role: Role): { row: number; col: number } | undefined {
+    const line = this.from.given.get(role);
+    return line === undefined
+      ? undefined
+      : { row: this.fans[index]!, col: line + this.listing.shifts[index]! };
+  }
+
+  place(index: number, role: Role): Spot | null {
+    const at = this.at(index, role);
+    return at ? this.cells.place(at.row, at.col) : null;
+  }
+
+  field(index: number, role: Role): FieldValue | null {
+    const at = this.at(index, role);
+    if (!at) return this.told(index, role);
+    const { cells } = this;
+    if (cells.isBlank(at.row, at.col) && (this.sparse.has(role) || this.isMerged(at.row, at.col)))
+      for (let row = at.row - 1; row >= this.firstRow(at.row); row--)
+        if (!cells.isBlank(row, at.col))
+          return { value: this.value(row, at.col), place: cells.place(row, at.col), from: "above" };
+    return { value: this.value(at.row, at.col), place: cells.place(at.row, at.col), from: "cell" };
+  }
+
+  number(index: number, role: Role): number | null {
+    const at = this.at(index, role);
+    if (at) {
+      const number = this.cells.number(at.row, at.col);
+      return Number.isNaN(number) ? null : number;
+    }
+    const told = this.told(index, role)?.value;
+    return typeof told === "number" ? told : null;
+  }
+
+  private value(row: number, col: number): CellValue {
+    const { cells } = this;
+    const kind = cells.kind(row, col);
+    if (kind === Kind.number) return cells.number(row, col);
+    if (kind === Kind.blank) return null;
+    if (kind === Kind.text || kind === Kind.textNumber) return cells.text(row, col);
+    const place = cells.place(row, col);
+    return cells.grid.value(place.row, place.col);
+  }
+
+  private isMerged(row: number, col: number): boolean {
+    return this.cells.merges.some(
+      (area) => area.top < row && row <= area.bottom && area.left <= col && col <= area.right,
+    );
+  }
+
+  private firstRow(row: number): number {
+    const section = this.listing.sections.find(({ from, to }) => from <= row && row < to);
+    return section ? (section.band.at(-1) ?? -1) + 1 : 0;
+  }
+}

@@ -1,0 +1,106 @@
+import { units } from "../../units";
+import type { Judgement } from "../evidence/from-formulas";
+import type { LineWords } from "../evidence/from-words";
+import { lawFit, unitsOfConstant } from "../evidence/physics";
+import type { LineStats } from "../evidence/stats";
+import type { Pool } from "../tables/section";
+import { ofFanTest, ofOtherTest } from "../text/vocabulary";
+import type { Role } from "../types";
+import type { Part } from "./split";
+
+/** Whether readings of exhaust fans stand here, with what speaks for and against. */
+export interface Verdict {
+  readonly score: number;
+  readonly reasons: readonly string[];
+  readonly against: readonly string[];
+  readonly constant: number | undefined;
+}
+
+export const enoughForFans = 3;
+
+/** Weighs a block: law and constant, rooms, duties, the three quantities, comparisons, titles. */
+export function judgeBlock(
+  pool: Pool,
+  part: Part,
+  given: ReadonlyMap<Role, number>,
+  stats: ReadonlyMap<number, LineStats>,
+  words: ReadonlyMap<number, LineWords>,
+  judgements: readonly Judgement[],
+  titles: readonly string[],
+): Verdict {
+  const reasons: string[] = [];
+  const against: string[] = [];
+  let score = 0;
+  const add = (weight: number, because: string) => {
+    score += weight;
+    (weight > 0 ? reasons : against).push(because);
+  };
+  const line = (role: Role) => given.get(role);
+  const statsFor = (role: Role) => (line(role) === undefined ? undefined : stats.get(line(role)!));
+  const [flow, pressure, area] = [statsFor("flow"), statsFor("pressure"), statsFor("area")];
+  const hole = area ?? statsFor("diameter");
+  let constant: number | undefined;
+  if (part.core && flow && pressure) {
+    const fit = lawFit(flow, pressure, hole, area ? 1 : 2);
+    constant = hole ? fit?.constant : undefined;
+    const unit = (role: Role) => words.get(line(role) ?? -1)?.unit?.name;
+    const known =
+      constant !== undefined &&
+      (unitsOfConstant(
+        constant,
+        { flow: unit("flow"), pressure: unit("pressure"), area: unit(area ? "area" : "diameter") },
+        !area,
+      ) ??
+        unitsOfConstant(constant, {}, !area));
+    if (known) add(4, `flow = ${rounded(constant!)} × area × √pressure, a usual constant`);
+    else if (part.core.by === "chart" || part.core.opening !== undefined)
+      add(2.5, "flow follows opening and √pressure");
+    else if (constant === undefined) add(2, "flow is made from a pressure's root");
+    else add(0.5, "flow is made from a pressure's root, with an unusual constant");
+  }
+  const roomStats = statsFor("room");
+  if ((roomStats?.rooms ?? 0) >= 0.3 || part.room) add(2, "rooms are named");
+  else if (roomStats) add(0.5, "a line may name rooms");
+  if ((statsFor("duty")?.duties ?? 0) >= 0.3) add(1, "ways of running are named");
+  const told = (role: Role) =>
+    (words.get(line(role) ?? -1)?.told.get(role)?.weight ?? 0) >= 2 ||
+    dimensionOf(words.get(line(role) ?? -1)) === quantity[role];
+  if (flow && told("flow")) add(1, "a flow is named");
+  if (pressure && told("pressure")) add(0.8, "a box pressure is named");
+  if (hole && (told("area") || told("diameter"))) add(0.7, "an opening is named");
+  const compared = judgements.find(
+    (entry) => entry.flow !== undefined && entry.flow === line("flow"),
+  );
+  if (compared?.lessIsPass) add(-4, "passing means less, as in a test of leakage");
+  else if (compared) add(1, "the flow is compared with what is required");
+  else if (flow && statsFor("required") && told("required"))
+    add(1, "a required flow stands beside");
+  const headings = [...pool.headings.values()].map(({ text, parents }) =>
+    [...parents, text].join(" "),
+  );
+  if (titles.some(ofFanTest) || headings.some(ofFanTest)) add(1, "titles speak of fans");
+  if (titles.some((title) => ofOtherTest(title) && !ofFanTest(title)))
+    add(-4, "titles speak of another test");
+  else if (headings.filter(ofOtherTest).length > 0) add(-1.5, "headings speak of another test");
+  const pascals = pressure && pressure.median * (words.get(line("pressure")!)?.unit?.factor ?? 1);
+  if (pascals !== undefined && pascals > 18) add(-3, "pressures are too high for a flow box");
+  if (!flow && !pressure) add(-5, "neither flow nor pressure");
+  else if (!flow && !(pressure && (hole || line("opening") !== undefined)))
+    add(-3, "no flow, and no opening beside a pressure");
+  return { score, reasons, against, constant };
+}
+
+const quantity: Readonly<Partial<Record<Role, string>>> = {
+  flow: "flow",
+  pressure: "pressure",
+  area: "area",
+  diameter: "length",
+};
+
+function dimensionOf(words: LineWords | undefined): string | undefined {
+  return words?.unit && units.find(({ name }) => name === words.unit!.name)?.dimension;
+}
+
+export function rounded(value: number): string {
+  return String(Number(value.toPrecision(4)));
+}

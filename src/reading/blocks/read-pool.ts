@@ -1,0 +1,147 @@
+import { addCores, addFormulas } from "../evidence/from-formulas";
+import { addValues } from "../evidence/from-values";
+import { addWords, type LineWords } from "../evidence/from-words";
+import { type Core, coresByFormula, lineFormulas } from "../evidence/laws";
+import { Ledger } from "../evidence/ledger";
+import { coreByOpening, coresByValues } from "../evidence/physics";
+import { type LineStats, statsOfPool } from "../evidence/stats";
+import type { Book } from "../formulas/book";
+import { type Pool, type Sample, sampleOf } from "../tables/section";
+import { plain } from "../text/plain";
+import type { Choice, Role } from "../types";
+import { assign } from "./assign";
+import { judgeBlock, type Verdict } from "./judge";
+import { inheritRoles } from "./retests";
+import { type Part, splitLines } from "./split";
+
+/** A block of a pool before its readings are listed. */
+export interface PoolBlock {
+  readonly pool: Pool;
+  readonly part: Part;
+  readonly given: ReadonlyMap<Role, number>;
+  readonly ledger: Ledger;
+  readonly stats: ReadonlyMap<number, LineStats>;
+  readonly words: ReadonlyMap<number, LineWords>;
+  readonly verdict: Verdict;
+}
+
+/** Rows looked at for evidence; more would tell no more. */
+const mostSamples = 900;
+
+/** Gathers the evidence for a pool of tables and gives its lines their roles. */
+export function readPool(
+  pool: Pool,
+  book: Book,
+  choices: readonly Choice[],
+  titles: readonly string[],
+  openings: ReadonlySet<string>,
+): PoolBlock[] {
+  const sample = sampleOf(pool, mostSamples);
+  const stats = statsOfPool(pool, sample);
+  const ledger = new Ledger();
+  const words = addWords(pool, ledger);
+  addValues(stats, words, ledger);
+  addOpenings(stats, openings, ledger);
+  const looks = {
+    isText: (line: number) => (stats.get(line)?.texts ?? 0) > (stats.get(line)?.filled ?? 0) / 2,
+    isConstant: (line: number) => {
+      const s = stats.get(line);
+      return (
+        s !== undefined &&
+        s.distinctNumbers <= Math.max(1, s.numeric * 0.1) &&
+        s.distinctNumbers <= 3 &&
+        s.median < 2
+      );
+    },
+  };
+  const formulas = lineFormulas(sample, pool.lines, book);
+  let cores: Core[] = coresByFormula(formulas, looks, sample.length);
+  if (cores.length === 0) cores = byValues(pool, sample, stats, words, ledger);
+  addCores(cores, ledger);
+  const judgements = addFormulas(formulas, stats, cores, ledger);
+  addChoices(pool, choices, ledger);
+  const parts = splitLines(pool, cores, ledger, stats);
+  const blocks = parts.map((part) => {
+    const given = assign(
+      ledger,
+      [...part.own, ...part.shared].sort((a, b) => a - b),
+    );
+    return { part, given };
+  });
+  inheritRoles(blocks);
+  return blocks.map(({ part, given }) => ({
+    pool,
+    part,
+    given,
+    ledger,
+    stats,
+    words,
+    verdict: judgeBlock(pool, part, given, stats, words, judgements, titles),
+  }));
+}
+
+function byValues(
+  pool: Pool,
+  sample: readonly Sample[],
+  stats: ReadonlyMap<number, LineStats>,
+  words: ReadonlyMap<number, LineWords>,
+  ledger: Ledger,
+): Core[] {
+  const likely = new Map([...stats].filter(([line]) => ledger.weight(line, "other", "words") < 5));
+  const cores = coresByValues(likely, (line) => words.get(line)?.unit?.name);
+  if (cores.length) return cores;
+  const codes = pool.lines
+    .filter((line) => (stats.get(line)?.texts ?? 0) > 0 && stats.get(line)!.words.size <= 14)
+    .map((line) => ({
+      line,
+      keys: sample.map(({ section: { cells, shift }, row }) =>
+        cells.has(row, line + shift) ? plain(cells.text(row, line + shift)) : "",
+      ),
+    }));
+  const named = likely.size ? coreByOpening(likely, codes) : undefined;
+  return named ? [named] : [];
+}
+
+/** Words that stand in the list of openings tell the line of openings. */
+function addOpenings(
+  stats: ReadonlyMap<number, LineStats>,
+  openings: ReadonlySet<string>,
+  ledger: Ledger,
+): void {
+  if (openings.size === 0) return;
+  for (const [line, { words, texts }] of stats) {
+    let known = 0;
+    for (const [word, count] of words)
+      if (
+        plain(word)
+          .split(/\s*\+\s*|\s+/)
+          .every((name) => openings.has(name)) ||
+        openings.has(plain(word))
+      )
+        known += count;
+    if (texts >= 2 && known / texts > 0.6)
+      ledger.add(
+        line,
+        "opening",
+        "values",
+        4 * (known / texts),
+        "its values stand in the list of openings",
+      );
+  }
+}
+
+/** The user's own word outranks everything. */
+function addChoices(pool: Pool, choices: readonly Choice[], ledger: Ledger): void {
+  const sheets = new Set(pool.sections.map(({ cells }) => cells.grid.name.toLowerCase()));
+  for (const { sheet, heading, role } of choices) {
+    if (!sheets.has(sheet.toLowerCase())) continue;
+    for (const line of pool.lines)
+      if (isMeant(pool, line, heading))
+        ledger.add(line, role ?? "other", "choice", 1000, "you said so");
+  }
+}
+
+function isMeant(pool: Pool, line: number, heading: string): boolean {
+  const text = pool.headings.get(line)?.text;
+  return text?.trim().toLowerCase() === heading.trim().toLowerCase();
+}

@@ -1,0 +1,80 @@
+import { type AstExpression, parse, tokenize } from "@borgar/fx/xlsx";
+import type { Shape } from "../cells/shapes";
+
+export type Node = AstExpression;
+
+/** A reference as it stands in a copied formula: fixed, or a distance from the formula's own cell. */
+export interface Ref {
+  /** Undefined for the sheet of the formula. */
+  readonly sheet: string | undefined;
+  readonly row: number;
+  readonly col: number;
+  readonly fixedRow: boolean;
+  readonly fixedCol: boolean;
+  /** How many more rows and columns it covers. */
+  readonly rows: number;
+  readonly cols: number;
+}
+
+const trees = new WeakMap<Shape, Node | null>();
+
+/** The tree of a formula, or null where it cannot be parsed. Parsed once for all copies. */
+export function treeOf(shape: Shape): Node | null {
+  let tree = trees.get(shape);
+  if (tree === undefined) {
+    try {
+      tree = parse(tokenize(`=${shape.formula}`, { withLocation: false }), {
+        looseRefCalls: true,
+      }) as Node;
+    } catch {
+      tree = null;
+    }
+    trees.set(shape, tree);
+  }
+  return tree;
+}
+
+const cellText =
+  /^(?:(?:'((?:[^']|'')+)'|([^'!]+))!)?(\$?)([A-Z]{1,3})(\$?)(\d+)(?::(\$?)([A-Z]{1,3})(\$?)(\d+))?$/i;
+
+/** Reads "Boxes!$A$2:$B$5" as met in a shape; undefined for names, whole columns and the like. */
+export function refOf(text: string, shape: Shape): Ref | undefined {
+  const found = cellText.exec(text);
+  if (!found) return undefined;
+  const sheet = found[1]?.replaceAll("''", "'") ?? found[2];
+  const [fixedCol, fixedRow] = [found[3] === "$", found[5] === "$"];
+  const [col, row] = [columnOf(found[4]!), Number(found[6]) - 1];
+  return {
+    sheet,
+    fixedRow,
+    fixedCol,
+    row: fixedRow ? row : row - shape.row,
+    col: fixedCol ? col : col - shape.col,
+    rows: found[10] ? Number(found[10]) - 1 - row : 0,
+    cols: found[8] ? columnOf(found[8]) - col : 0,
+  };
+}
+
+function columnOf(letters: string): number {
+  let number = 0;
+  for (const letter of letters.toUpperCase()) number = number * 26 + letter.charCodeAt(0) - 64;
+  return number - 1;
+}
+
+/** The name of a called function without the prefixes of files; "" for any other node. */
+export function calledName(node: Node): string {
+  if (node.type !== "CallExpression") return "";
+  return node.callee.name.toUpperCase().replace(/^(_XLFN\.|_XLWS\.|_XLUDF_|_XLDUDF_)+/, "");
+}
+
+/** "Opening" for `tblFans[[#This Row],[Opening]]`, `tblFans[@Opening]` and `[@Opening]`. */
+export function tableColumn(text: string): { table: string; column: string } | undefined {
+  const found = /^([\p{L}\p{N}_.\\]*)\[(?:\[#This Row\],|@)\s*\[?([^\]]+)\]?\]$/iu.exec(text);
+  return found ? { table: found[1]!, column: found[2]!.replace(/'(.)/g, "$1") } : undefined;
+}
+
+/** Visits a node and all beneath it. */
+export function walk(node: Node, see: (node: Node) => void): void {
+  see(node);
+  if ("arguments" in node) for (const part of node.arguments) if (part) walk(part as Node, see);
+}

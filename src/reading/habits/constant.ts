@@ -1,0 +1,75 @@
+import type { Spot } from "../../cells";
+import type { SheetBlock } from "../blocks/block";
+import type { Book } from "../formulas/book";
+import { testsOf } from "../formulas/tests";
+import type { Habit, Habits } from "../types";
+
+type Found = Pick<Habits, "constant" | "constantAt" | "rounding">;
+
+/** The constant that most rows keep, in the units of the sheet, and the cells that hold it. */
+export function constantOf(block: SheetBlock, book: Book): Found {
+  const { from } = block;
+  const ratios: number[] = [];
+  const round = from.given.get("area") === undefined && from.given.get("diameter") !== undefined;
+  const hole = round ? "diameter" : "area";
+  for (let at = 0; at < block.fans.length; at++) {
+    const [flow, pressure, area] = [
+      block.number(at, "flow"),
+      block.number(at, "pressure"),
+      block.number(at, hole),
+    ];
+    if (!flow || !pressure || !area) continue;
+    ratios.push(flow / ((round ? area ** 2 : area) * Math.sqrt(Math.abs(pressure))));
+  }
+  const at: Spot[] = [];
+  const { rounding, literal } = fromFormulas(block, book, at);
+  const constant = habitOf(ratios, literal);
+  return { constant, constantAt: at, rounding };
+}
+
+function habitOf(ratios: number[], literal: number | undefined): Habit<number> | undefined {
+  if (ratios.length === 0) return undefined;
+  const sorted = [...ratios].sort((a, b) => a - b);
+  const middle = sorted[Math.floor(sorted.length / 2)]!;
+  const value =
+    literal !== undefined && Math.abs(literal / middle - 1) < 0.02
+      ? literal
+      : Number(middle.toPrecision(4));
+  const share = ratios.filter((ratio) => Math.abs(ratio / value - 1) < 0.02).length / ratios.length;
+  // Flows rounded to whole numbers still show the constant in their middle.
+  if (share < 0.4) return undefined;
+  return {
+    value,
+    share,
+    stated: undefined,
+    because: `${Math.round(share * 100)} % of the rows give ${value}`,
+  };
+}
+
+/** The constant as the formulas of most rows state it, for the places and the rounding. */
+function fromFormulas(
+  block: SheetBlock,
+  book: Book,
+  places: Spot[],
+): { rounding: number | undefined; literal: number | undefined } {
+  const line = block.from.given.get("flow");
+  const seen = new Set<string>();
+  const votes = new Map<number, number>();
+  const roundings = new Map<number | undefined, number>();
+  if (line !== undefined)
+    block.fans.forEach((row, at) => {
+      const col = line + block.listing.shifts[at]!;
+      const shape = block.cells.shape(row, col);
+      const product = shape && testsOf(shape, block.cells, row, col, book).product;
+      if (!product) return;
+      votes.set(product.constant, (votes.get(product.constant) ?? 0) + 1);
+      roundings.set(product.rounding, (roundings.get(product.rounding) ?? 0) + 1);
+      for (const place of product.fixed) {
+        const key = `${place.sheet} ${place.row} ${place.col}`;
+        if (!seen.has(key)) places.push(place);
+        seen.add(key);
+      }
+    });
+  const most = <T>(counts: Map<T, number>) => [...counts].sort((a, b) => b[1] - a[1])[0]?.[0];
+  return { rounding: most(roundings), literal: most(votes) };
+}

@@ -1,0 +1,50 @@
+import type { SheetBlock } from "../blocks/block";
+import type { Cells } from "../cells/cells";
+import type { Book } from "../formulas/book";
+import type { Habits, OpeningEntry, Role } from "../types";
+import { constantOf } from "./constant";
+import { ratesOf } from "./rates";
+import { signOf } from "./sign";
+import { startOf, windowOf } from "./stated";
+import { unitsOf } from "./units";
+import { verdictOf } from "./verdict";
+import { wordsOf } from "./words";
+
+/** What most readings of a block keep to, and what its workbook states. */
+export function learnHabits(
+  block: SheetBlock,
+  sheets: readonly Cells[],
+  book: Book,
+  openings: readonly OpeningEntry[],
+): Habits {
+  const constant = constantOf(block, book);
+  return {
+    sign: signOf(block, sheets),
+    ...constant,
+    window: windowOf(sheets),
+    units: unitsOf(block, constant.constant?.value, sheets),
+    decimalComma: usesComma(block),
+    ...verdictOf(block, book),
+    ...wordsOf(block),
+    openings,
+    rates: ratesOf(block),
+    start: startOf(sheets),
+  };
+}
+
+const numbers: readonly Role[] = ["pressure", "area", "flow", "required"];
+
+/** Whether numbers written as text have a comma for the decimal point. */
+function usesComma({ from, listing, cells }: SheetBlock): boolean {
+  let [commas, points] = [0, 0];
+  for (const role of numbers) {
+    const line = from.given.get(role);
+    if (line === undefined) continue;
+    listing.rows.forEach((row, at) => {
+      const text = cells.text(row, line + listing.shifts[at]!);
+      if (/\d,\d/.test(text)) commas++;
+      else if (/\d\.\d/.test(text)) points++;
+    });
+  }
+  return commas > points;
+}

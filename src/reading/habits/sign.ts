@@ -1,0 +1,82 @@
+import type { Spot } from "../../cells";
+import type { SheetBlock } from "../blocks/block";
+import type { Cells } from "../cells/cells";
+import { plain } from "../text/plain";
+import type { Habit } from "../types";
+import { languages, phrasesOf } from "../words";
+
+/** Against what the box is read: stated in a heading or a note, else by the sign of most readings. */
+export function signOf(
+  block: SheetBlock,
+  sheets: readonly Cells[],
+): Habit<"room" | "box"> | undefined {
+  let [negative, positive] = [0, 0];
+  for (let at = 0; at < block.fans.length; at++) {
+    const number = block.read[at] ? block.number(at, "pressure") : null;
+    if (number === null || number === 0) continue;
+    if (number < 0) negative++;
+    else positive++;
+  }
+  if (negative + positive === 0) return undefined;
+  const learnt = negative > positive ? "box" : "room";
+  const share = Math.max(negative, positive) / (negative + positive);
+  const stated = statedSign(block, sheets);
+  if (stated)
+    return {
+      value: stated.value,
+      share: stated.value === learnt ? share : 1 - share,
+      stated: stated.place,
+      because: `"${stated.text}" says so`,
+    };
+  const word =
+    learnt === "box" ? "negative: the box against the room" : "positive: the room against the box";
+  return {
+    value: learnt,
+    share,
+    stated: undefined,
+    because: `${Math.round(share * 100)} % of the pressures are ${word}`,
+  };
+}
+
+function statedSign(
+  block: SheetBlock,
+  sheets: readonly Cells[],
+): { value: "room" | "box"; text: string; place: Spot } | undefined {
+  const line = block.roles.get("pressure");
+  const inHeading = line && readSign(line.heading);
+  if (line && inHeading)
+    return {
+      value: inHeading,
+      text: line.heading,
+      place: block.cells.place(Math.max(0, block.headings.at(-1) ?? 0), line.line),
+    };
+  for (const cells of [...sheets].sort(
+    (a, b) => Number(b.grid === block.grid) - Number(a.grid === block.grid),
+  ))
+    for (let row = 0; row < Math.min(cells.rows, 40); row++)
+      for (let col = 0; col < Math.min(cells.cols, 30); col++) {
+        const text = cells.text(row, col);
+        const value = text.length > 8 ? readSign(text) : undefined;
+        if (value) return { value, text, place: cells.place(row, col) };
+      }
+  return undefined;
+}
+
+/** "room minus box" is "room"; "box against room" is "box". */
+export function readSign(text: string): "room" | "box" | undefined {
+  const name = ` ${plain(text)} `;
+  for (const { sign } of languages) {
+    if (phrasesOf(sign.negative).some((phrase) => name.includes(` ${phrase} `))) return "box";
+    const [box, room, against] = [sign.box, sign.room, sign.against].map(
+      (list) =>
+        phrasesOf(list)
+          .map((phrase) => name.indexOf(` ${phrase} `))
+          .filter((at) => at >= 0)
+          .sort((a, b) => a - b)[0],
+    );
+    if (box === undefined || room === undefined || against === undefined) continue;
+    if (box < against && against < room) return "box";
+    if (room < against && against < box) return "room";
+  }
+  return undefined;
+}

@@ -1,0 +1,90 @@
+import { serialOfDay } from "../../cells";
+import type { Cells } from "../cells/cells";
+import { isDaySerial } from "../evidence/stats";
+import { type Label, labelsOf } from "../tables/labels";
+import { matchPhrase } from "../text/heading";
+import { plain } from "../text/plain";
+import type { Habit } from "../types";
+import { type Language, languages, phrasesOf } from "../words";
+
+/** Labels stand near the top of a sheet; below it are rows of fans. */
+const topRows = 40;
+
+function topLabels(sheets: readonly Cells[]): Label[] {
+  return sheets.flatMap((cells) => labelsOf(cells, (row) => row >= topRows));
+}
+
+function isLabel(label: Label, key: keyof Language["labels"]): boolean {
+  const words = plain(label.text).split(" ");
+  return languages.some(({ labels }) =>
+    phrasesOf(labels[key]).some((phrase) => {
+      const parts = plain(phrase).split(" ");
+      return words.length <= parts.length + 2 && matchPhrase(words, parts) >= 0.85;
+    }),
+  );
+}
+
+/** The lowest and highest pressure that the workbook states. */
+export function windowOf(sheets: readonly Cells[]): Habit<readonly [number, number]> | undefined {
+  const labels = topLabels(sheets).filter(({ value }) => typeof value === "number");
+  const low = labels.find((label) => isLabel(label, "lowest"));
+  const high = labels.find((label) => isLabel(label, "highest"));
+  if (!low || !high || !((low.value as number) < (high.value as number))) return undefined;
+  return {
+    value: [low.value as number, high.value as number],
+    share: 1,
+    stated: low.place,
+    because: `"${low.text}" and "${high.text}" state it`,
+  };
+}
+
+/** The day the job began, where a label states it. */
+export function startOf(sheets: readonly Cells[]): Habit<number> | undefined {
+  for (const label of topLabels(sheets)) {
+    if (!isLabel(label, "start") && !isStartNote(label)) continue;
+    const day =
+      typeof label.value === "number"
+        ? isDaySerial(label.value)
+          ? label.value
+          : undefined
+        : dayOf(label.value);
+    if (day !== undefined)
+      return { value: day, share: 1, stated: label.place, because: `"${label.text}" states it` };
+  }
+  for (const cells of sheets)
+    for (let row = 0; row < Math.min(cells.rows, topRows); row++)
+      for (let col = 0; col < Math.min(cells.cols, 12); col++) {
+        const text = cells.text(row, col);
+        const found = /^([\p{L} .]{4,30})\s+(\d.*)$/u.exec(text.trim());
+        if (
+          !found ||
+          !isLabel({ text: found[1]!, value: "", place: cells.place(row, col), row, col }, "start")
+        )
+          continue;
+        const day = dayOf(found[2]!);
+        if (day !== undefined)
+          return {
+            value: day,
+            share: 1,
+            stated: cells.place(row, col),
+            because: `"${text}" states it`,
+          };
+      }
+  return undefined;
+}
+
+function isStartNote({ text }: Label): boolean {
+  return isLabel({ text } as Label, "start");
+}
+
+/** The serial number of a day written as text; day first unless the second number cannot be a month. */
+export function dayOf(text: string): number | undefined {
+  const found = /(\d{1,4})\s*[./-]\s*(\d{1,2})\s*[./-]\s*(\d{2,4})/.exec(text);
+  if (!found) return undefined;
+  const [a, b, c] = [Number(found[1]), Number(found[2]), Number(found[3])];
+  const year = a > 31 ? a : c < 100 ? c + 2000 : c;
+  let [month, day] = a > 31 ? [b, c] : [b, a];
+  if (month > 12) [month, day] = [day, month];
+  if (month < 1 || month > 12 || day < 1 || day > 31) return undefined;
+  return serialOfDay({ year, month, day }, false);
+}

@@ -1,0 +1,64 @@
+import type { SheetBlock } from "../blocks/block";
+import type { Book } from "../formulas/book";
+import { testsOf } from "../formulas/tests";
+import { cellWord } from "../text/vocabulary";
+import type { Habits } from "../types";
+
+/** The firm's words for pass and fail, and how the verdict is come by. */
+export function verdictOf(
+  block: SheetBlock,
+  book: Book,
+): Pick<Habits, "pass" | "fail" | "neither" | "verdict"> {
+  const line = block.from.given.get("verdict");
+  const [pass, fail, neither] = [new Set<string>(), new Set<string>(), new Set<string>()];
+  if (line === undefined) return { pass: [], fail: [], neither: [], verdict: undefined };
+  let [typed, computed, ownNumber] = [0, 0, 0];
+  const agrees = new Map<string, { met: number; short: number }>();
+  block.fans.forEach((row, at) => {
+    const col = line + block.listing.shifts[at]!;
+    const shape = block.cells.shape(row, col);
+    const text = block.cells.text(row, col).trim();
+    if (shape) {
+      computed++;
+      for (const { number, yes, no, operator, left, right } of testsOf(
+        shape,
+        block.cells,
+        row,
+        col,
+        book,
+      ).comparisons) {
+        if (number !== undefined && (left.length === 0 || right.length === 0)) ownNumber++;
+        const words = [yes, no].filter((word) => word !== undefined);
+        for (const word of words)
+          if (cellWord(word).verdict === undefined)
+            agrees.set(word, agrees.get(word) ?? { met: 0, short: 0 });
+        void operator;
+      }
+    } else if (text !== "") typed++;
+    if (text === "") return;
+    const known = cellWord(text).verdict;
+    if (known) (known === "pass" ? pass : known === "fail" ? fail : neither).add(text);
+    const [flow, required] = [block.number(at, "flow"), block.number(at, "required")];
+    if (known || flow === null || required === null) return;
+    const votes = agrees.get(text) ?? { met: 0, short: 0 };
+    if (flow >= required) votes.met++;
+    else votes.short++;
+    agrees.set(text, votes);
+  });
+  // A word that is not known means what it agrees with.
+  for (const [word, { met, short }] of agrees) {
+    if (met + short === 0) continue;
+    if (met >= 0.75 * (met + short)) pass.add(word);
+    else if (short >= 0.75 * (met + short)) fail.add(word);
+    else neither.add(word);
+  }
+  const verdict =
+    computed > typed
+      ? ownNumber > computed / 2
+        ? "flow against a number"
+        : "flow against required"
+      : typed
+        ? "typed"
+        : undefined;
+  return { pass: [...pass], fail: [...fail], neither: [...neither], verdict };
+}

@@ -1,0 +1,104 @@
+import { findUnit, type UnitEntry } from "../../units";
+import { type RoleOrOther, rolesAndOther } from "../roles";
+import { languages, phrasesOf } from "../words";
+import { likeness, plain } from "./plain";
+
+/** A heading taken apart. */
+export interface HeadingWords {
+  readonly unit: UnitEntry | undefined;
+  /** The words beside the unit. */
+  readonly name: string;
+  /** How strongly the words tell each role, and the phrase that told it. */
+  readonly told: ReadonlyMap<RoleOrOther, { readonly weight: number; readonly phrase: string }>;
+}
+
+interface Phrase {
+  readonly role: RoleOrOther;
+  readonly weight: number;
+  readonly text: string;
+  readonly words: readonly string[];
+}
+
+const phrases: readonly Phrase[] = languages.flatMap((language) =>
+  rolesAndOther.flatMap((role) =>
+    Object.entries(language.headings[role] ?? {}).flatMap(([weight, list]) =>
+      phrasesOf(list).map((text) => ({
+        role,
+        weight: Number(weight),
+        text,
+        words: plain(text).split(" "),
+      })),
+    ),
+  ),
+);
+
+const read = new Map<string, HeadingWords>();
+
+/** What a heading says, in any of the languages. */
+export function readHeading(text: string): HeadingWords {
+  let made = read.get(text);
+  if (!made) {
+    made = takeApart(text);
+    if (read.size > 20_000) read.clear();
+    read.set(text, made);
+  }
+  return made;
+}
+
+function takeApart(text: string): HeadingWords {
+  const { unit, rest } = takeUnit(text);
+  const name = plain(rest);
+  const words = name === "" ? [] : name.split(" ");
+  const told = new Map<RoleOrOther, { weight: number; phrase: string }>();
+  for (const phrase of phrases) {
+    const found = matchPhrase(words, phrase.words);
+    if (found === 0) continue;
+    const covered = phrase.words.length / words.length;
+    const weight = phrase.weight * found * Math.min(1, covered) ** 0.35;
+    if (weight > (told.get(phrase.role)?.weight ?? 0))
+      told.set(phrase.role, { weight, phrase: phrase.text });
+  }
+  return { unit, name, told };
+}
+
+/** How well the phrase's words stand in a row among the words; 0 where they do not. */
+export function matchPhrase(words: readonly string[], phrase: readonly string[]): number {
+  let best = 0;
+  for (let at = 0; at + phrase.length <= words.length; at++) {
+    let least = 1;
+    for (let i = 0; i < phrase.length && least > best; i++)
+      least = Math.min(least, likeness(words[at + i]!, phrase[i]!));
+    if (least > best) best = least;
+  }
+  return best;
+}
+
+/** Letters that are more often a word or a label than a unit, unless they stand in brackets. */
+const doubtful = new Set(["in", "m", "a", "ft", "cm", '"']);
+
+/** Finds the unit, in brackets, after a comma, or anywhere among the words; the last one counts. */
+export function takeUnit(text: string): { unit: UnitEntry | undefined; rest: string } {
+  const flat = text.replace(/\s+/g, " ").trim();
+  for (const bracket of flat.matchAll(/[([]([^)\]]+)[)\]]/g)) {
+    const unit = findUnit(bracket[1]!.replace(/^in\s+(?=\S{2,})/i, "")) ?? findUnit(bracket[1]!);
+    if (unit) return { unit, rest: flat.replace(bracket[0], " ") };
+  }
+  const whole = findUnit(flat);
+  if (whole && flat.length > 1 && flat.toLowerCase() !== "in") return { unit: whole, rest: "" };
+  const words = flat.split(/[\s,;:()[\]]+/).filter((word) => word !== "");
+  for (let size = Math.min(3, words.length); size > 0; size--)
+    for (let at = words.length - size; at >= 0; at--) {
+      const candidate = words.slice(at, at + size).join(" ");
+      const unit = findUnit(candidate) ?? findUnit(candidate.replace(/\.$/, ""));
+      if (!unit || candidate.length < 2) continue;
+      const sure = at + size === words.length && /,\s*\S+$/.test(flat);
+      if (
+        doubtful.has(candidate.toLowerCase()) &&
+        !sure &&
+        !(at === words.length - 1 && candidate === "cm")
+      )
+        continue;
+      return { unit, rest: [...words.slice(0, at), ...words.slice(at + size)].join(" ") };
+    }
+  return { unit: undefined, rest: flat };
+}

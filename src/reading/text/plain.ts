@@ -1,0 +1,79 @@
+const marks = /\p{M}/gu;
+const known = new Map<string, string>();
+
+/** Lower case words without accents and punctuation: "Δp Kasten [Pa]" → "dp kasten pa". */
+export function plain(text: string): string {
+  let made = known.get(text);
+  if (made === undefined) {
+    made = text
+      .toLowerCase()
+      .normalize("NFD")
+      .replace(marks, "")
+      .replaceAll("ß", "ss")
+      .replace(/[δ∆]/gu, "d")
+      .replace(/[ø⌀]/gu, " diameter ")
+      .replaceAll("²", "2")
+      .replaceAll("³", "3")
+      .replace(/№|\bn[°º]|#/gu, " no ")
+      .replace(/[^\p{L}\p{N}%✓✔√✗✘✕×+-]+|(?<=\p{L})-|-(?=\p{L})/gu, " ")
+      .replace(/\s+/g, " ")
+      .trim();
+    if (known.size > 50_000) known.clear();
+    known.set(text, made);
+  }
+  return made;
+}
+
+/** How well a written word stands for a listed one: 1 the same, 0 not at all. */
+export function likeness(written: string, listed: string): number {
+  if (written === listed) return 1;
+  const [a, b] = [written.length, listed.length];
+  if (a < 2 || b < 2 || /^\d/.test(written)) return 0;
+  if (
+    b >= 3 &&
+    a > b &&
+    a - b <= 2 &&
+    written.startsWith(listed) &&
+    /^(s|es|n|en|e|er|ed|d|x)$/.test(written.slice(b))
+  )
+    return 0.95;
+  if (a >= 3 && b > a && listed.startsWith(written)) return a === 3 && b > 8 ? 0.75 : 0.85;
+  if (a >= 3 && b >= 5 && isSkeleton(written, listed)) return 0.75;
+  const allowed = b >= 8 ? 2 : b >= 5 ? 1 : 0;
+  if (allowed && Math.abs(a - b) <= allowed && distance(written, listed, allowed) <= allowed)
+    return 0.7;
+  if (b >= 5 && a >= b + 2 && (written.endsWith(listed) || written.startsWith(listed))) return 0.75;
+  if (b === 4 && a >= 8 && written.endsWith(listed)) return 0.7;
+  return 0;
+}
+
+/** "reqd" for "required", "mtr" for "meter": the first and last letter, and letters in order. */
+function isSkeleton(written: string, listed: string): boolean {
+  if (written[0] !== listed[0] || written.at(-1) !== listed.at(-1)) return false;
+  if (written.replace(/[aeiou]/g, "").length < written.length - 1) return false;
+  let at = 0;
+  for (const letter of listed) if (letter === written[at]) at++;
+  return at === written.length && written.length * 3 >= listed.length;
+}
+
+/** Letters to change, add, leave out or swap; more than `most` gives any larger number. */
+export function distance(a: string, b: string, most: number): number {
+  let before: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    let least = i;
+    for (let j = 1; j <= b.length; j++) {
+      const same = a[i - 1] === b[j - 1] ? 0 : 1;
+      let cost = Math.min(last[j]! + 1, row[j - 1]! + 1, last[j - 1]! + same);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        cost = Math.min(cost, before[j - 2]! + 1);
+      row.push(cost);
+      if (cost < least) least = cost;
+    }
+    if (least > most) return least;
+    before = last;
+    last = row;
+  }
+  return last[b.length]!;
+}

@@ -1,0 +1,199 @@
+import type { CellValue, Spot } from "../cells";
+import type { ReadGrid } from "./host";
+
+/** What a line of cells holds. One word a meaning; the words of headings are in `words`. */
+export const roles = [
+  "dwelling",
+  "fan",
+  "room",
+  "duty",
+  "opening",
+  "area",
+  "diameter",
+  "pressure",
+  "flow",
+  "required",
+  "verdict",
+  "tester",
+  "date",
+  "rated",
+  "constant",
+  "note",
+] as const;
+export type Role = (typeof roles)[number];
+
+/** What tells a role, and how strongly: kept apart, so that each can be shown and taken away. */
+export type EvidenceKind = "choice" | "words" | "values" | "formulas" | "physics";
+
+export interface Evidence {
+  readonly kind: EvidenceKind;
+  readonly weight: number;
+  /** One reason in words: `the heading says "Box Pa"`. */
+  readonly because: string;
+}
+
+/** Another line that might have the role, or another role for the line; best first. */
+export interface Candidate {
+  /** Column (row, where the block is turned), counted from 0. */
+  readonly line: number;
+  readonly heading: string;
+  readonly weight: number;
+}
+
+/** A line of cells taken for a role in one block. */
+export interface RoleLine {
+  readonly role: Role;
+  /** Column (row, where the block is turned), counted from 0. */
+  readonly line: number;
+  readonly heading: string;
+  /** The name of the unit in `src/units`; undefined where none is known. */
+  readonly unit: string | undefined;
+  readonly evidence: readonly Evidence[];
+  /** By how much it beats the next line, or the next role for this line. */
+  readonly margin: number;
+  readonly candidates: readonly Candidate[];
+}
+
+/** What one field of a reading holds and where it stands. */
+export interface FieldValue {
+  readonly value: CellValue;
+  readonly place: Spot;
+  /**
+   * "cell": a cell of the reading's own row. Otherwise told for several readings at once: by the
+   * heading of the block, a line above it, a label and value beside or above it, the name of the
+   * sheet, a number in the verdict's formula, or the list of openings.
+   */
+  readonly from: "cell" | "heading" | "above" | "label" | "sheet" | "formula" | "openings";
+}
+
+/** How the block runs and what a reading is in it. */
+export type Layout =
+  | "a row a fan"
+  | "grouped under lines"
+  | "fans side by side"
+  | "cards"
+  | "fans in columns";
+
+/**
+ * One run of readings that share their lines. A sheet has several where fans stand side by side,
+ * where a retest has columns of its own, and where cards differ.
+ */
+export interface Block {
+  readonly sheet: string;
+  readonly grid: ReadGrid;
+  readonly layout: Layout;
+  /** Whether fields stand in rows and fans in columns. */
+  readonly turned: boolean;
+  /** Rows (columns, where turned) of the headings. */
+  readonly headings: readonly number[];
+  /** Rows (columns, where turned) with a fan: read, listed without a reading, or both. */
+  readonly fans: Int32Array;
+  /** 1 for each of `fans` that holds a reading: a pressure or a flow that was typed. */
+  readonly read: Uint8Array;
+  /** How many of `fans` hold a reading. */
+  readonly readings: number;
+  readonly roles: ReadonlyMap<Role, RoleLine>;
+  /** Repeated readings of one fan, where they have lines of their own beside `pressure`. */
+  readonly repeats: readonly RoleLine[];
+  /** Rows left out as subtotals, averages or group lines. */
+  readonly skipped: readonly number[];
+  readonly habits: Habits;
+  /** A retest of the fans of this other block, in lines of its own; the index in `blocks`. */
+  readonly retestOf: number | undefined;
+  /** The place of a field in `fans[index]`; null where the block has no line for the role. */
+  place(index: number, role: Role): Spot | null;
+  /** What is held or told for a field of `fans[index]`; null where nothing tells it. */
+  field(index: number, role: Role): FieldValue | null;
+  /** The number of a field, also one written as text ("4,4", "3.2 Pa"); null where there is none. */
+  number(index: number, role: Role): number | null;
+}
+
+/** Something stated or followed by most readings, with how it is known. */
+export interface Habit<T> {
+  readonly value: T;
+  /** Share of the readings that follow it, 1 where it is stated. */
+  readonly share: number;
+  /** Where it is stated; undefined where it was learnt from the readings. */
+  readonly stated: Spot | undefined;
+  readonly because: string;
+}
+
+/** An opening of a box by the firm's own name. */
+export interface OpeningEntry {
+  readonly name: string;
+  /** In the unit of the block's area, or of its own list. */
+  readonly area: number | undefined;
+  readonly diameter: number | undefined;
+  readonly unit: string | undefined;
+  readonly place: Spot;
+}
+
+/** A required rate of the firm's own, learnt from most rows of its room and duty. */
+export interface FirmRate {
+  readonly room: string;
+  readonly duty: string;
+  readonly rate: number;
+  /** Rows that follow it, and rows of that room and duty. */
+  readonly follow: number;
+  readonly rows: number;
+}
+
+/** What a sheet keeps to of its own accord. A slip is what departs from it. */
+export interface Habits {
+  /** "box" where the box is read against the room: an exhaust fan then gives negative pressures. */
+  readonly sign: Habit<"room" | "box"> | undefined;
+  /** flow = constant × area × √|pressure|, in the units of the sheet. */
+  readonly constant: Habit<number> | undefined;
+  /** Places of single cells that hold the constant. */
+  readonly constantAt: readonly Spot[];
+  /** Stated lowest and highest pressure, in the unit of the pressures. */
+  readonly window: Habit<readonly [number, number]> | undefined;
+  readonly units: Readonly<Partial<Record<Role, string>>>;
+  readonly decimalComma: boolean;
+  readonly pass: readonly string[];
+  readonly fail: readonly string[];
+  /** Words of the verdict column that mean neither, such as "not tested". */
+  readonly neither: readonly string[];
+  /** Words for a duty, as written: "24/7" → continuous. Words not known are in `unknown`. */
+  readonly duties: ReadonlyMap<string, "continuous" | "on demand">;
+  readonly rooms: ReadonlyMap<string, RoomKind>;
+  readonly unknown: readonly { readonly role: "duty" | "room"; readonly word: string }[];
+  readonly openings: readonly OpeningEntry[];
+  readonly rates: readonly FirmRate[];
+  /** How the verdict is given: flow against the required rate, a number of its own, or typed. */
+  readonly verdict: "flow against required" | "flow against a number" | "typed" | undefined;
+  /** The day the job began, a serial number, where the workbook states it. */
+  readonly start: Habit<number> | undefined;
+  /** Decimals to which the flow is rounded; undefined where it is not. */
+  readonly rounding: number | undefined;
+}
+
+export type RoomKind = "bathroom" | "half bath" | "kitchen" | "kitchen hood" | "laundry" | "other";
+
+/** Readings or tables passed over, in one line. */
+export interface NotRead {
+  readonly sheet: string;
+  /** Rows (columns, where turned) passed over. */
+  readonly lines: readonly number[];
+  readonly because: string;
+}
+
+/** The user's own word on a role: it outranks everything. */
+export interface Choice {
+  readonly sheet: string;
+  /** The heading as it stands in the sheet, or the letters of a column. */
+  readonly heading: string;
+  /** null: the line stands for nothing of ours. */
+  readonly role: Role | null;
+}
+
+/** All that was read of one workbook. */
+export interface WorkbookReading {
+  /** No fan readings were found: nothing is to be checked. */
+  readonly noFans: boolean;
+  /** Why there are none, or what was read, in one line. */
+  readonly because: string;
+  readonly blocks: readonly Block[];
+  readonly openings: readonly OpeningEntry[];
+  readonly notRead: readonly NotRead[];
+}
