@@ -1,5 +1,5 @@
 import type { SheetBlock } from "./blocks/block";
-import type { Listed } from "./read-workbook";
+import type { Listed } from "./blocks/listing";
 import type { NotRead } from "./types";
 
 /** Tables that look somewhat like fans and were passed over, each in one line. */

@@ -1,6 +1,6 @@
 import { SheetBlock } from "./blocks/block";
 import { enoughForFans } from "./blocks/judge";
-import { type Listing, listFans } from "./blocks/listing";
+import { type Listed, type Listing, listFans } from "./blocks/listing";
 import { type PoolBlock, readPool } from "./blocks/read-pool";
 import { tellerOf } from "./blocks/told";
 import type { Cells } from "./cells/cells";
@@ -62,12 +62,6 @@ export function readWorkbook(
     openings,
     notRead,
   };
-}
-
-/** A block with the fans that it lists, sheet by sheet. */
-export interface Listed {
-  readonly block: PoolBlock;
-  readonly listings: readonly Listing[];
 }
 
 function listed(block: PoolBlock): Listed {

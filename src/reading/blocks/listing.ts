@@ -17,6 +17,12 @@ export interface Listing {
   readonly groups: Int32Array;
 }
 
+/** A block with the fans that it lists, sheet by sheet. */
+export interface Listed {
+  readonly block: PoolBlock;
+  readonly listings: readonly Listing[];
+}
+
 /** Lists the fans of a block, sheet by sheet. */
 export function listFans(block: PoolBlock): Listing[] {
   const bySheet = new Map<Cells["grid"], Section[]>();
