@@ -7,10 +7,10 @@ import { type JobRows, type Row, serial } from "./job-rows";
  * older one whose proof was never finished. Nothing here is a measurement.
  */
 const openings = [
-  { box: "Box 5", opening: "A", shape: "round", size1: 3.5 },
-  { box: "Box 5", opening: "B", shape: "round", size1: 5 },
-  { box: "Box 5", opening: "C", shape: "rectangular", size1: 6, size2: 7 },
-  { box: "Box 5", opening: "D", shape: "rectangular", size1: 8, size2: 10 },
+  { box: "Box 5", opening: "A", shape: "round", size1: 3.5, face: 400 },
+  { box: "Box 5", opening: "B", shape: "round", size1: 5, face: 400 },
+  { box: "Box 5", opening: "C", shape: "rectangular", size1: 6, size2: 7, face: 400 },
+  { box: "Box 5", opening: "D", shape: "rectangular", size1: 8, size2: 10, face: 400 },
   { box: "Box 6", opening: "A", shape: "round", size1: 4.5 },
   { box: "Box 6", opening: "B", shape: "rectangular", size1: 6, size2: 8 },
 ] as const;

@@ -44,6 +44,8 @@ export type {
   Grid,
   JobFile,
 } from "./grid";
+export * from "./planning";
+export * from "./planning";
 export { type Provenance, provenanceLine, provenanceOf, type Standing } from "./provenance";
 export {
   areaLimitOf,

@@ -4,9 +4,9 @@ import { usualChance } from "../spread";
 import { usualConstant, usualConstantSpread, usualInterval } from "./constants";
 import { aimedPressure } from "./next-opening";
 import type { UnitBySystem } from "./number-units";
-import { mostOfFace } from "./plan-openings";
 import { leastFlows, usualRequirement } from "./proof";
 import { usualWindow } from "./range-status";
+import { mostOfFace } from "./reach";
 import { usualGuardChance } from "./verdict";
 
 interface Stated {

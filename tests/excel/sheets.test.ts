@@ -301,7 +301,7 @@ describe("the sheets of a new job", () => {
 });
 
 describe("planned openings", () => {
-  const plan: readonly OpeningPlan[] = planOpenings(20, 150, usualConstant.ip);
+  const plan: readonly OpeningPlan[] = planOpenings(20, 150, usualConstant.ip).openings;
 
   it("are appended below the last opening, with the sheet's own formulas", async () => {
     const host = demoHost();
@@ -363,7 +363,7 @@ describe("planned openings", () => {
       [null, null],
       ["New", "A"],
     ]);
-    expect(host.value("Openings", 3, 2)).toBeCloseTo((first?.diameter as number) * 25.4, 9);
+    expect(host.value("Openings", 3, 2)).toBeCloseTo((first?.size as number) * 25.4, 9);
     expect(host.value("Openings", 3, 3)).toBeCloseTo((first?.area as number) * 2.54 ** 2, 9);
     expect(host.value("Openings", 2, 4)).toBe("kept in the van");
   });

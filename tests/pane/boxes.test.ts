@@ -76,8 +76,8 @@ describe("the planner", () => {
     const si = { ...job.settings, system: "si" as const, constant: 0.0782726 };
     const planned = planFor(usualWish.si, si);
     if ("problem" in planned) throw new Error(planned.problem);
-    for (const { diameter } of planned.cuts)
-      expect(diameter * 10).toBeCloseTo(Math.round(diameter * 10), 9);
+    for (const { size } of planned.plan.openings)
+      expect(size * 10).toBeCloseTo(Math.round(size * 10), 9);
   });
 });
 

@@ -37,12 +37,14 @@ const how = "planned";
 /**
  * Appends planned openings of a box to the sheet that serves as Boxes, or to a new one, and
  * returns how many rows were written. Formulas of that sheet are carried on; where it has none,
- * values are written. `constant` is the box's flow constant, where it is to be stated.
+ * values are written. `constant` is the box's flow constant and `face` the area of the side that
+ * the openings are cut into, where they are to be stated.
  */
 export async function writeOpenings(
   box: string,
   plan: readonly OpeningPlan[],
   constant?: number,
+  face?: number,
 ): Promise<number> {
   if (plan.length === 0) return 0;
   const { file } = await readWorkbook();
@@ -51,11 +53,11 @@ export async function writeOpenings(
   const fit = job.fit.sheets.boxes?.at(-1);
   const grid = file.sheets.find(({ name }) => name === fit?.sheet);
   if (!table || !fit || !grid) {
-    await run((book) => addBoxes(book, job, box, plan, constant));
+    await run((book) => addBoxes(book, job, box, plan, constant, face));
     return plan.length;
   }
   refuseKnown(job, table, box, plan);
-  await run((book) => append(book, { table, fit, grid }, valuesOf(job, box, plan, constant)));
+  await run((book) => append(book, { table, fit, grid }, valuesOf(job, box, plan, constant, face)));
   return plan.length;
 }
 
@@ -65,19 +67,22 @@ function valuesOf(
   box: string,
   plan: readonly OpeningPlan[],
   constant: number | undefined,
+  face: number | undefined,
 ): Values[] {
   const own = constant ?? job.boxes?.constant(box) ?? Number.NaN;
-  return plan.map(({ label, diameter, area, reach }) => ({
+  return plan.map(({ label, shape, size, count, area, reach }) => ({
     box: asText(box),
     opening: asText(label),
-    shape: "round",
-    size1: diameter,
-    count: 1,
+    shape,
+    size1: size,
+    size2: shape === "rectangular" ? size : undefined,
+    count,
     area,
     constant: own > 0 ? own : undefined,
     how,
     lowest: reach.lowest,
     highest: reach.highest,
+    face,
   }));
 }
 
@@ -178,6 +183,7 @@ async function addBoxes(
   box: string,
   plan: readonly OpeningPlan[],
   constant: number | undefined,
+  face: number | undefined,
 ): Promise<void> {
   await checkStructure(book);
   const names = job.file.sheets.map(({ name }) => name);
@@ -194,7 +200,7 @@ async function addBoxes(
     rows: plan.length,
     formulas,
   });
-  const rows = valuesOf(job, box, plan, constant).map((values, i) => {
+  const rows = valuesOf(job, box, plan, constant, face).map((values, i) => {
     const own = formulas(firstRow + i);
     return fields.map(({ key }): Written => {
       const isByFormula = own[key] !== undefined || own[filledBy[key] ?? ""] !== undefined;

@@ -84,5 +84,9 @@ export const boxesLayout: SheetLayout = {
     ]),
     number("lowest", "Lowest flow", ["min flow", "reach from"], { measure: "flow", is: reach(1) }),
     number("highest", "Highest flow", ["max flow", "reach to"], { measure: "flow", is: reach(2) }),
+    number("face", "Face area", ["face", "box face", "area of the face"], {
+      measure: "opening",
+      feature: "proof",
+    }),
   ],
 };

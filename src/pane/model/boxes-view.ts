@@ -18,6 +18,8 @@ export interface OpeningView {
 export interface BoxView {
   readonly name: string;
   readonly constant: number;
+  /** Area of its face as the sheet has it; NaN where it does not say. */
+  readonly face: number;
   /** Smallest first. */
   readonly openings: readonly OpeningView[];
   /** Flows between the openings, each used alone, that none of them reads. */
@@ -54,7 +56,17 @@ export function boxViews(job: Job): BoxView[] {
       ];
     });
     openings.sort((a, b) => a.area - b.area);
-    return { name, constant, openings, gaps: gapsBetween(openings.map(({ reach }) => reach)) };
+    const face = boxes
+      .rows(name)
+      .map((i) => number("face", i, Number.NaN))
+      .find((area) => area > 0);
+    return {
+      name,
+      constant,
+      face: face ?? Number.NaN,
+      openings,
+      gaps: gapsBetween(openings.map(({ reach }) => reach)),
+    };
   });
 }
 

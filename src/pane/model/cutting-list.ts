@@ -1,103 +1,149 @@
-import { fixed, InputError, shown } from "../../cells";
-import { inSixteenths, type OpeningPlan, planOpenings, type Settings } from "../../job";
+import { InputError, shown } from "../../cells";
+import {
+  type BoxPlan,
+  freeOfFace,
+  holeSaws,
+  inSixteenths,
+  mostOfFace,
+  planOpenings,
+  type Settings,
+} from "../../job";
 
 /** What the user asks of a plan, as typed. */
 export interface PlanWish {
   readonly least: string;
   readonly most: string;
-  /** Fineness of the tool: a fraction of an inch ("1/16") or millimetres ("1"). */
+  readonly shape: "round" | "square";
+  /** Fineness of the tool: a fraction of an inch ("1/16"), millimetres ("1"), or "saws". */
   readonly step: string;
   /** Overlap of neighbours, per cent. */
   readonly overlap: string;
+  /** Sides of the face that the openings are cut into; both blank where it does not matter yet. */
+  readonly width: string;
+  readonly height: string;
+  /** What stays at the edges and between holes. */
+  readonly rim: string;
 }
 
 /** One line of the list that goes to the workshop. */
 export interface Cut {
   readonly label: string;
-  readonly diameter: number;
+  readonly count: number;
+  readonly shape: "round" | "rectangular";
   /** In decimals: inches, or millimetres in a job that keeps centimetres. */
   readonly exact: string;
   /** In inches and sixteenths: "4 3/16"; "" in a job that keeps centimetres. */
   readonly fraction: string;
-  /** The hole saw, inches in eighths, at or below the diameter; "" where none is sold. */
+  /** The hole saw at or below the diameter, as it is sold; "" where none is. */
   readonly saw: string;
   readonly area: number;
   readonly lowest: number;
   readonly highest: number;
 }
 
-/** Hole saws are sold up to about this many inches (common practice). */
-export const largestSaw = 6;
-
 export type Planned =
-  | { readonly cuts: readonly Cut[]; readonly plan: readonly OpeningPlan[] }
+  | {
+      readonly cuts: readonly Cut[];
+      readonly plan: BoxPlan;
+      /** Area of the face; undefined where none is given. */
+      readonly face: number | undefined;
+      /** A word on how the largest opening sits on the face; "" for none. */
+      readonly note: string;
+    }
   | { readonly problem: string };
 
 export const usualWish: Record<Settings["system"], PlanWish> = {
-  ip: { least: "20", most: "300", step: "1/16", overlap: "10" },
-  si: { least: "10", most: "150", step: "1", overlap: "10" },
+  ip: {
+    ...{ least: "20", most: "300", shape: "round", step: "1/16", overlap: "10" },
+    ...{ width: "", height: "", rim: "3/4" },
+  },
+  si: {
+    ...{ least: "10", most: "150", shape: "round", step: "1", overlap: "10" },
+    ...{ width: "", height: "", rim: "20" },
+  },
 };
 
 /** The tool steps offered. */
 export const steps: Record<Settings["system"], readonly { value: string; label: string }[]> = {
   ip: [
-    { value: "1/16", label: "1/16 in" },
-    { value: "1/8", label: "1/8 in (hole saws)" },
-    { value: "1/4", label: "1/4 in" },
+    { value: "1/16", label: "knife or jigsaw, 1/16 in" },
+    { value: "1/8", label: "knife or jigsaw, 1/8 in" },
+    { value: "saws", label: "hole saws as sold" },
   ],
   si: [
-    { value: "1", label: "1 mm" },
-    { value: "2", label: "2 mm" },
-    { value: "5", label: "5 mm" },
+    { value: "1", label: "knife or jigsaw, 1 mm" },
+    { value: "5", label: "knife or jigsaw, 5 mm" },
+    { value: "saws", label: "hole saws as sold" },
   ],
 };
 
-/** The fewest round openings for the wish, as a cutting list, or what to change about the wish. */
+/** The fewest openings for the wish, as a cutting list, or what to change about the wish. */
 export function planFor(wish: PlanWish, settings: Settings): Planned {
+  const { system } = settings;
   const [least, most, overlap] = [wish.least, wish.most, wish.overlap].map(typedNumber);
   if (least === undefined) return { problem: "Type the lowest flow as a number above 0." };
   if (most === undefined) return { problem: "Type the highest flow as a number above 0." };
   if (overlap === undefined || overlap > 100)
     return { problem: "Type the overlap as a number of per cent from 0 to 100." };
+  const hasFace = wish.width.trim() !== "" || wish.height.trim() !== "";
+  const [width, height, rim] = [wish.width, wish.height, wish.rim].map(typedNumber);
+  if (hasFace && !(width && height && rim !== undefined))
+    return { problem: "Type both sides of the face and the rim as numbers, or leave both blank." };
+  const scale = system === "ip" ? 1 : 0.1;
+  const face =
+    hasFace && width && height
+      ? { width: width * scale, height: height * scale, rim: (rim ?? 0) * scale }
+      : undefined;
+  if (wish.step === "saws" && wish.shape === "square")
+    return { problem: "A hole saw cuts round holes: choose round ones, or another tool." };
   try {
     const plan = planOpenings(least, most, settings.constant, {
-      step: stepOf(wish.step, settings.system),
+      shape: wish.shape,
+      ...(wish.step === "saws"
+        ? { saws: holeSaws[system] }
+        : { step: (typedNumber(wish.step) ?? 1) * scale }),
       overlap: overlap / 100,
       window: settings,
+      face,
     });
-    return { plan, cuts: plan.map((opening) => cutOf(opening, settings.system)) };
+    const cuts = plan.openings.map((opening) => cutOf(opening, system));
+    return { plan, cuts, face: face && face.width * face.height, note: noteOn(plan) };
   } catch (error) {
     if (error instanceof InputError) return { problem: sentence(error.message) };
     throw error;
   }
 }
 
-function cutOf(opening: OpeningPlan, system: Settings["system"]): Cut {
-  const { label, diameter, area, reach } = opening;
-  const inches = system === "ip" ? diameter : diameter / 2.54;
-  const eighths = Math.floor(inches * 8 + 1e-9);
+function noteOn({ approach, openings }: BoxPlan): string {
+  if (approach === undefined)
+    return `Give the sides of the face: an opening of more than ${freeOfFace * 100} % of it begins to read high, one of more than ${mostOfFace * 100} % is refused.`;
+  const label = openings.reduce((a, b) => (b.area > a.area ? b : a)).label;
+  return approach < 0.004
+    ? "All holes fit on the face, and none is so large that it reads high."
+    : `All holes fit on the face. ${label}, the largest, makes the flow read about ${shown(100 * approach)} % high: prove the box there, or take a larger face.`;
+}
+
+function cutOf(opening: BoxPlan["openings"][number], system: Settings["system"]): Cut {
+  const { label, shape, size, count, area, reach } = opening;
+  const below = holeSaws[system].findLast((each) => each <= size + 1e-9);
+  // A saw of less than three quarters of the hole is no help in cutting it.
+  const saw = shape === "round" && below && below >= 0.75 * size ? below : undefined;
   return {
-    label,
-    diameter,
-    exact: system === "ip" ? fixed(diameter, 4) : shown(diameter * 10),
-    fraction: system === "ip" ? inSixteenths(diameter) : "",
-    saw: eighths > 0 && eighths <= largestSaw * 8 ? inSixteenths(eighths / 8) : "",
+    ...{ label, shape, count },
+    exact: system === "ip" ? String(Number(size.toFixed(4))) : shown(size * 10),
+    fraction: system === "ip" ? inSixteenths(size) : "",
+    saw: saw === undefined ? "" : system === "ip" ? inSixteenths(saw) : shown(saw * 10),
     area,
     lowest: reach.lowest,
     highest: reach.highest,
   };
 }
 
-function stepOf(text: string, system: Settings["system"]): number {
-  const [top, bottom = "1"] = text.split("/");
-  const step = Number(top) / Number(bottom);
-  return system === "ip" ? step : step / 10;
-}
-
-/** A number of 0 or more, with a point or a comma for the decimals. */
+/** A number of 0 or more, with a point or a comma for the decimals, or a fraction: "3/4", "1 1/2". */
 function typedNumber(text: string): number | undefined {
   const trimmed = text.trim().replace(",", ".");
-  const value = Number(trimmed);
+  const [, whole = "0", top = "", bottom = ""] = /^(?:(\d+)\s+)?(\d+)\/(\d+)$/.exec(trimmed) ?? [];
+  const value = bottom === "" ? Number(trimmed) : Number(whole) + Number(top) / Number(bottom);
   return trimmed !== "" && Number.isFinite(value) && value >= 0 ? value : undefined;
 }
 

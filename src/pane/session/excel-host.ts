@@ -65,8 +65,8 @@ export const excelHost: PaneHost = {
   openCopy: openWorkbook,
   saveFit,
   addJobSheets,
-  writeOpenings: async ({ box, openings, constant }) => {
-    await writeOpenings(box, openings, constant);
+  writeOpenings: async ({ box, openings, constant, face }) => {
+    await writeOpenings(box, openings, constant, face);
   },
   insertFormula,
 };

@@ -104,4 +104,6 @@ export interface BoxPlan {
   /** The flow constant it was planned with. */
   readonly constant: number;
   readonly openings: readonly OpeningPlan[];
+  /** Area of the side they are cut into, where it was given. */
+  readonly face: number | undefined;
 }

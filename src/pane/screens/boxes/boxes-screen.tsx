@@ -33,7 +33,7 @@ export function BoxesScreen({ check }: { check: JobCheck }) {
       <CautionBar about={["taped"]} />
       {boxes.length === 0 ? (
         <p className={shared.text}>No sheet with boxes and their openings was found.</p>
-      ) : (
+      ) : boxes.every((box) => box.face > 0) ? null : (
         <section className={shared.stack}>
           <h3 className={shared.subheading}>Box face</h3>
           <p className={shared.muted}>Its size tells which openings are too large for it.</p>
@@ -63,7 +63,7 @@ export function BoxesScreen({ check }: { check: JobCheck }) {
           box={box}
           proof={proofs.get(box.name)}
           settings={job.settings}
-          face={face}
+          face={box.face > 0 ? box.face : face}
         />
       ))}
       <Planner settings={job.settings} taken={boxes.map((box) => box.name)} />

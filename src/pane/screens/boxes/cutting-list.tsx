@@ -1,6 +1,6 @@
 import { shown } from "../../../cells";
 import { flowUnit, type Settings, unitOf } from "../../../job";
-import { type Cut, largestSaw } from "../../model/cutting-list";
+import type { Cut } from "../../model/cutting-list";
 import { useShared } from "../../parts/styles";
 
 interface CuttingListProps {
@@ -20,8 +20,8 @@ export function CuttingList({ cuts, system, box }: CuttingListProps) {
         <thead>
           <tr>
             <th scope="col">Hole</th>
-            <th scope="col">Diameter ({imperial ? "in" : "mm"})</th>
-            <th scope="col">Saw (in)</th>
+            <th scope="col">Size ({imperial ? "in" : "mm"})</th>
+            <th scope="col">Saw ({imperial ? "in" : "mm"})</th>
             <th scope="col" className="number">
               Area ({unitOf("opening", system)})
               <br />
@@ -32,9 +32,13 @@ export function CuttingList({ cuts, system, box }: CuttingListProps) {
         <tbody>
           {cuts.map((cut) => (
             <tr key={cut.label}>
-              <th scope="row">{cut.label}</th>
+              <th scope="row">
+                {cut.label}
+                {cut.count > 1 ? ` × ${cut.count}` : ""}
+              </th>
               <td>
                 {cut.exact}
+                {cut.shape === "rectangular" ? " square" : ""}
                 {imperial ? (
                   <>
                     <br />
@@ -53,9 +57,10 @@ export function CuttingList({ cuts, system, box }: CuttingListProps) {
         </tbody>
       </table>
       <p className={shared.muted}>
-        The saw is the next hole saw in eighths of an inch at or below the diameter, up to{" "}
-        {largestSaw} in: cut with it, then open the hole to the line, or plan with a step of hole
-        saws. Larger holes are cut along the line.
+        The saw is the next hole saw as sold at or below the size (common practice). Several equal
+        holes are opened together. Thin walls with clean edges read true: back a thick wall with
+        card or sheet no thicker than a tenth of the smallest hole, and measure what was cut. Close
+        a hole with a cap or plug of its size, or with its own disc, taped all round.
       </p>
     </>
   );

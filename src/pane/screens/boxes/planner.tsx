@@ -30,15 +30,17 @@ export function Planner({ settings, taken }: PlannerProps) {
   const [wish, setWish] = useState<PlanWish>(usualWish[settings.system]);
   const [name, setName] = useState(`Box ${taken.length + 1}`);
   const unit = flowUnit(settings.system);
+  const length = settings.system === "ip" ? "in" : "mm";
   const planned = useMemo(() => planFor(wish, settings), [wish, settings]);
   const isTaken = taken.some((box) => box.toLowerCase() === name.trim().toLowerCase());
   const nameProblem =
     name.trim() === "" ? "Name the box." : isTaken ? "This box is already on the sheet." : "";
-  const write = async (openings: readonly OpeningPlan[]) => {
+  const write = async (openings: readonly OpeningPlan[], face: number | undefined) => {
     await session.writeOpenings({
       box: name.trim(),
       constant: settings.constant,
       openings,
+      face,
     });
     if (session.state.problem === "") setName(`Box ${taken.length + 2}`);
   };
@@ -58,7 +60,7 @@ export function Planner({ settings, taken }: PlannerProps) {
         Plan a box
       </h3>
       <p className={shared.muted}>
-        The fewest round openings, each used alone, for a range of flows at the job's constant of{" "}
+        The fewest openings, each used alone, for a range of flows at the job's constant of{" "}
         {constantWords(settings.constant)}.
       </p>
       <CautionBar about={["ladder", "live"]} />
@@ -79,6 +81,21 @@ export function Planner({ settings, taken }: PlannerProps) {
           </Select>
         </Field>
         {typed("overlap", "Overlap (%)")}
+        <Field label="Shape">
+          <Select
+            className={styles.input}
+            value={wish.shape}
+            onChange={(_, data) =>
+              setWish({ ...wish, shape: data.value === "square" ? "square" : "round" })
+            }
+          >
+            <option value="round">round</option>
+            <option value="square">square</option>
+          </Select>
+        </Field>
+        {typed("rim", `Rim and bridges (${length})`)}
+        {typed("width", `Face, one side (${length})`)}
+        {typed("height", `Face, other side (${length})`)}
       </div>
       {"problem" in planned ? (
         <p role="status" className={shared.text}>
@@ -87,10 +104,14 @@ export function Planner({ settings, taken }: PlannerProps) {
       ) : (
         <>
           <p className={shared.text}>
-            {count(planned.cuts.length, "round opening")}. Their reach, and the cutting list:
+            {count(planned.cuts.length, "opening")}. {planned.note}
           </p>
           <div aria-hidden="true">
-            <ReachChart rows={planned.plan} gaps={gapsOf(planned.plan)} unit={unit} />
+            <ReachChart
+              rows={planned.plan.openings}
+              gaps={gapsOf(planned.plan.openings)}
+              unit={unit}
+            />
           </div>
           <CuttingList cuts={planned.cuts} system={settings.system} box={name} />
           <Field
@@ -108,7 +129,7 @@ export function Planner({ settings, taken }: PlannerProps) {
             <Button
               appearance="primary"
               disabledFocusable={state.busy !== "" || nameProblem !== ""}
-              onClick={() => void write(planned.plan)}
+              onClick={() => void write(planned.plan.openings, planned.face)}
             >
               Write to the Boxes sheet
             </Button>

@@ -1,0 +1,62 @@
+import { describe, expect, it } from "vitest";
+import { approachError, holeSaws, planOpenings } from "../../src/job";
+
+const constant = 1.07;
+const face = { width: 20, height: 20, rim: 0.75 };
+
+describe("The face of a planned box", () => {
+  // Approach factor E = 1/√(1 − β⁴), ISO 5167-1; β² is the open share of the face.
+  it("makes an opening of 9 % of it read 0.4 % high and one of 25 % read 3.3 % high (ISO 5167-1)", () => {
+    expect(100 * approachError(0.09 * 400, face)).toBeCloseTo(0.407, 3);
+    expect(100 * approachError(0.25 * 400, face)).toBeCloseTo(3.28, 2);
+  });
+
+  it("holds every hole inside its rim, none over another", () => {
+    const { holes = [] } = planOpenings(20, 150, constant, { face });
+    expect(holes.length).toBeGreaterThan(1);
+    for (const [i, { x, y, size }] of holes.entries()) {
+      for (const place of [x, y]) {
+        expect(place - size / 2).toBeGreaterThanOrEqual(face.rim - 1e-9);
+        expect(place + size / 2).toBeLessThanOrEqual(20 - face.rim + 1e-9);
+      }
+      for (const other of holes.slice(i + 1))
+        expect(Math.hypot(x - other.x, y - other.y)).toBeGreaterThanOrEqual(
+          (size + other.size) / 2 + face.rim - 1e-9,
+        );
+    }
+  });
+
+  it("refuses an opening of more than a quarter of it and says which face would do", () => {
+    expect(() =>
+      planOpenings(20, 400, constant, { face: { ...face, width: 12, height: 12 } }),
+    ).toThrow(/of the face and read .* high: use a face of at least|do not fit on the face/);
+  });
+});
+
+describe("The holes of a planned box", () => {
+  it("are as few as read every flow, each inside the window of its neighbours", () => {
+    for (const options of [{}, { shape: "square" as const }, { saws: holeSaws.ip }]) {
+      const { openings } = planOpenings(20, 150, constant, options);
+      expect(openings[0]?.reach.lowest).toBeLessThanOrEqual(20);
+      expect(openings.at(-1)?.reach.highest).toBeGreaterThanOrEqual(150);
+      for (const [i, { reach }] of openings.slice(1).entries())
+        expect(reach.lowest).toBeLessThanOrEqual(openings[i]?.reach.highest as number);
+    }
+  });
+
+  it("are several equal ones where no saw is large enough for one", () => {
+    const { openings } = planOpenings(20, 300, constant, { saws: holeSaws.ip });
+    const several = openings.filter(({ count }) => count > 1);
+    expect(several.length).toBeGreaterThan(0);
+    for (const { size, count, area } of openings) {
+      expect(holeSaws.ip).toContain(size);
+      expect(area).toBeCloseTo((count * Math.PI * size ** 2) / 4, 9);
+    }
+  });
+
+  it("are refused where none that can be cut is small enough", () => {
+    expect(() => planOpenings(0.2, 1, constant, { saws: holeSaws.ip })).toThrow(
+      /no hole that can be cut/,
+    );
+  });
+});
