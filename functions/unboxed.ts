@@ -1,5 +1,5 @@
 import { unboxedFlow } from "../src/formulas";
-import { estimateUnboxed, requireApart, unboxedBudget, usualConstant } from "../src/job";
+import { estimateUnboxed, requireLine, unboxedBudget, usualConstant } from "../src/job";
 import { manometers, readable, zeroOrMore } from "./manometer";
 import { fromError } from "./problem";
 import { pick, Rows } from "./rows";
@@ -12,7 +12,7 @@ import { aboveZero, readUnits } from "./units";
  * @param {any[][]} area Open area of one reading, above 0, in² (cm² for "si").
  * @param {any[][]} pressure Its pressure, room minus box, above 0, Pa.
  * @param {any[][]} area2 Open area of the other reading.
- * @param {any[][]} pressure2 Its pressure, Pa; well apart from the first.
+ * @param {any[][]} pressure2 Its pressure, Pa; twice the first or half of it, or further apart.
  * @param {any[][]} [constant] Flow constant; 1.07 where left out (its twin for "si").
  * @param {any} [units] "ip" or "si"; "ip" where left out.
  * @returns {any[][]} Flow at no box pressure, cfm (L/s for "si"): worked out, not measured.
@@ -39,7 +39,7 @@ export function unboxedFlowOf(
  * @param {any[][]} area Open area of one reading, above 0, in² (cm² for "si").
  * @param {any[][]} pressure Its pressure, room minus box, above 0, Pa.
  * @param {any[][]} area2 Open area of the other reading.
- * @param {any[][]} pressure2 Its pressure, Pa; well apart from the first.
+ * @param {any[][]} pressure2 Its pressure, Pa; twice the first or half of it, or further apart.
  * @param {any[][]} constant Flow constant; with nothing between the commas 1.07 (its twin for "si").
  * @param {any[][]} meterPercent Limit of the manometer, % of the reading.
  * @param {any[][]} meterFloor Least limit of the manometer, Pa; the larger of the two holds.
@@ -151,7 +151,10 @@ function twoReadings(rows: Rows, usual: number) {
   const K = rows.numbers("constant", { otherwise: usual, refuse: aboveZero });
   for (let i = 0; i < rows.length; i++)
     try {
-      requireApart(pick(P, i), pick(P2, i));
+      requireLine(
+        { area: pick(A, i), pressure: pick(P, i) },
+        { area: pick(A2, i), pressure: pick(P2, i) },
+      );
     } catch (error) {
       rows.refuse(i, fromError(error));
     }

@@ -181,9 +181,7 @@ function withSecond(row: Row): Row {
   if (!next) return row;
   const ratio = (areas[String(row.openings)] as number) / (areas[next] as number);
   const pressure = Number(row.reading2) * ratio ** 2 * 1.03;
-  return pressure < 0.5
-    ? row
-    : { ...row, openings2: next, pressure2: Math.max(0.6, rounded(pressure, 1)) };
+  return pressure < 1 ? row : { ...row, openings2: next, pressure2: rounded(pressure, 1) };
 }
 
 function registersOf(dwelling: string, i: number): Row[] {

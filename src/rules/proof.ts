@@ -5,6 +5,7 @@ import {
   type Agreement,
   agreement,
   agreementFactor,
+  nextFactor,
   percentDifferences,
   throughOrigin,
 } from "../spread";
@@ -79,8 +80,8 @@ const repeatPercent = 5;
  * What paired readings prove of a box: its constant, how far it is off, and whether it meets a
  * written accuracy.
  *
- * "Proved" asks that no single error, and neither limit of agreement widened by the reference's own
- * spread, is beyond the requirement. A box cannot be proved better than its reference. What is
+ * "Proved" asks that no single error, and neither limit for the next reading widened by the
+ * reference's own spread, is beyond the requirement. A box cannot be proved better than its reference. What is
  * proved holds for the pressures and openings of the pairs.
  *
  * Throws an InputError where there is no pair.
@@ -121,18 +122,17 @@ function judge(
   const against: string[] = [];
   if (!known.referenceAllows)
     against.push(
-      `The reference is itself good to ±${percent(agreementFactor * referenceSpread)} only, which leaves no room for ±${percent(requirement)}: use a better one.`,
+      `The reference is itself good to ±${percent(agreementFactor * referenceSpread)} only, which leaves no room for ±${percent(requirement)}: this proof says nothing against the box; prove it again with a better reference.`,
     );
   if (errors.largest > requirement)
     against.push(
       `The largest error is ${percent(errors.largest)}, beyond ±${percent(requirement)}.`,
     );
-  const reach = Math.hypot(errors.sd, referenceSpread) * agreementFactor;
+  const reach = Math.hypot(errors.sd * nextFactor(errors.n), referenceSpread * agreementFactor);
   const [low, high] = [errors.bias - reach, errors.bias + reach];
-  if (low < -requirement || high > requirement)
-    against.push(
-      `Limits of agreement, with the spread of the reference, run from ${percent(low)} to ${percent(high)}: beyond ±${percent(requirement)}.`,
-    );
+  const next = `The next reading, with the spread of the reference, lies from ${percent(low)} to ${percent(high)} in 95 of 100 cases (limits of agreement of these pairs alone: ${percent(errors.low)} to ${percent(errors.high)})`;
+  if (known.referenceAllows && (low < -requirement || high > requirement))
+    against.push(`${next}: beyond ±${percent(requirement)}.`);
   const spans = known.coverage.map(
     ({ opening, low, high, share }) =>
       `Opening ${opening} was read from ${digits(low)} to ${digits(high)} Pa, ${percent(100 * share, 0)} of its window; nothing is proved outside that.`,
@@ -150,7 +150,7 @@ function judge(
   return {
     verdict: "proved",
     reasons: [
-      `Limits of agreement, with the spread of the reference, run from ${percent(low)} to ${percent(high)}, and no error is larger than ${percent(errors.largest)}: within ±${percent(requirement)}.`,
+      `${next}, and no error is larger than ${percent(errors.largest)}: within ±${percent(requirement)}.`,
       ...spans,
     ],
   };

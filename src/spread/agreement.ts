@@ -1,6 +1,7 @@
 import { oneValue } from "../algebra";
 import { agreementLimit, percentError } from "../formulas";
 import { repeats } from "./evaluate";
+import { coverage } from "./student";
 
 /** How many standard deviations each way the limits of agreement lie: 95 % of normal differences. */
 export const agreementFactor = 1.96;
@@ -15,12 +16,23 @@ export interface Agreement {
   /** Limits of agreement, bias ∓ factor · SD. */
   readonly low: number;
   readonly high: number;
+  /** Between these the next difference lies with 95 %: bias ∓ `nextFactor` · SD. */
+  readonly nextLow: number;
+  readonly nextHigh: number;
   /** The difference farthest from zero, without its sign. */
   readonly largest: number;
   /** Standard error of the bias, SD/√n. */
   readonly biasError: number;
   /** Standard error of either limit, about √(3·SD²/n). */
   readonly limitError: number;
+}
+
+/**
+ * How many standard deviations each way the next of n normal differences lies with 95 %: Student's t
+ * of n − 1 times √(1 + 1/n). NaN of fewer than two.
+ */
+export function nextFactor(n: number): number {
+  return n < 2 ? Number.NaN : coverage(n - 1) * Math.sqrt(1 + 1 / n);
 }
 
 /**
@@ -41,6 +53,8 @@ export function agreement(
     sd,
     low: limit(-factor),
     high: limit(factor),
+    nextLow: limit(-nextFactor(n)),
+    nextHigh: limit(nextFactor(n)),
     largest,
     biasError,
     limitError: Math.sqrt(3) * biasError,

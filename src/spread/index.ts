@@ -6,7 +6,13 @@
  *
  * It knows nothing of fans: the trade's own budgets are rules of `src/job`.
  */
-export { type Agreement, agreement, agreementFactor, percentDifferences } from "./agreement";
+export {
+  type Agreement,
+  agreement,
+  agreementFactor,
+  nextFactor,
+  percentDifferences,
+} from "./agreement";
 export type { Budget, Correlation, Input, Line, Spread } from "./budget";
 export { acceptFrom, chanceMet } from "./conformity";
 export {

@@ -72,6 +72,11 @@ function requireWhole(dof: number): void {
     throw new RangeError(`${dof} degrees of freedom: give a whole number of 1 or more`);
 }
 
+/** Truncated to a whole number (GUM G.4.1), a hair up: 3.9999999999 is meant as 4. */
+export function wholeDegrees(dof: number): number {
+  return dof === Infinity ? dof : Math.floor(dof * (1 + 1e-9));
+}
+
 /**
  * The coverage factor: how many standard uncertainties each way hold the value with this chance,
  * 0 < chance < 1. Degrees of freedom, 1 or more, are truncated to a whole number (GUM G.4.1).
@@ -79,8 +84,7 @@ function requireWhole(dof: number): void {
 export function coverage(dof: number, chance: number = usualChance): number {
   if (!(chance > 0 && chance < 1))
     throw new RangeError(`chance ${chance}: give one between 0 and 1`);
-  // A hair up: 4 that came out as 3.9999999999 is meant as 4.
-  const whole = dof === Infinity ? dof : Math.floor(dof * (1 + 1e-9));
+  const whole = wholeDegrees(dof);
   const isKept = chance === usualChance && (whole <= longestSeries || whole === Infinity);
   const kept = isKept ? usualFactors.get(whole) : undefined;
   if (kept !== undefined) return kept;

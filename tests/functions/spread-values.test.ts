@@ -106,7 +106,7 @@ describe("what the functions of spread give", () => {
     expect(cellOf("UNBOXED_FLOW", 24, 4, 12, "")).toBe("");
     expect(cellOf("UNBOXED_FLOW", 24, 4, 12, 4)).toMatchObject({
       message:
-        "both pressures are 4 Pa: read again with another opening, well apart from the first",
+        "pressures of 4 and 4 Pa are too near each other: read again with an opening that gives twice the pressure of the other, or more",
     });
   });
 

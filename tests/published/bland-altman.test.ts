@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { agreement, coverage } from "../../src/spread";
+import { agreement, coverage, nextFactor } from "../../src/spread";
 
 /**
  * Bland and Altman, Lancet 1986: peak flow by a large meter and by a small one, first readings of
@@ -41,5 +41,23 @@ describe("the agreement of two flow meters, Bland and Altman 1986", () => {
     // 0.17: the paper's limits are rounded (0.09), so is its 2.12 · 16.3 (0.03), and its result (0.05).
     expect(Math.abs(paper.low - t * paper.limitError + 114.3)).toBeLessThan(0.17);
     expect(Math.abs(paper.high + t * paper.limitError - 110.1)).toBeLessThan(0.17);
+  });
+
+  // Prediction interval of normal data, t(n − 1)·√(1 + 1/n), from tables of t: 4.303 (2), 2.776 (4),
+  // 2.262 (9), 2.093 (19).
+  it.each([
+    [3, 4.303 * Math.sqrt(4 / 3)],
+    [5, 3.041],
+    [10, 2.262 * Math.sqrt(1.1)],
+    [20, 2.093 * Math.sqrt(1.05)],
+  ])("puts the next of %d differences within so many deviations: %d", (n, factor) => {
+    expect(nextFactor(n)).toBeCloseTo(factor, 2);
+    expect(nextFactor(n)).toBeGreaterThan(1.96);
+  });
+
+  it("has limits for the next pair that are wider than those of agreement", () => {
+    const factor = coverage(16) * Math.sqrt(1 + 1 / 17);
+    expect(found.nextHigh).toBeCloseTo(found.bias + factor * found.sd, 10);
+    expect(found.nextLow).toBeLessThan(found.low);
   });
 });

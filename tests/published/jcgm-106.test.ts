@@ -28,4 +28,21 @@ describe("JCGM 106:2012, conformity with one limit", () => {
     expect((acceptFrom(50, 2, 0.95) - 50) / 2).toBeCloseTo(1.645, 3);
     expect((acceptFrom(50, 2, 0.97725) - 50) / 2).toBeCloseTo(2, 4);
   });
+
+  // Student's t table: 95 % one-sided quantiles 6.314 (1), 2.132 (4), 1.812 (10), 1.697 (30).
+  it.each([
+    [1, 6.314],
+    [4, 2.132],
+    [10, 1.812],
+    [30, 1.697],
+  ])("widens the guard band to the quantile of t with %d degrees of freedom", (dof, t) => {
+    expect((acceptFrom(50, 2, 0.95, dof) - 50) / 2).toBeCloseTo(t, 3);
+    expect(chanceMet(50 + 2 * t, 2, 50, dof)).toBeCloseTo(0.95, 4);
+  });
+
+  it("gives few readings less of a chance than the normal distribution would", () => {
+    expect(chanceMet(52, 1, 50, 2)).toBeLessThan(chanceMet(52, 1, 50));
+    expect(chanceMet(52, 1, 50, 1e6)).toBeCloseTo(chanceMet(52, 1, 50), 5);
+    expect(chanceMet(52, 1, 50, 2.9)).toBe(chanceMet(52, 1, 50, 2));
+  });
 });

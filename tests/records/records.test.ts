@@ -62,7 +62,7 @@ describe("The record of a job", () => {
     expect(rates).toContain(
       "bathroom, continuous | 20 cfm | 2 fans | ASHRAE 62.2-2016, table 5.2 | two sources",
     );
-    expect(rates.at(-1)).toMatch(/whole dwelling .*from memory: verify against your copy$/);
+    expect(rates.at(-1)).toMatch(/whole dwelling .*4\.1\.1, eq\. 4\.1a \| read$/);
   });
 
   it("gives findings by kind with where they are, and what it rests on", () => {

@@ -1,4 +1,5 @@
-import { shown } from "../../cells";
+import { InputError, shown } from "../../cells";
+import type { Budget } from "../../spread";
 import { unitOf } from "../columns";
 import { unboxedBudget } from "../rules";
 import type { Check } from "./check";
@@ -25,14 +26,26 @@ export const checkTwoOpenings: Check = (job, report) => {
       continue;
     }
     const flow = fans.flow[i] as number;
-    const free = unboxedBudget({
-      first: { area, areaLimit: 0, pressure },
-      second: { area: area2, areaLimit: 0, pressure: pressure2 },
-      constant: fans.constant[i] as number,
-      constantSpread: settings.constantSpread,
-      meterPercent: settings.meter.meterPercent,
-      meterFloor: settings.meter.meterFloor,
-    });
+    let free: Budget;
+    try {
+      free = unboxedBudget({
+        first: { area, areaLimit: 0, pressure },
+        second: { area: area2, areaLimit: 0, pressure: pressure2 },
+        constant: fans.constant[i] as number,
+        constantSpread: settings.constantSpread,
+        meterPercent: settings.meter.meterPercent,
+        meterFloor: settings.meter.meterFloor,
+      });
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      const [what = "", mend = ""] = error.message.split(": ");
+      report.at("second-reading-odd", table, "pressure2", i, fans.label(i), {
+        what,
+        effect: "The flow without the box cannot be told from these two readings.",
+        mend: `${mend.charAt(0).toUpperCase()}${mend.slice(1)}.`,
+      });
+      continue;
+    }
     if (free.value - flow > Math.max(noticeable * flow, 2 * free.u))
       report.at("box-holds-back", table, "unboxed", i, fans.label(i), {
         what: `without the box the fan would move ${shown(free.value)} ${unit}; ${shown(flow)} was measured`,

@@ -6,7 +6,7 @@ import {
   unboxedEstimate,
   unboxedFlow,
 } from "../../formulas";
-import { estimateUnboxed, requireApart, usualWindow } from "../rules";
+import { estimateUnboxed, requireLine, usualWindow } from "../rules";
 import { aboveZero, type Given, notNegative, roomMinusBox } from "./given";
 import { constantOf } from "./openings";
 import { sumValue } from "./say";
@@ -55,7 +55,7 @@ export const flow = {
     explain: (given) => {
       const [A, P] = [given.number("area", positive), given.number("pressure", readable)];
       const [A2, P2] = [given.number("area2", positive), given.number("pressure2", readable)];
-      requireApart(P, P2);
+      requireLine({ area: A, pressure: P }, { area: A2, pressure: P2 });
       return { sums: [{ formula: unboxedFlow, given: { K: constantOf(given), A, P, A2, P2 } }] };
     },
   },

@@ -104,8 +104,13 @@ function guardTwo(guards: Guards, isSi: boolean | string) {
   const A = guards.number("area", { need: aboveZero });
   const A2 = guards.number("area2", { need: aboveZero });
   const K = guardConstant(guards, isSi);
-  const alike = wrong("both pressures are the same: read again with another opening");
-  guards.check(`IF(AND(ISNUMBER(${P}),ISNUMBER(${P2})),IF(${P}=${P2},${alike},0),0)`);
+  const odd = wrong("no fan gives these two readings, or they are too near each other: read again");
+  const q = `(${A}*SQRT(${P})-${A2}*SQRT(${P2}))`;
+  const slope = `${q}/(${P2}-${P})`;
+  const far = `MAX(${P},${P2})>=2*MIN(${P},${P2})`;
+  const falls = `AND(${q}*(${P2}-${P})>=0,${slope}<=0.05*(${A}*SQRT(${P})+${slope}*${P}))`;
+  const sound = `IF(AND(${far},${A}<>${A2}),IF(${falls},0,${odd}),${odd})`;
+  guards.check(`IF(COUNT(${P},${P2},${A},${A2})=4,IF(MIN(${P},${P2},${A},${A2})>0,${sound},0),0)`);
   return { K, A, P, A2, P2 };
 }
 
@@ -146,8 +151,8 @@ export const unboxedSpreadWriter: Writer = {
           `${flow}/${K}*${plain(constantSpread, { K, p: far(call, "constantSpread") })}`,
           `${byArea}*${half("areaLimit")}`,
           `${byArea2}*${half("areaLimit2")}`,
-          // One manometer: it is off in the same direction both times.
-          `${byPressure}*${meter.limit(P)}+${byPressure2}*${meter.limit(P2)}`,
+          `${byPressure}*${meter.limit(P)}`,
+          `${byPressure2}*${meter.limit(P2)}`,
           `(${byPressure}+${byPressure2})*${meter.zero}`,
           `${byPressure}*${meter.resolution}`,
           `${byPressure2}*${meter.resolution}`,

@@ -93,7 +93,10 @@ export const spread: readonly Topic[] = [
     result: 'Flow at no box pressure, cfm (L/s for "si").',
     formulas: [unboxedFlow],
     troubles: [
-      { when: "Both pressures are alike: there is no line.", args: [24, 4, 24, 4] },
+      { when: "Both areas are alike: there is no line.", args: [24, 4, 24, 4] },
+      { when: "The pressures are less than 2 : 1 apart.", args: [32, 4, 24, 7] },
+      { when: "The flow rises with the pressure.", args: [12, 4, 24, 8] },
+      { when: "The flow falls faster than any fan's.", args: [24, 4, 12, 8] },
       { when: "A pressure is negative.", args: [24, -4, 12, 15] },
     ],
     related: ["UNBOXED_SPREAD", "UNBOXED_ESTIMATE", "FLOW"],
@@ -101,14 +104,14 @@ export const spread: readonly Topic[] = [
   {
     id: "UNBOXED_SPREAD",
     computes: [
-      "The spread of UNBOXED_FLOW after JCGM 100 (GUM). Both readings are of one manometer, so its limit and its zero are off in the same direction both times, and so is the constant; displays and areas are each off for themselves.",
+      "The spread of UNBOXED_FLOW after JCGM 100 (GUM). Both readings are of one zeroing and one box, so zero and constant are off in the same direction both times; the limit of the manometer, its display and the areas are each off for themselves.",
       "The nearer the two pressures, the larger it grows.",
     ],
     result: 'Standard spread, cfm (L/s for "si").',
     formulas: [unboxedFlow, manometerLimit, halfWidthSpread, fullWidthSpread, constantSpread],
     troubles: [
       {
-        when: "Both pressures are alike.",
+        when: "Both areas are alike.",
         args: [24, 4, 24, 4, 1.07, 1, 0.25, 0.2, 0.2, 2],
       },
       { when: "A limit is blank.", args: [32, 4, 16, 14, 1.07, 1, 0.25, "", 0.2, 2] },
