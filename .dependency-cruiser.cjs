@@ -28,7 +28,7 @@ const doors = {
     "src/formulas",
     "src/units",
   ],
-  "src/sheet": ["src/workbook", "functions"],
+  "src/sheet": ["src/workbook", "src/spread", "functions"],
   "src/csv": ["src/cells", "src/sheet", "src/workbook"],
   "src/audit": ["src/sheet", "src/job", "functions"],
   "src/trace": [

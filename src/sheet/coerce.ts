@@ -17,7 +17,17 @@ export function textNumber(text: string): number | undefined {
   // Plain digits are the common case and need no format reader.
   if (/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain)) return Number(plain);
   if (isWord(plain)) return undefined;
-  const read = parseValue(plain)?.value;
+  // Blanks around a date make it a text.
+  const read = parseValue(text)?.value;
+  return typeof read === "number" ? read : dayFirst(text);
+}
+
+/** The serial number of a date such as 15/3/2024, whose first number can only be the day. */
+function dayFirst(text: string): number | undefined {
+  const [, day = "", month = "", year = ""] = /^(\d\d)\/(\d\d?)\/(\d{4})$/.exec(text) ?? [];
+  // The calendar of 1900 has this day, which the format reader has not.
+  if (day === "29" && year === "1900" && Number(month) === 2) return 60;
+  const read = Number(day) > 12 ? parseValue(`${year}-${month}-${day}`)?.value : undefined;
   return typeof read === "number" ? read : undefined;
 }
 

@@ -154,13 +154,15 @@ export class Editor {
       const due = this.graph.due(this.ledger.takeStirred(), also, pass);
       if (due.length === 0) break;
       this.book.clock.revision++;
+      const { writes } = this.ledger;
       inOrder(
         due,
         pass,
         (cell) => this.work(cell),
         (circle) => this.refuseCircle(circle),
       );
-      also = [];
+      // What these read may have been worked out after them.
+      also = this.ledger.writes > writes ? [...this.graph.seeking] : [];
     }
     this.entered.clear();
     this.book.clock.revision++;

@@ -15,12 +15,15 @@ export interface Change {
 export class Ledger {
   private changes = new Map<string, Change>();
   private stirred: Place[] = [];
+  /** How often a value was changed. */
+  writes = 0;
 
   /** Puts a value on the grid and notes the change; false where it was there already. */
   write(grid: Grid, row: number, col: number, value: CellValue): boolean {
     const before = grid.get(row, col);
     if (isUnchanged(before, value)) return false;
     grid.put(row, col, value);
+    this.writes++;
     const { name } = grid;
     const key = `${row},${col},${name}`;
     const first = this.changes.get(key);

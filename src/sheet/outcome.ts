@@ -1,4 +1,4 @@
-import type { CellValue } from "../cells";
+import { type CellValue, errors } from "../cells";
 import type { FormulaCell } from "./grid";
 import type { Program } from "./program";
 import { Matrix, Unsupported } from "./values";
@@ -31,6 +31,7 @@ function mapped(matrix: Matrix): Matrix {
 }
 
 function storable(value: CellValue): CellValue {
+  if (typeof value === "number" && !Number.isFinite(value)) return errors.num;
   if (typeof value !== "string" || value.length <= longest) return value;
   return { error: "#VALUE!", message: `the text has more than ${longest} characters` };
 }

@@ -15,6 +15,8 @@ export interface Program {
   readonly needsArray: boolean;
   /** Its value may change without any cell changing (TODAY, NOW). */
   readonly isVolatile: boolean;
+  /** Which cells it reads shows only when it runs (OFFSET, INDIRECT). */
+  readonly seeks: boolean;
 }
 
 /** A reference of a formula pattern: each side fixed, or an offset from the formula's cell. */

@@ -4,7 +4,8 @@ import { Wildcard } from "../../src/sheet/native/wildcard";
 
 /** The same pattern as a regular expression: slow on some patterns, but another's work. */
 function reference(pattern: string): string {
-  return pattern.replace(/~[*?~]|./gs, (sign) => {
+  return pattern.replace(/~.?|./gs, (sign) => {
+    if (sign === "~") return "";
     if (sign === "*") return ".*";
     if (sign === "?") return ".";
     return (sign.length === 2 ? sign.charAt(1) : sign).replace(/[\\^$.|+()[\]{}*?]/, "\\$&");

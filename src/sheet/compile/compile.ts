@@ -7,7 +7,7 @@ import type { Grid } from "../grid";
 import type { Natives } from "../native/natives";
 import { parseFormula } from "../parse";
 import type { Program, Reference, Run } from "../program";
-import { looksOwn } from "../spelling";
+import { inTypedForm, looksOwn } from "../spelling";
 import { Matrix, Unsupported } from "../values";
 import {
   arrayConstant,
@@ -51,7 +51,8 @@ export function compileFormula(
     // Whatever goes wrong here, the stored value must survive and the cell be listed.
     const what = problem instanceof Error ? problem.message : String(problem);
     const run = () => errors.na;
-    return { run, reads: [], unsupported: what, needsArray: false, isVolatile: false };
+    const flags = { needsArray: false, isVolatile: false, seeks: false };
+    return { run, reads: [], unsupported: what, ...flags };
   }
 }
 
@@ -83,7 +84,7 @@ class Build implements Scope {
   readonly natives: Natives;
   readonly own: ReadonlyMap<string, WorksheetFunction>;
   readonly reads: Reference[] = [];
-  readonly flags = { needsArray: false, isVolatile: false };
+  readonly flags = { needsArray: false, isVolatile: false, seeks: false };
   readonly locals = new Map<string, Expr>();
   private row = 0;
   private col = 0;
@@ -102,6 +103,21 @@ class Build implements Scope {
   stand(row: number, col: number): void {
     this.row = row;
     this.col = col;
+  }
+
+  get isName(): boolean {
+    return this.names.size > 0;
+  }
+
+  typed(formula: string): string {
+    return inTypedForm(formula, [...this.own.values()]);
+  }
+
+  /** What a text refers to, as INDIRECT reads it; to be run as in A1. */
+  refer(text: string): Expr {
+    const build = new Build(this.book, this.home, this.library);
+    build.stand(0, 0);
+    return build.compile(parseFormula(text, this.library.ids), "array");
   }
 
   compile(node: AstExpression | null | undefined, mode: Mode): Expr {

@@ -34,8 +34,14 @@ export interface Scope {
   readonly natives: Natives;
   readonly own: ReadonlyMap<string, WorksheetFunction>;
   readonly reads: Reference[];
-  readonly flags: { needsArray: boolean; isVolatile: boolean };
+  readonly flags: { needsArray: boolean; isVolatile: boolean; seeks: boolean };
   readonly locals: Map<string, Expr>;
+  /** The formula of a name is being compiled: its relative references wrap at the edge of the sheet. */
+  readonly isName: boolean;
+  /** A formula as a user types it. */
+  typed(formula: string): string;
+  /** What a text refers to. */
+  refer(text: string): Expr;
   compile(node: AstExpression | null | undefined, mode: Mode): Expr;
 }
 

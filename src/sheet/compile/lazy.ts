@@ -1,10 +1,20 @@
 /** Functions that look at some of their arguments only: IF and its kin, ROW and COLUMN of the cell. */
+
 import type { AstExpression } from "@borgar/fx/xlsx";
 import { type CellValue, errors, isCellError } from "../../cells";
 import { Area } from "../area";
-import { compare, toBoolean, toNumber } from "../coerce";
+import { compare, toBoolean, toNumber, toText } from "../coerce";
 import { Matrix, Unsupported } from "../values";
-import { asScalar, constant, type Expr, type Mode, placeExpr, type Scope, spread } from "./expr";
+import {
+  asScalar,
+  constant,
+  type Expr,
+  type Mode,
+  oneValue,
+  placeExpr,
+  type Scope,
+  spread,
+} from "./expr";
 
 type Nodes = readonly (AstExpression | null)[];
 type Build = (nodes: Nodes, mode: Mode, scope: Scope) => Expr;
@@ -95,6 +105,10 @@ const chooseIfs = choosing(
   },
 );
 
+/** The same kind of value; a blank counts as the number 0. */
+const matches = (a: CellValue, b: CellValue) =>
+  typeof (a ?? 0) === typeof (b ?? 0) && compare(a, b) === 0;
+
 const chooseSwitch = choosing(
   "SWITCH",
   // The last argument without a partner is what is returned where nothing matches.
@@ -106,7 +120,7 @@ const chooseSwitch = choosing(
     for (; i + 1 < count; i += 2) {
       const other = at(i);
       if (isCellError(other)) return other;
-      if (compare(value, other) === 0) return chosen(i + 1);
+      if (matches(value, other)) return chosen(i + 1);
     }
     return i < count ? chosen(i) : errors.na;
   },
@@ -141,8 +155,55 @@ function position(isRow: boolean): Build {
   };
 }
 
+/** INDIRECT: what a text refers to, read anew in every run. */
+const indirect: Build = (nodes, mode, scope) => {
+  if (nodes.length < 1 || nodes.length > 2) throw new Unsupported("INDIRECT without its text");
+  const args = nodes.map((node) => asScalar(scope.compile(node, mode), mode, scope));
+  scope.flags.seeks = true;
+  const known = new Map<string, Expr["run"]>();
+  const find = (text: string): Expr["run"] => {
+    const found = known.get(text);
+    if (found) return found;
+    let run: Expr["run"] = () => errors.ref;
+    try {
+      run = scope.refer(text).run;
+    } catch {
+      // A text that is no reference refers to nothing.
+    }
+    known.set(text, run);
+    return run;
+  };
+  return {
+    isRange: true,
+    run: (row, col) => {
+      const given = args[0]!.run(row, col);
+      if (given instanceof Matrix) throw new Unsupported("INDIRECT of several texts");
+      const text = toText(given as CellValue);
+      const isA1 = args[1] === undefined || toBoolean(args[1].run(row, col) as CellValue);
+      if (typeof text !== "string") return text;
+      if (isA1 !== true) throw new Unsupported("INDIRECT of a reference by numbers, R1C1");
+      const value = find(text)(0, 0);
+      return value instanceof Area || isCellError(value) ? value : errors.ref;
+    },
+  };
+};
+
+/** FORMULATEXT: the formula of a cell as it is typed. */
+const formulaText: Build = (nodes, mode, scope) => {
+  if (nodes.length !== 1 || !nodes[0]) throw new Unsupported("FORMULATEXT of other than one cell");
+  const { run } = placeExpr(nodes[0], mode, scope);
+  return oneValue((row, col) => {
+    const cell = run(row, col);
+    if (!(cell instanceof Area)) return isCellError(cell) ? cell : errors.na;
+    const formula = cell.grid.formulaText(cell.top, cell.left);
+    return formula === undefined ? errors.na : `=${scope.typed(formula)}`;
+  });
+};
+
 export const lazyCalls: ReadonlyMap<string, Build> = new Map([
   ["IF", chooseIf],
+  ["INDIRECT", indirect],
+  ["FORMULATEXT", formulaText],
   ["IFERROR", orElse("IFERROR", isCellError)],
   ["IFNA", orElse("IFNA", (value) => isCellError(value) && value.error === "#N/A")],
   ["IFS", chooseIfs],

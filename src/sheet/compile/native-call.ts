@@ -1,5 +1,5 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
-import { type CellValue, errors } from "../../cells";
+import { type CellValue, errors, isCellError } from "../../cells";
 import type { Value } from "../area";
 import { toBoolean, toNumber, toText } from "../coerce";
 import type { Kind, Native } from "../native/natives";
@@ -9,6 +9,7 @@ import {
   constant,
   type Expr,
   type Mode,
+  oneValue,
   placeExpr,
   type Scope,
   spread,
@@ -17,6 +18,12 @@ import {
 
 const readers: Record<Kind, ((value: CellValue) => CellValue) | undefined> = {
   n: toNumber,
+  i: (value) => {
+    const x = toNumber(value);
+    return typeof x === "number" ? Math.trunc(x) : x;
+  },
+  e: (value) => (typeof value === "boolean" ? errors.value : toNumber(value)),
+  x: (value) => (typeof value === "boolean" ? errors.value : toText(value ?? 0)),
   t: toText,
   b: toBoolean,
   s: undefined,
@@ -35,6 +42,7 @@ export function nativeCall(
   const count = nodes.length;
   if (count < native.least || count > native.most)
     throw new Unsupported(`${native.name} with ${count} argument${count === 1 ? "" : "s"}`);
+  if (native.seeks) scope.flags.seeks = true;
   if (native.isVolatile) scope.flags.isVolatile = true;
   const kinds = nodes.map((_, i) => native.kind(i));
   const args = nodes.map((node, i) => argument(node, kinds[i]!, mode, scope));
@@ -44,7 +52,10 @@ export function nativeCall(
   const call = (given: Value[]): Value => {
     for (let i = 0; i < count; i++) {
       const reader = read[i];
-      if (reader === undefined) continue;
+      if (reader === undefined) {
+        if (kinds[i] === "a" && isCellError(given[i])) return given[i]!;
+        continue;
+      }
       const value = reader(given[i] as CellValue);
       if (typeof value === "object") return value;
       given[i] = value;
@@ -84,10 +95,19 @@ function callOf(getters: Expr["run"][], call: (given: Value[]) => Value): Expr["
   return (row, col) => call(getters.map((get) => get(row, col)));
 }
 
+/** The engineering functions take one cell, no range. */
+function single(value: Value): CellValue {
+  const read = values(value);
+  return read instanceof Matrix ? errors.value : read;
+}
+
 function argument(node: AstExpression | null, kind: Kind, mode: Mode, scope: Scope): Expr {
-  if (node === null) return constant(null);
+  if (node === null) return constant(kind === "e" || kind === "x" ? errors.na : null);
   if (kind === "a") return scope.compile(node, "within");
   if (kind === "p") return placeExpr(node, mode, scope);
   const expr = scope.compile(node, mode);
-  return kind === "r" ? expr : asScalar(expr, mode, scope);
+  if (kind === "r") return expr;
+  if ((kind === "e" || kind === "x") && expr.isRange)
+    return oneValue((row, col) => single(expr.run(row, col)));
+  return asScalar(expr, mode, scope);
 }

@@ -39,12 +39,14 @@ export function rangeExpr(text: string, row: number, col: number, scope: Scope):
     bottom: whole.rows || range.$bottom === true,
     right: whole.cols || range.$right === true,
   };
+  // From A1, where the references of names are written, one column to the left is the last of the sheet.
+  const wrapped = (by: number, size: number) => (scope.isName && by > size / 2 ? by - size : by);
   const reference = new Reference(
     grid,
-    fixed.top ? top : top - row,
-    fixed.left ? left : left - col,
-    fixed.bottom ? bottom : bottom - row,
-    fixed.right ? right : right - col,
+    fixed.top ? top : wrapped(top - row, maxRows),
+    fixed.left ? left : wrapped(left - col, maxCols),
+    fixed.bottom ? bottom : wrapped(bottom - row, maxRows),
+    fixed.right ? right : wrapped(right - col, maxCols),
     fixed,
   );
   const isCell = !text.includes(":") && top === bottom && left === right;
@@ -139,6 +141,19 @@ export function joined(left: Expr, right: Expr, leftReads: Reference[], scope: S
   };
 }
 
+function areasOf(value: Value): readonly Area[] | undefined {
+  return value instanceof Areas ? value.list : value instanceof Area ? [value] : undefined;
+}
+
+function common(a: Area, b: Area): Area[] {
+  const top = Math.max(a.top, b.top);
+  const left = Math.max(a.left, b.left);
+  const bottom = Math.min(a.bottom, b.bottom);
+  const right = Math.min(a.right, b.right);
+  if (a.grid !== b.grid || top > bottom || left > right) return [];
+  return [new Area(a.grid, top, left, bottom, right)];
+}
+
 /** The cells two references share, or #NULL!. */
 export function shared(left: Expr, right: Expr): Expr {
   return {
@@ -146,27 +161,22 @@ export function shared(left: Expr, right: Expr): Expr {
     run: (row, col) => {
       const a = left.run(row, col);
       const b = right.run(row, col);
-      if (!(a instanceof Area)) return isCellError(a) ? a : errors.value;
-      if (!(b instanceof Area)) return isCellError(b) ? b : errors.value;
-      const top = Math.max(a.top, b.top);
-      const first = Math.max(a.left, b.left);
-      const bottom = Math.min(a.bottom, b.bottom);
-      const last = Math.min(a.right, b.right);
-      if (a.grid !== b.grid || top > bottom || first > last) return errors.nul;
-      return new Area(a.grid, top, first, bottom, last);
+      const [as, bs] = [areasOf(a), areasOf(b)];
+      if (!as) return isCellError(a) ? a : errors.value;
+      if (!bs) return isCellError(b) ? b : errors.value;
+      const found = as.flatMap((one) => bs.flatMap((other) => common(one, other)));
+      return found.length > 1 ? new Areas(found) : (found[0] ?? errors.nul);
     },
   };
 }
 
 /** Several areas as one argument, (A1:A3,C1). */
 export function union(left: Expr, right: Expr): Expr {
-  const list = (value: Value) =>
-    value instanceof Areas ? value.list : value instanceof Area ? [value] : undefined;
   return {
     isRange: true,
     run: (row, col) => {
-      const a = list(left.run(row, col));
-      const b = list(right.run(row, col));
+      const a = areasOf(left.run(row, col));
+      const b = areasOf(right.run(row, col));
       return a && b ? new Areas([...a, ...b]) : errors.value;
     },
   };

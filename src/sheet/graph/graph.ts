@@ -17,6 +17,8 @@ export class Graph {
   private readonly readers = new Map<Grid, Readers[][]>();
   private readonly indexes = new Map<Grid, RangeIndex>();
   readonly volatile = new Set<FormulaCell>();
+  /** Those whose reads are not known beforehand. */
+  readonly seeking = new Set<FormulaCell>();
   private pass = 0;
 
   /** `blocked` holds the anchors whose spill waits for cells to become free. */
@@ -28,7 +30,8 @@ export class Graph {
 
   /** Enters what a formula cell reads; its program must be compiled. */
   add(cell: FormulaCell, program: Program): void {
-    if (program.isVolatile) this.volatile.add(cell);
+    if (program.isVolatile || program.seeks) this.volatile.add(cell);
+    if (program.seeks) this.seeking.add(cell);
     const ranges: RangeNode[] = [];
     forEachRead(cell, program, (grid, extent) => {
       if (isCell(extent)) this.addReader(grid, extent.top, extent.left, cell);
@@ -44,6 +47,7 @@ export class Graph {
   /** Forgets what a formula cell reads, before it is replaced. */
   remove(cell: FormulaCell): void {
     this.volatile.delete(cell);
+    this.seeking.delete(cell);
     this.blocked.delete(cell);
     for (const node of cell.ranges) {
       node.dependents.delete(cell);

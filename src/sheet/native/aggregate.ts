@@ -1,11 +1,11 @@
-import { AVEDEV, DEVSQ, GEOMEAN, HARMEAN, KURT, SKEW } from "@formulajs/formulajs";
+import { AVEDEV, DEVSQ, GEOMEAN, HARMEAN } from "@formulajs/formulajs";
 import { type CellError, type CellValue, errors, isCellError } from "../../cells";
 import { Area, type Value } from "../area";
 import { finite, toBoolean, toNumber } from "../coerce";
-import { type Matrix, Unsupported } from "../values";
+import { Matrix, Unsupported } from "../values";
 import { fromLibrary } from "./library";
 import type { Natives } from "./natives";
-import { forEachValue, matrixOf, numbersIn, parts } from "./read";
+import { forEachValue, matrixOf, numbersIn, oneOf, parts } from "./read";
 
 type Numbers = readonly number[];
 
@@ -33,15 +33,69 @@ export function addAggregates(to: Natives): void {
   over("VAR VAR.S", (x) => spreadOf(x, 1, (variance) => variance));
   over("VARP VAR.P", (x) => spreadOf(x, 0, (variance) => variance));
   over("MODE MODE.SNGL", mode);
-  const library = { GEOMEAN, HARMEAN, AVEDEV, DEVSQ, SKEW, KURT };
+  over("SKEW", (x) => skew(x, (n) => Math.sqrt(n * (n - 1)) / (n - 2)));
+  over("SKEW.P", (x) => skew(x, () => 1));
+  over("KURT", kurtosis);
+  overAll(to, "AVERAGEA", (x) => (x.length === 0 ? errors.div0 : sum(x) / x.length));
+  overAll(to, "MINA", (x) => x.reduce((least, each) => Math.min(least, each), x[0] ?? 0));
+  overAll(to, "MAXA", (x) => x.reduce((most, each) => Math.max(most, each), x[0] ?? 0));
+  overAll(to, "STDEVA", (x) => spreadOf(x, 1, Math.sqrt));
+  overAll(to, "STDEVPA", (x) => spreadOf(x, 0, Math.sqrt));
+  overAll(to, "VARA", (x) => spreadOf(x, 1, (variance) => variance));
+  overAll(to, "VARPA", (x) => spreadOf(x, 0, (variance) => variance));
+  const library = { GEOMEAN, HARMEAN, AVEDEV, DEVSQ };
   for (const [name, apply] of Object.entries(library))
-    over(name, (x) => (x.length === 0 ? errors.num : fromLibrary(apply([...x]))));
+    over(name, (x) =>
+      x.length === 0 || (name === "GEOMEAN" && x.some((each) => each <= 0))
+        ? errors.num
+        : fromLibrary(apply([...x])),
+    );
   to.add("COUNT", "r+", (...args) => count(args, isCounted))
     .add("COUNTA", "r+", (...args) => count(args, (value) => value !== null))
     .add("COUNTBLANK", "r", countBlank)
     .add("SUMPRODUCT", "a+", (...args) => sumProduct(args))
-    .add("SUBTOTAL", "n r+", (which, ...args) => subtotal(to, which, args));
+    .add("SUBTOTAL", "n r+", (which, ...args) => subtotal(to, which, args))
+    .add(
+      "AGGREGATE",
+      "i i a+",
+      (which, option, ...args) => aggregate(to, which, option, args) as CellValue,
+    );
   logic(to);
+}
+
+/** A summary that takes texts in ranges for 0 and truth values for 0 and 1. */
+function overAll(to: Natives, name: string, apply: (numbers: Numbers) => CellValue): void {
+  to.add(name, "r+", (...args) => {
+    const numbers: number[] = [];
+    let failed: CellError | undefined;
+    forEachValue(args, (value, isArgument) => {
+      if (value === null && !isArgument) return;
+      const x = typeof value === "string" && !isArgument ? 0 : toNumber(value);
+      if (typeof x === "number") numbers.push(x);
+      else failed ??= x;
+    });
+    return failed ?? apply(numbers);
+  });
+}
+
+/** Sum of the standardised deviations to a power, with the deviation of the whole population. */
+function moment(x: Numbers, power: number): number {
+  const mean = sum(x) / x.length;
+  const variance = sum(x.map((each) => (each - mean) ** 2)) / x.length;
+  return sum(x.map((each) => (each - mean) ** power)) / x.length / variance ** (power / 2);
+}
+
+function skew(x: Numbers, correction: (n: number) => number): CellValue {
+  const value = x.length < 3 ? Number.NaN : moment(x, 3) * correction(x.length);
+  return Number.isFinite(value) ? value : errors.div0;
+}
+
+function kurtosis(x: Numbers): CellValue {
+  const n = x.length;
+  if (n < 4) return errors.div0;
+  const scale = (n - 1) / ((n - 2) * (n - 3));
+  const value = scale * ((n + 1) * moment(x, 4) - 3 * (n - 1));
+  return Number.isFinite(value) ? value : errors.div0;
 }
 
 /** Where results over one shared range are kept: a column's mean is wanted in every row. */
@@ -135,7 +189,10 @@ function sumProduct(args: readonly Value[]): CellValue {
   return finite(total);
 }
 
-const subtotals = "AVERAGE COUNT COUNTA MAX MIN PRODUCT STDEV STDEVP SUM VAR VARP".split(" ");
+const subtotals =
+  "AVERAGE COUNT COUNTA MAX MIN PRODUCT STDEV STDEVP SUM VAR VARP MEDIAN MODE.SNGL LARGE SMALL PERCENTILE.INC QUARTILE.INC PERCENTILE.EXC QUARTILE.EXC".split(
+    " ",
+  );
 
 /** Leaves out other subtotals; rows that a user hid and rows that a filter hid cannot be told apart. */
 function subtotal(to: Natives, which: number, args: readonly Value[]): CellValue {
@@ -143,10 +200,11 @@ function subtotal(to: Natives, which: number, args: readonly Value[]): CellValue
   const name = subtotals[(number > 100 ? number - 100 : number) - 1];
   const native = name === undefined ? undefined : to.get(name);
   if (!native) return errors.value;
+  if (number > 100 ? number > 111 : number > 11) return errors.value;
   const kept: Value[] = [];
   for (const arg of args)
     for (const part of parts(arg)) {
-      if (!(part instanceof Area)) return errors.value;
+      if (!(part instanceof Area)) return isCellError(part) ? part : errors.value;
       const { grid } = part;
       for (let r = 0; r < part.usedRows; r++) {
         if (grid.hiddenRows.has(part.top + r)) {
@@ -164,6 +222,37 @@ function subtotal(to: Natives, which: number, args: readonly Value[]): CellValue
   return native.call(...kept) as CellValue;
 }
 
+/** AGGREGATE: a summary that leaves out errors, hidden rows or other such summaries, as its option says. */
+function aggregate(to: Natives, which: number, option: number, args: readonly Value[]): Value {
+  const native = to.get(subtotals[which - 1] ?? "");
+  if (!native || option < 0 || option > 7) return errors.value;
+  const skipsNested = option < 4;
+  const skipsHidden = option % 2 === 1;
+  const skipsErrors = option % 4 > 1;
+  const kept: CellValue[] = [];
+  const lists = which > 13 ? args.slice(0, 1) : args;
+  for (const part of lists.flatMap(parts)) {
+    if (isCellError(part) && !skipsErrors) return part;
+    const area = part instanceof Area ? part : undefined;
+    const matrix = matrixOf(part);
+    if (isCellError(matrix)) return matrix;
+    for (let r = 0; r < matrix.rows; r++) {
+      if (area && skipsHidden && area.grid.hiddenRows.has(area.top + r)) continue;
+      for (let c = 0; c < matrix.cols; c++) {
+        const value = matrix.at(r, c);
+        const formula = area?.grid.formulaText(area.top + r, area.left + c) ?? "";
+        if (skipsErrors && isCellError(value)) continue;
+        if (skipsNested && /\b(SUBTOTAL|AGGREGATE)\(/i.test(formula)) continue;
+        kept.push(value);
+      }
+    }
+  }
+  const k = which > 13 ? toNumber(oneOf(args[1])) : 0;
+  if (typeof k !== "number") return k;
+  const list = new Matrix(kept.length, 1, kept);
+  return which > 13 ? native.call(list, k) : native.call(list);
+}
+
 function logic(to: Natives): void {
   const over = (name: string, judge: (values: readonly boolean[]) => boolean) =>
     to.add(name, "r+", (...args) => {
@@ -173,8 +262,8 @@ function logic(to: Natives): void {
         // In a range only booleans and numbers count; an argument must read as one.
         if (!isArgument && (value === null || typeof value === "string")) return;
         const read = toBoolean(value);
-        if (typeof read === "object") failed ??= read;
-        else values.push(read);
+        if (typeof read !== "object") values.push(read);
+        else if (isCellError(value)) failed ??= value;
       });
       return failed ?? (values.length === 0 ? errors.value : judge(values));
     });

@@ -10,13 +10,26 @@ export function addArrays(to: Natives): void {
   to.addSpreading("TRANSPOSE", "a", (array) =>
     over(array, (m) => Matrix.of(m.cols, m.rows, (r, c) => m.at(c, r))),
   );
-  to.addSpreading("SEQUENCE", "n n? n? n?", (rows, cols, start, step) => {
-    const height = Math.trunc(rows);
-    const width = Math.trunc(cols ?? 1);
+  to.addSpreading("SEQUENCE", "s s? s? s?", (...given) => {
+    const read: number[] = [];
+    for (const each of [0, 1, 2, 3].map((i) => toNumber(given[i] ?? 1))) {
+      if (typeof each !== "number") return each;
+      read.push(each);
+    }
+    const [height = 1, width = 1] = read.map(Math.trunc);
+    const [, , start = 1, step = 1] = read;
     if (height < 1 || width < 1) return errors.calc;
     if (height * width > 1_048_576) return errors.num;
-    return Matrix.of(height, width, (r, c) => (start ?? 1) + (r * width + c) * (step ?? 1));
+    return Matrix.of(height, width, (r, c) => start + (r * width + c) * step);
   });
+  const select =
+    (isRow: boolean) =>
+    (array: Value, ...which: Value[]) =>
+      over(array, (m) => chosenLines(isRow ? m : turned(m), which, isRow));
+  to.addSpreading("CHOOSEROWS", "a r+", select(true));
+  to.addSpreading("CHOOSECOLS", "a r+", select(false));
+  to.addSpreading("TOROW", "a n? b?", (array, skip, down) => inLine(array, skip, down, true));
+  to.addSpreading("TOCOL", "a n? b?", (array, skip, down) => inLine(array, skip, down, false));
   to.addSpreading("FILTER", "a a r?", filter);
   to.addSpreading("SORT", "a r? r? r?", sort);
   to.addSpreading("SORTBY", "a ar+", sortBy);
@@ -34,6 +47,36 @@ function rowsOf(matrix: Matrix, picked: readonly number[]): Matrix {
 
 function turned(matrix: Matrix): Matrix {
   return Matrix.of(matrix.cols, matrix.rows, (r, c) => matrix.at(c, r));
+}
+
+/** The lines of these numbers, counted from the end where below zero. */
+function chosenLines(matrix: Matrix, which: readonly Value[], isRow: boolean): Value {
+  const picked: number[] = [];
+  for (const each of which) {
+    const list = matrixOf(each);
+    if (isCellError(list)) return list;
+    for (const cell of list.data) {
+      const x = toNumber(cell);
+      if (typeof x !== "number") return x;
+      const n = Math.trunc(x);
+      if (n === 0 || Math.abs(n) > matrix.rows) return errors.value;
+      picked.push(n > 0 ? n - 1 : matrix.rows + n);
+    }
+  }
+  const found = rowsOf(matrix, picked);
+  return isRow ? found : turned(found);
+}
+
+/** All cells in one row or column; `skip` 1 leaves out blanks, 2 errors, 3 both. */
+function inLine(array: Value, skip = 0, down = false, isRow = false): Value {
+  return over(array, (m) => {
+    const kept = (down ? turned(m) : m).data.filter(
+      (cell) => !((skip & 1 && cell === null) || (skip & 2 && isCellError(cell))),
+    );
+    if (skip < 0 || skip > 3) return errors.value;
+    if (kept.length === 0) return errors.calc;
+    return isRow ? new Matrix(1, kept.length, kept) : new Matrix(kept.length, 1, kept);
+  });
 }
 
 function filter(array: Value, keep: Value, otherwise?: Value): Value {

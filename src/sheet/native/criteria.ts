@@ -25,6 +25,8 @@ export function criterionOf(given: CellValue): Criterion {
       return operand === "" ? { test: (value) => value === null } : equals(operand);
     case "<>": {
       if (operand === "") return { test: (value) => value !== null };
+      const x = textNumber(operand);
+      if (x !== undefined) return { test: (value) => value !== x };
       const { test } = equals(operand);
       return { test: (value) => !test(value) };
     }
@@ -60,11 +62,16 @@ function equalTo(wanted: number): Criterion {
 }
 
 function ordered(sign: string, operand: string): Criterion {
+  if (operand === "") return { test: () => false };
   const x = textNumber(operand);
   const judge = (order: number) =>
     sign === "<" ? order < 0 : sign === "<=" ? order <= 0 : sign === ">" ? order > 0 : order >= 0;
   if (x !== undefined) return { test: (value) => typeof value === "number" && judge(value - x) };
   const text = operand.toLowerCase();
+  if (text === "true" || text === "false")
+    return {
+      test: (value) => typeof value === "boolean" && judge(Number(value) - Number(text === "true")),
+    };
   return {
     test: (value) => {
       if (typeof value !== "string") return false;

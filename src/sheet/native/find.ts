@@ -1,4 +1,4 @@
-import { type CellError, type CellValue, isCellError } from "../../cells";
+import { type CellError, type CellValue, errors, isCellError } from "../../cells";
 import { Area, type Value } from "../area";
 import { compare } from "../coerce";
 import { placesOf } from "./places";
@@ -19,6 +19,10 @@ export function placeOf(
   fromEnd = false,
 ): number | CellError {
   if (isCellError(wanted)) return wanted;
+  if (wanted === null && (match === "at most" || match === "at least")) {
+    const cells = vectorOf(among);
+    return isCellError(cells) ? cells : nearest(null, cells, match, fromEnd);
+  }
   const value = wanted ?? 0;
   const pattern = match === "wildcard" && typeof value === "string" ? wildcard(value) : undefined;
   const isPlain = match === "exact" || (match === "wildcard" && !pattern);
@@ -29,19 +33,23 @@ export function placeOf(
   }
   const cells = vectorOf(among);
   if (isCellError(cells)) return cells;
-  if (match === "exact" || match === "wildcard") {
-    const isIt = pattern
-      ? (cell: CellValue) => typeof cell === "string" && pattern.test(cell)
-      : (cell: CellValue) => cell !== null && sameKind(cell, value) && compare(cell, value) === 0;
-    return fromEnd ? cells.findLastIndex(isIt) : cells.findIndex(isIt);
-  }
-  return nearest(value, cells, match, fromEnd);
+  if (match === "at most" || match === "at least") return nearest(value, cells, match, fromEnd);
+  const isIt = pattern
+    ? (cell: CellValue) => typeof cell === "string" && pattern.test(cell)
+    : (cell: CellValue) => cell !== null && sameKind(cell, value) && compare(cell, value) === 0;
+  return fromEnd ? cells.findLastIndex(isIt) : cells.findIndex(isIt);
 }
 
 function isLine(among: Value): among is Area {
   return among instanceof Area && (among.rows === 1 || among.cols === 1);
 }
 
+/** A blank that is looked for stands after everything. */
+function past(cell: CellValue, value: CellValue): number {
+  return value === null ? -1 : compare(cell, value);
+}
+
+/** Numbers, texts and truth values stand in one order here, numbers first. */
 function nearest(
   value: CellValue,
   cells: readonly CellValue[],
@@ -52,7 +60,7 @@ function nearest(
   let best = -1;
   for (let i = 0; i < cells.length; i++) {
     const cell = cells[i] ?? null;
-    if (cell === null || !sameKind(cell, value) || compare(cell, value) * side > 0) continue;
+    if (cell === null || isCellError(cell) || past(cell, value) * side > 0) continue;
     const gain = best < 0 ? 1 : compare(cell, cells[best] ?? null) * side;
     if (gain > 0 || (gain === 0 && fromEnd)) best = i;
   }
@@ -60,22 +68,89 @@ function nearest(
 }
 
 /**
- * Place in values that stand in ascending (or descending) order: the last one that is not past the
- * wanted value. Cells of another kind, errors included, are passed over.
+ * Place of a value among values in order, by bisection as XLOOKUP and XMATCH do it: of equal ones the
+ * first, or the last where they descend. Blanks stand after everything.
  */
-export function placeInOrder(
+export function placeByHalves(
   wanted: CellValue,
   among: Value,
-  descending = false,
+  match: Match,
+  descending: boolean,
 ): number | CellError {
   if (isCellError(wanted)) return wanted;
   const cells = vectorOf(among);
   if (isCellError(cells)) return cells;
   const value = wanted ?? 0;
   const side = descending ? -1 : 1;
-  return cells.findLastIndex(
-    (cell) => cell !== null && sameKind(cell, value) && compare(cell, value) * side <= 0,
-  );
+  const order = (at: number) => {
+    const cell = cells[at] ?? null;
+    return cell === null ? 1 : compare(cell, value) * side;
+  };
+  let low = 0;
+  let high = cells.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (order(middle) < 0 || (descending && order(middle) === 0)) low = middle + 1;
+    else high = middle;
+  }
+  // The first that is not before the value; or, descending, the first that is past it.
+  const equal = descending ? low - 1 : low;
+  if (equal >= 0 && equal < cells.length && order(equal) === 0) return equal;
+  if (match === "exact") return -1;
+  const place = (match === "at most") === descending ? low : low - 1;
+  return place < cells.length && (cells[place] ?? null) !== null ? place : -1;
+}
+
+/**
+ * Place in ascending values as MATCH, LOOKUP and VLOOKUP find it: the last one that is not past the
+ * wanted value, by bisection, so that values out of order give what a spreadsheet gives for them.
+ * Cells of another kind are passed over.
+ */
+export function placeInOrder(wanted: CellValue, among: Value): number | CellError {
+  if (isCellError(wanted)) return wanted;
+  const cells = vectorOf(among);
+  if (isCellError(cells)) return cells;
+  const value = wanted ?? 0;
+  const isKind = (at: number) => cells[at] !== null && sameKind(cells[at] ?? null, value);
+  let low = -1;
+  let high = cells.length;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    let at = middle;
+    while (at < high && !isKind(at)) at++;
+    if (at === high) {
+      high = middle;
+      continue;
+    }
+    const order = compare(cells[at] ?? null, value);
+    if (order > 0) high = at === middle ? at : middle;
+    else if (order < 0) low = at;
+    else {
+      let last = at;
+      while (last + 1 < cells.length && isKind(last + 1) && compare(cells[last + 1]!, value) === 0)
+        last++;
+      return last;
+    }
+  }
+  while (low >= 0 && !isKind(low)) low--;
+  return low;
+}
+
+/** Place in descending values: the last before the first that is below the wanted one. */
+export function placeDescending(wanted: CellValue, among: Value): number | CellError {
+  if (isCellError(wanted)) return wanted;
+  const cells = vectorOf(among);
+  if (isCellError(cells)) return cells;
+  const value = wanted ?? 0;
+  let place = -1;
+  for (const [i, cell] of cells.entries()) {
+    if (cell === null || !sameKind(cell, value)) continue;
+    const order = compare(cell, value);
+    if (order < 0) break;
+    place = i;
+    if (order === 0) break;
+  }
+  return place;
 }
 
 function sameKind(a: CellValue, b: CellValue): boolean {

@@ -1,11 +1,16 @@
 import { addAggregates } from "./aggregate";
 import { addArrays } from "./arrays";
 import { addConditional } from "./conditional";
+import { addConvert } from "./convert";
 import { addDates, type Calendar } from "./dates";
+import { addDiscrete } from "./discrete";
+import { addFinance } from "./finance";
 import { addInformation } from "./information";
+import { addLibrary } from "./library";
 import { addLookup } from "./lookup";
 import { addMath } from "./math";
 import { Natives } from "./natives";
+import { addRegression } from "./regression";
 import { addStatistics } from "./statistics";
 import { addText } from "./text";
 
@@ -18,8 +23,13 @@ export function nativeFunctions(calendar: Calendar): Natives {
   addStatistics(natives);
   addLookup(natives);
   addArrays(natives);
-  addText(natives);
+  addText(natives, calendar);
   addDates(natives, calendar);
   addInformation(natives);
+  addLibrary(natives);
+  addConvert(natives);
+  addFinance(natives);
+  addDiscrete(natives);
+  addRegression(natives);
   return natives;
 }

@@ -1,6 +1,11 @@
 import { type CellValue, errors, isCellError } from "../../cells";
 import { Area } from "../area";
+import { Matrix } from "../values";
 import type { Natives } from "./natives";
+import { oneOf } from "./read";
+
+/** The error values in the order of their numbers. */
+const numbered = "#NULL! #DIV/0! #VALUE! #REF! #NAME? #NUM! #N/A".split(" ");
 
 export function addInformation(to: Natives): void {
   const is = (name: string, test: (value: CellValue) => boolean) => to.add(name, "s", test);
@@ -12,8 +17,18 @@ export function addInformation(to: Natives): void {
   is("ISERROR", isCellError);
   is("ISNA", (value) => isCellError(value) && value.error === errors.na.error);
   is("ISERR", (value) => isCellError(value) && value.error !== errors.na.error);
-  to.add("ISODD", "n", (x) => Math.trunc(Math.abs(x)) % 2 === 1)
-    .add("ISEVEN", "n", (x) => Math.trunc(Math.abs(x)) % 2 === 0)
+  to.add("ISODD", "e", (x) => Math.trunc(Math.abs(x)) % 2 === 1)
+    .add("ISEVEN", "e", (x) => Math.trunc(Math.abs(x)) % 2 === 0)
+    .add("ERROR.TYPE", "s", (value) => {
+      const place = isCellError(value) ? numbered.indexOf(value.error) : -1;
+      return place < 0 ? errors.na : place + 1;
+    })
+    .add("TYPE", "r", (value) => {
+      if (value instanceof Matrix || (value instanceof Area && value.rows * value.cols > 1))
+        return 64;
+      const one = oneOf(value);
+      return isCellError(one) ? 16 : typeof one === "boolean" ? 4 : typeof one === "string" ? 2 : 1;
+    })
     .add("NA", "", () => errors.na)
     .add("ISFORMULA", "r", (cell) =>
       cell instanceof Area

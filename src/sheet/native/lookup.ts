@@ -1,15 +1,24 @@
-import { type CellError, type CellValue, errors, isCellError } from "../../cells";
+import {
+  type CellError,
+  type CellValue,
+  columnLetters,
+  errors,
+  isCellError,
+  maxCols,
+  maxRows,
+} from "../../cells";
 import { Area, Areas, type Value } from "../area";
-import { Matrix } from "../values";
-import { type Match, placeInOrder, placeOf } from "./find";
+import { toNumber } from "../coerce";
+import { Matrix, Unsupported } from "../values";
+import { type Match, placeByHalves, placeDescending, placeInOrder, placeOf } from "./find";
 import type { Natives } from "./natives";
 import { matrixOf } from "./read";
 
 /** Functions that find a value, or a place, in a range. */
 export function addLookup(to: Natives): void {
   to.add("MATCH", "s r n?", (wanted, among, type = 1) => {
-    const place =
-      type === 0 ? placeOf(wanted, among, "wildcard") : placeInOrder(wanted, among, type < 0);
+    const find = type > 0 ? placeInOrder : placeDescending;
+    const place = type === 0 ? placeOf(wanted, among, "wildcard") : find(wanted, among);
     return found(place, (at) => at + 1);
   });
   to.add("XMATCH", "s a n? n?", (wanted, among, match, search) =>
@@ -24,6 +33,12 @@ export function addLookup(to: Natives): void {
   to.addSpreading("LOOKUP", "s a a?", lookup);
   to.addSpreading("XLOOKUP", "s a a r? n? n?", xlookup);
   to.addSpreading("INDEX", "a n? n? n?", index);
+  to.addSpreading("OFFSET", "p i i s? s?", offset, { seeks: true });
+  to.add("ADDRESS", "i i i? b? t?", address);
+  to.add("AREAS", "p", (value) =>
+    value instanceof Areas ? value.list.length : value instanceof Area ? 1 : errors.value,
+  );
+  to.add("ISREF", "p", (value) => value instanceof Area || value instanceof Areas);
   to.add("ROWS", "p", (range) => size(range, (each) => each.rows));
   to.add("COLUMNS", "p", (range) => size(range, (each) => each.cols));
 }
@@ -82,20 +97,23 @@ function tableLookup(
 ): CellValue {
   const shape = table instanceof Area ? table : matrixOf(table);
   if (isCellError(shape)) return shape;
+  if (!(table instanceof Area) && shape.rows * shape.cols === 1) return errors.value;
   const at = Math.trunc(number) - 1;
-  if (at < 0) return errors.value;
   if (at >= (byColumn ? shape.cols : shape.rows)) return errors.ref;
   const keys = line(table, 0, !byColumn);
   if (isCellError(keys)) return keys;
   const place = near ? placeInOrder(wanted, keys) : placeOf(wanted, keys, "wildcard");
-  return found(place, (i) => (byColumn ? shape.at(i, at) : shape.at(at, i)));
+  return found(place, (i) =>
+    at < 0 ? errors.value : byColumn ? shape.at(i, at) : shape.at(at, i),
+  );
 }
 
 function lookup(wanted: CellValue, among: Value, results?: Value): Value {
   const matrix = matrixOf(among);
   if (isCellError(matrix)) return matrix;
   const byRow = matrix.cols > matrix.rows;
-  const keys = results === undefined ? line(among, 0, byRow) : among;
+  const isLine = matrix.cols === 1 || matrix.rows === 1;
+  const keys = results === undefined || !isLine ? line(among, 0, byRow) : among;
   if (isCellError(keys)) return keys;
   const place = placeInOrder(wanted, keys);
   return found(place, (i) => {
@@ -119,9 +137,21 @@ function xPlace(
     2: "wildcard",
     [-1]: "at most",
   };
+  if (match === 3) throw new Unsupported("a look-up by regular expression");
   const kind = kinds[match];
   if (kind === undefined || ![1, -1, 2, -2].includes(search)) return errors.value;
-  return placeOf(wanted, among, kind, search === -1);
+  if (isCellError(wanted)) return wanted;
+  if (isCellError(among)) return among;
+  const shape = shapeOf(among);
+  if (shape.rows > 1 && shape.cols > 1) return errors.value;
+  // A blank that is looked for finds a blank.
+  if (wanted === null && kind === "exact" && among instanceof Area) {
+    const blank = among.matrix().data.indexOf(null);
+    if (blank >= 0) return blank;
+  }
+  if (Math.abs(search) === 1) return placeOf(wanted, among, kind, search === -1);
+  if (kind === "wildcard") return errors.value;
+  return placeByHalves(wanted, among, kind, search === -2);
 }
 
 function xlookup(
@@ -135,11 +165,10 @@ function xlookup(
   const place = xPlace(wanted, among, match, search);
   if (typeof place !== "number") return place;
   if (place < 0) return otherwise === undefined || otherwise === null ? errors.na : otherwise;
-  const keys = matrixOf(among);
-  if (isCellError(keys)) return keys;
+  const keys = shapeOf(among);
   const isColumn = keys.cols === 1 && (keys.rows > 1 || shapeOf(results).cols === 1);
   const from = shapeOf(results);
-  if (place >= (isColumn ? from.rows : from.cols)) return errors.value;
+  if (isColumn ? from.rows !== keys.rows : from.cols !== keys.cols) return errors.value;
   return line(results, place, isColumn);
 }
 
@@ -178,4 +207,46 @@ function index(from: Value, first = 1, second?: number, which = 1): Value {
     );
   if (top === bottom && left === right) return shape.at(top, left);
   return Matrix.of(bottom - top + 1, right - left + 1, (r, c) => shape.at(top + r, left + c));
+}
+
+/** A reference moved by rows and columns, of another size where one is given. */
+function offset(
+  from: Value,
+  rows: number,
+  cols: number,
+  height?: CellValue,
+  width?: CellValue,
+): Value {
+  if (!(from instanceof Area)) return isCellError(from) ? from : errors.value;
+  const size = (given: CellValue | undefined, own: number) => {
+    const read = toNumber(given ?? own);
+    return typeof read === "number" ? Math.trunc(read) : read;
+  };
+  const tall = size(height, from.rows);
+  const wide = size(width, from.cols);
+  if (typeof tall !== "number") return tall;
+  if (typeof wide !== "number") return wide;
+  if (tall === 0 || wide === 0) return errors.ref;
+  // A size below zero counts upwards or to the left.
+  const top = from.top + rows + (tall < 0 ? tall + 1 : 0);
+  const left = from.left + cols + (wide < 0 ? wide + 1 : 0);
+  const bottom = top + Math.abs(tall) - 1;
+  const right = left + Math.abs(wide) - 1;
+  if (top < 0 || left < 0 || bottom >= maxRows || right >= maxCols) return errors.ref;
+  return new Area(from.grid, top, left, bottom, right);
+}
+
+function address(row: number, col: number, kind = 1, isA1 = true, sheet?: string): CellValue {
+  if (row < 1 || col < 1 || row > maxRows || col > maxCols || kind < 1 || kind > 4)
+    return errors.value;
+  const [fixesRow, fixesCol] = [kind === 1 || kind === 2, kind === 1 || kind === 3];
+  const part = (fixed: boolean, letter: string, n: number) =>
+    letter + (fixed ? String(n) : `[${n}]`);
+  const text = isA1
+    ? `${fixesCol ? "$" : ""}${columnLetters(col - 1)}${fixesRow ? "$" : ""}${row}`
+    : part(fixesRow, "R", row) + part(fixesCol, "C", col);
+  if (sheet === undefined) return text;
+  const quoted =
+    /^[A-Za-z_][\w.]*$/.test(sheet) || sheet === "" ? sheet : `'${sheet.replace(/'/g, "''")}'`;
+  return `${quoted}!${text}`;
 }

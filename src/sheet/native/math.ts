@@ -1,6 +1,8 @@
+import { ERF } from "@formulajs/formulajs";
 import { type CellError, type CellValue, errors } from "../../cells";
 import { finite } from "../coerce";
 import { power } from "../compile/operators";
+import { fromLibrary } from "./library";
 import type { Natives } from "./natives";
 
 export function addMath(to: Natives): void {
@@ -21,10 +23,24 @@ export function addMath(to: Natives): void {
     ["INT", Math.floor],
     ["DEGREES", (x) => (x * 180) / Math.PI],
     ["RADIANS", (x) => (x * Math.PI) / 180],
+    ["ASINH", Math.asinh],
+    ["ACOSH", Math.acosh],
+    ["ATANH", Math.atanh],
+    ["ACOT", (x) => Math.PI / 2 - Math.atan(x)],
+    ["ACOTH", (x) => Math.atanh(1 / x)],
     ["EVEN", (x) => Math.sign(x) * 2 * Math.ceil(Math.abs(x) / 2)],
     ["ODD", (x) => (x < 0 ? -1 : 1) * (2 * Math.ceil((Math.abs(x) + 1) / 2) - 1)],
   ];
   for (const [name, apply] of plain) to.add(name, "n", (x) => finite(apply(x)));
+  // One over another: beyond what an angle can tell, and at the poles, there is no result.
+  const inverses = { COT: Math.tan, CSC: Math.sin, SEC: Math.cos };
+  for (const [name, of] of Object.entries(inverses))
+    to.add(name, "n", (x) =>
+      Math.abs(x) >= 2 ** 27 ? errors.num : of(x) === 0 ? errors.div0 : 1 / of(x),
+    );
+  const hyperbolic = { COTH: Math.tanh, CSCH: Math.sinh, SECH: Math.cosh };
+  for (const [name, of] of Object.entries(hyperbolic))
+    to.add(name, "n", (x) => (of(x) === 0 ? errors.div0 : 1 / of(x)));
   to.add("PI", "", () => Math.PI)
     .add("LN", "n", (x) => logarithm(x))
     .add("LOG10", "n", (x) => (x > 0 ? Math.log10(x) : errors.num))
@@ -32,14 +48,23 @@ export function addMath(to: Natives): void {
     .add("POWER", "n n", power)
     .add("ATAN2", "n n", (x, y) => (x === 0 && y === 0 ? errors.div0 : Math.atan2(y, x)))
     .add("MOD", "n n", (x, y) => (y === 0 ? errors.div0 : finite(x - y * Math.floor(x / y))))
-    .add("QUOTIENT", "n n", (x, y) => (y === 0 ? errors.div0 : Math.trunc(x / y)))
+    .add("QUOTIENT", "e e", (x, y) => (y === 0 ? errors.div0 : Math.trunc(x / y)))
     .add("ROUND", "n n", (x, digits) => rounded(x, digits, halfAway))
     .add("ROUNDUP", "n n", (x, digits) => rounded(x, digits, awayFromZero))
     .add("ROUNDDOWN", "n n", (x, digits) => rounded(x, digits, Math.trunc))
     .add("TRUNC", "n n?", (x, digits = 0) => rounded(x, digits, Math.trunc))
-    .add("MROUND", "n n", mround)
+    .add("MROUND", "e e", mround)
     .add("CEILING", "n n", (x, step) => toStep(x, step, "up"))
     .add("FLOOR", "n n", (x, step) => toStep(x, step, "down"))
+    .add("ERF", "e e?", (low, high) => {
+      const at = (x: number) => fromLibrary(ERF(x));
+      const [a, b] = [at(low), high === undefined ? undefined : at(high)];
+      return b === undefined ? a : finite(Number(b) - Number(a));
+    })
+    .add("CEILING.PRECISE ISO.CEILING ECMA.CEILING", "n n?", (x, step = 1) =>
+      steps(x, Math.abs(step), Math.ceil),
+    )
+    .add("FLOOR.PRECISE", "n n?", (x, step = 1) => steps(x, Math.abs(step), Math.floor))
     .add("CEILING.MATH", "n n? n?", (x, step = 1, mode = 0) =>
       steps(x, Math.abs(step), x < 0 && mode !== 0 ? Math.floor : Math.ceil),
     )

@@ -2,13 +2,17 @@ import type { CellValue } from "../../cells";
 import type { Value } from "../area";
 
 /**
- * How a native function takes an argument: `n` number, `t` text, `b` boolean, `s` any single
+ * How a native function takes an argument: `n` number, `i` its whole part, `e` the same, but not TRUE nor left out (the
+ * engineering functions), `t` text, `x` the same for them, `b` boolean, `s` any single
  * value; `r` whatever is written, references included; `a` the same, calculated cell by cell;
  * `p` a reference of which only the place counts.
  * Single values given as a range or array make the function run cell by cell.
  */
 interface Kinds {
   n: number;
+  i: number;
+  e: number;
+  x: string;
   t: string;
   b: boolean;
   s: CellValue;
@@ -43,6 +47,7 @@ export interface Native {
   /** May return a reference or an array. */
   readonly spreads: boolean;
   readonly isVolatile: boolean;
+  readonly seeks: boolean;
 }
 
 /** The native functions by name. */
@@ -68,8 +73,9 @@ export class Natives {
     names: string,
     signature: S,
     call: (...args: Arguments<S>) => Value,
+    options: { seeks?: boolean } = {},
   ): this {
-    return this.enter(names, signature, call as Native["call"], true, false);
+    return this.enter(names, signature, call as Native["call"], true, false, options.seeks);
   }
 
   private enter(
@@ -78,6 +84,7 @@ export class Natives {
     call: Native["call"],
     spreads: boolean,
     isVolatile: boolean,
+    seeks = false,
   ): this {
     const parts = signature === "" ? [] : signature.split(" ");
     const last = parts.at(-1) ?? "";
@@ -94,6 +101,7 @@ export class Natives {
         call,
         spreads,
         isVolatile,
+        seeks,
       });
     return this;
   }

@@ -1,26 +1,24 @@
 import {
   CHISQ,
-  COMBIN,
-  CONFIDENCE,
   CORREL,
   F,
   FACT,
   FORECAST,
-  GCD,
   INTERCEPT,
-  LCM,
-  NORM,
   PERMUT,
   RSQ,
   SLOPE,
   STEYX,
 } from "@formulajs/formulajs";
-import { type CellValue, errors, isCellError } from "../../cells";
+import { type CellError, type CellValue, errors, isCellError } from "../../cells";
+import { normalChance, normalQuantile } from "../../spread";
 import type { Value } from "../area";
+import { finite, toNumber } from "../coerce";
 import { quantile, sorted, sum } from "./aggregate";
 import { fromLibrary } from "./library";
+import { rounded } from "./math";
 import type { Natives } from "./natives";
-import { matrixOf, numbersIn } from "./read";
+import { forEachValue, matrixOf, numbersIn } from "./read";
 import { studentCdf, studentDensity, studentInverse } from "./student";
 
 /** Order statistics, regression and distributions. */
@@ -38,9 +36,31 @@ export function addStatistics(to: Natives): void {
     .add("QUARTILE QUARTILE.INC", "r n", (range, quarter) =>
       inclusive(range, Math.trunc(quarter) / 4),
     )
-    .add("SUMXMY2", "r r", (x, y) =>
-      paired(x, y, (a, b) => sum(a.map((each, i) => (each - b[i]!) ** 2))),
+    .add("PERCENTILE.EXC", "r n", (range, share) => exclusive(range, share))
+    .add("QUARTILE.EXC", "r n", (range, quarter) => exclusive(range, Math.trunc(quarter) / 4))
+    .add("PERCENTRANK.INC PERCENTRANK", "r n i?", (range, x, digits) =>
+      percentRank(range, x, digits, 0),
+    )
+    .add("PERCENTRANK.EXC", "r n i?", (range, x, digits) => percentRank(range, x, digits, 1))
+    .add("TRIMMEAN", "r n", trimmedMean);
+  const sums = {
+    SUMXMY2: (a: number, b: number) => (a - b) ** 2,
+    SUMX2MY2: (a: number, b: number) => a * a - b * b,
+    SUMX2PY2: (a: number, b: number) => a * a + b * b,
+  };
+  for (const [name, of] of Object.entries(sums))
+    to.add(name, "r r", (x, y) =>
+      paired(x, y, (a, b) =>
+        a.length === 0 ? errors.div0 : sum(a.map((each, i) => of(each, b[i]!))),
+      ),
     );
+  const covariance = (lost: number) => (x: Value, y: Value) =>
+    paired(x, y, (a, b) => {
+      if (a.length <= lost) return errors.div0;
+      const [p, q] = [sum(a) / a.length, sum(b) / b.length];
+      return sum(a.map((each, i) => (each - p) * (b[i]! - q))) / (a.length - lost);
+    });
+  to.add("COVARIANCE.S", "r r", covariance(1)).add("COVARIANCE.P COVAR", "r r", covariance(0));
   regression(to);
   counting(to);
   distributions(to);
@@ -65,6 +85,39 @@ function rank(x: number, range: Value, ascending: boolean): CellValue {
 function inclusive(range: Value, share: number): CellValue {
   const numbers = numbersIn([range]);
   return isCellError(numbers) ? numbers : quantile(sorted(numbers), share);
+}
+
+/** Value at a share of the way through, where both ends are left out. */
+function exclusive(range: Value, share: number): CellValue {
+  const numbers = numbersIn([range]);
+  if (isCellError(numbers)) return numbers;
+  const at = share * (numbers.length + 1);
+  if (at < 1 || at > numbers.length) return errors.num;
+  return quantile(sorted(numbers), numbers.length === 1 ? 0 : (at - 1) / (numbers.length - 1));
+}
+
+/** How far through the numbers a value stands, cut to so many digits; `beyond` 1 leaves both ends out. */
+function percentRank(range: Value, x: number, digits = 3, beyond: number): CellValue {
+  const numbers = numbersIn([range]);
+  if (isCellError(numbers)) return numbers;
+  if (digits < 1) return errors.num;
+  const ascending = sorted(numbers);
+  const above = ascending.findIndex((each) => each >= x);
+  if (above < 0 || x < ascending[0]!) return errors.na;
+  const high = ascending[above]!;
+  const low = ascending[above - 1] ?? high;
+  const place = high === x ? above : above - 1 + (x - low) / (high - low);
+  if (ascending.length === 1 && beyond === 0) return 1;
+  return rounded((place + beyond) / (ascending.length - 1 + 2 * beyond), digits, Math.trunc);
+}
+
+function trimmedMean(range: Value, share: number): CellValue {
+  const numbers = numbersIn([range]);
+  if (isCellError(numbers)) return numbers;
+  if (share < 0 || share >= 1) return errors.num;
+  const cut = Math.floor((numbers.length * share) / 2);
+  const kept = sorted(numbers).slice(cut, numbers.length - cut);
+  return kept.length === 0 ? errors.num : sum(kept) / kept.length;
 }
 
 type Numbers = readonly number[];
@@ -95,40 +148,81 @@ function regression(to: Natives): void {
   for (const [name, apply] of Object.entries(library))
     to.add(name === "CORREL" ? "CORREL PEARSON" : name, "r r", (y, x) =>
       paired(y, x, (ys, xs) =>
-        ys.length < (name === "STEYX" ? 3 : 2) ? errors.div0 : fromLibrary(apply([...ys], [...xs])),
+        ys.length < (name === "STEYX" ? 3 : 2) || isFlat(xs)
+          ? errors.div0
+          : fromLibrary(apply([...ys], [...xs])),
       ),
     );
   to.add("FORECAST FORECAST.LINEAR", "n r r", (at, y, x) =>
     paired(y, x, (ys, xs) =>
-      ys.length < 2 ? errors.div0 : fromLibrary(FORECAST(at, [...ys], [...xs])),
+      ys.length < 2 || isFlat(xs) ? errors.div0 : fromLibrary(FORECAST(at, [...ys], [...xs])),
     ),
   );
 }
 
+/** All the same: no line can lean on them. */
+function isFlat(x: Numbers): boolean {
+  return x.every((each) => each === x[0]);
+}
+
 function counting(to: Natives): void {
   to.add("FACT", "n", (n) => (n < 0 ? errors.num : fromLibrary(FACT(Math.trunc(n)))))
-    .add("COMBIN", "n n", (n, k) => fromLibrary(COMBIN(Math.trunc(n), Math.trunc(k))))
-    .add("PERMUT", "n n", (n, k) => fromLibrary(PERMUT(Math.trunc(n), Math.trunc(k))));
-  const over = { GCD, LCM };
-  for (const [name, apply] of Object.entries(over))
+    .add("COMBIN", "i i", chosen)
+    .add("COMBINA", "i i", (n, k) => (n === 0 && k === 0 ? 1 : chosen(n + k - 1, k)))
+    .add("PERMUT", "i i", (n, k) =>
+      n <= 0 || k < 0 || k > n ? errors.num : fromLibrary(PERMUT(n, k)),
+    )
+    .add("PERMUTATIONA", "i i", (n, k) => (n < 0 || k < 0 ? errors.num : finite(n ** k)));
+  const common = (a: number, b: number): number => (b === 0 ? a : common(b, a % b));
+  const multiple = (a: number, b: number) => (a === 0 || b === 0 ? 0 : (a / common(a, b)) * b);
+  for (const [name, join] of Object.entries({ GCD: common, LCM: multiple }))
     to.add(name, "r+", (...args) => {
-      const numbers = numbersIn(args);
-      return isCellError(numbers) ? numbers : fromLibrary(apply(...numbers.map(Math.trunc)));
+      const numbers = divisible(args);
+      const found = isCellError(numbers) ? numbers : numbers.reduce(join);
+      return typeof found === "number" && found >= 2 ** 53 ? errors.num : found;
     });
+}
+
+/** The library types leave this one out. */
+const upperChiSquare = (CHISQ.DIST as unknown as { RT(x: number, freedom: number): unknown }).RT;
+
+/** n over k, by multiplying so that nothing overflows on the way. */
+function chosen(n: number, k: number): CellValue {
+  if (n < 0 || k < 0 || k > n) return errors.num;
+  const few = Math.min(k, n - k);
+  let total = 1;
+  for (let i = 1; i <= few; i++) total = (total * (n - few + i)) / i;
+  return finite(total < 2 ** 53 ? Math.round(total) : total);
+}
+
+/** Whole numbers from 0 up, of arguments that may be ranges; truth values are refused. */
+function divisible(args: readonly Value[]): number[] | CellError {
+  const out: number[] = [];
+  let failed: CellError | undefined;
+  forEachValue(args, (value, isArgument) => {
+    if (value === null && !isArgument) return;
+    const x = typeof value === "boolean" ? errors.value : toNumber(value);
+    if (typeof x === "number") out.push(x);
+    else failed ??= x;
+  });
+  if (failed || out.length === 0) return failed ?? errors.value;
+  return out.some((x) => x < 0 || x >= 2 ** 53) ? errors.num : out.map(Math.trunc);
+}
+
+function normal(z: number, cumulative: boolean, sd = 1): number {
+  return cumulative ? normalChance(z) : Math.exp((-z * z) / 2) / (sd * Math.sqrt(2 * Math.PI));
 }
 
 function distributions(to: Natives): void {
   to.add("NORM.DIST NORMDIST", "n n n b", (x, mean, sd, cumulative) =>
-    sd <= 0 ? errors.num : fromLibrary(NORM.DIST(x, mean, sd, cumulative)),
+    sd <= 0 ? errors.num : normal((x - mean) / sd, cumulative, sd),
   )
     .add("NORM.INV NORMINV", "n n n", (p, mean, sd) =>
-      p <= 0 || p >= 1 || sd <= 0 ? errors.num : fromLibrary(NORM.INV(p, mean, sd)),
+      p <= 0 || p >= 1 || sd <= 0 ? errors.num : mean + sd * normalQuantile(p),
     )
-    .add("NORM.S.DIST", "n b", (z, cumulative) => fromLibrary(NORM.S.DIST(z, cumulative)))
-    .add("NORMSDIST", "n", (z) => fromLibrary(NORM.S.DIST(z, true)))
-    .add("NORM.S.INV NORMSINV", "n", (p) =>
-      p <= 0 || p >= 1 ? errors.num : fromLibrary(NORM.S.INV(p)),
-    )
+    .add("NORM.S.DIST", "n b", (z, cumulative) => normal(z, cumulative))
+    .add("NORMSDIST", "n", (z) => normalChance(z))
+    .add("NORM.S.INV NORMSINV", "n", (p) => (p <= 0 || p >= 1 ? errors.num : normalQuantile(p)))
     .add("T.DIST", "n n b", (x, freedom, cumulative) =>
       freedom < 1 ? errors.num : (cumulative ? studentCdf : studentDensity)(x, Math.trunc(freedom)),
     )
@@ -152,6 +246,14 @@ function distributions(to: Natives): void {
     .add("CHISQ.INV", "n n", (p, freedom) =>
       p < 0 || p >= 1 || freedom < 1 ? errors.num : fromLibrary(CHISQ.INV(p, Math.trunc(freedom))),
     )
+    .add("CHISQ.DIST.RT CHIDIST", "n i", (x, freedom) =>
+      x < 0 || freedom < 1
+        ? errors.num
+        : // The library takes the upper tail from 1 on only.
+          x < 1
+          ? 1 - Number(CHISQ.DIST(x, freedom, true))
+          : fromLibrary(upperChiSquare(x, freedom)),
+    )
     .add("F.DIST", "n n n b", (x, first, second, cumulative) =>
       x < 0 || first < 1 || second < 1
         ? errors.num
@@ -160,11 +262,13 @@ function distributions(to: Natives): void {
     .add("CONFIDENCE.NORM CONFIDENCE", "n n n", (alpha, sd, size) =>
       alpha <= 0 || alpha >= 1 || sd <= 0 || size < 1
         ? errors.num
-        : fromLibrary(CONFIDENCE.NORM(alpha, sd, Math.trunc(size))),
+        : (-normalQuantile(alpha / 2) * sd) / Math.sqrt(Math.trunc(size)),
     )
     .add("CONFIDENCE.T", "n n n", (alpha, sd, size) =>
-      alpha <= 0 || alpha >= 1 || sd <= 0 || size < 2
+      alpha <= 0 || alpha >= 1 || sd <= 0 || size < 1
         ? errors.num
-        : fromLibrary(CONFIDENCE.T(alpha, sd, Math.trunc(size))),
+        : size < 2
+          ? errors.div0
+          : (-studentInverse(alpha / 2, Math.trunc(size) - 1) * sd) / Math.sqrt(Math.trunc(size)),
     );
 }

@@ -1,29 +1,10 @@
 import { GAMMALN, T } from "@formulajs/formulajs";
+import { incompleteBeta } from "./beta";
 
-/** Past this the series grows long and the library's approximation is as good. */
-const longestSeries = 10_000;
-
-/**
- * Student's t distribution for whole degrees of freedom, by the finite series of Abramowitz and
- * Stegun, 26.7.3 and 26.7.4; the formula library's tail carries ten digits only.
- */
+/** Student's t distribution through the incomplete beta function (Abramowitz and Stegun, 26.7.1). */
 export function studentCdf(t: number, freedom: number): number {
-  if (freedom > longestSeries) {
-    const tail = Number(T.DIST.RT(Math.abs(t), freedom));
-    return t > 0 ? 1 - tail : tail;
-  }
-  const angle = Math.atan(Math.abs(t) / Math.sqrt(freedom));
-  const cosine = Math.cos(angle);
-  const isOdd = freedom % 2 === 1;
-  let term = isOdd ? cosine : 1;
-  let total = freedom === 1 ? 0 : term;
-  for (let k = isOdd ? 3 : 2; k <= freedom - 2; k += 2) {
-    term *= ((k - 1) / k) * cosine * cosine;
-    total += term;
-  }
-  const series = Math.sin(angle) * total;
-  const within = isOdd ? (2 / Math.PI) * (angle + series) : series;
-  return t > 0 ? (1 + within) / 2 : (1 - within) / 2;
+  const tail = incompleteBeta(freedom / (freedom + t * t), freedom / 2, 0.5) / 2;
+  return t > 0 ? 1 - tail : tail;
 }
 
 export function studentDensity(t: number, freedom: number): number {

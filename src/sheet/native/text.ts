@@ -2,6 +2,9 @@ import { format } from "numfmt";
 import { type CellError, type CellValue, errors, isCellError } from "../../cells";
 import type { Value } from "../area";
 import { numberText, toNumber, toText } from "../coerce";
+import { Unsupported } from "../values";
+import type { Calendar } from "./dates";
+import { formattedNumber } from "./format";
 import { rounded } from "./math";
 import type { Natives } from "./natives";
 import { forEachValue, oneOf } from "./read";
@@ -10,17 +13,19 @@ import { Wildcard } from "./wildcard";
 /** Longest text a cell can hold. */
 const longest = 32_767;
 
-export function addText(to: Natives): void {
-  to.add("LEFT", "t n?", (text, count = 1) => (count < 0 ? errors.value : text.slice(0, count)))
-    .add("RIGHT", "t n?", (text, count = 1) =>
+export function addText(to: Natives, { date1904 }: Calendar): void {
+  to.add("LEFT LEFTB", "t n?", (text, count = 1) =>
+    count < 0 ? errors.value : text.slice(0, count),
+  )
+    .add("RIGHT RIGHTB", "t n?", (text, count = 1) =>
       count < 0 ? errors.value : text.slice(Math.max(0, text.length - Math.trunc(count))),
     )
-    .add("MID", "t n n", (text, start, count) =>
+    .add("MID MIDB", "t n n", (text, start, count) =>
       start < 1 || count < 0
         ? errors.value
         : text.slice(Math.trunc(start) - 1, Math.trunc(start) - 1 + Math.trunc(count)),
     )
-    .add("LEN", "t", (text) => text.length)
+    .add("LEN LENB", "t", (text) => text.length)
     .add("TRIM", "t", (text) => text.replace(/^ +| +$/g, "").replace(/ {2,}/g, " "))
     .add("UPPER", "t", upperCase)
     .add("LOWER", "t", (text) => text.toLowerCase())
@@ -35,7 +40,7 @@ export function addText(to: Natives): void {
         ? errors.value
         : text.repeat(Math.trunc(times)),
     )
-    .add("REPLACE", "t n n t", (text, start, count, by) =>
+    .add("REPLACE REPLACEB", "t n n t", (text, start, count, by) =>
       start < 1 || count < 0
         ? errors.value
         : text.slice(0, Math.trunc(start) - 1) +
@@ -43,10 +48,10 @@ export function addText(to: Natives): void {
           text.slice(Math.trunc(start) - 1 + Math.trunc(count)),
     )
     .add("SUBSTITUTE", "t t t n?", substitute)
-    .add("FIND", "t t n?", (part, text, start = 1) =>
+    .add("FIND FINDB", "t t n?", (part, text, start = 1) =>
       position(text.indexOf(part, Math.trunc(start) - 1), text, start),
     )
-    .add("SEARCH", "t t n?", search)
+    .add("SEARCH SEARCHB", "t t n?", search)
     .add("CLEAN", "t", (text) => [...text].filter((sign) => sign >= " ").join(""))
     .add("CHAR", "n", character)
     .add("CODE", "t", (text) => (text === "" ? errors.value : code(text)))
@@ -64,8 +69,17 @@ export function addText(to: Natives): void {
       return one === true ? 1 : 0;
     })
     .add("VALUE", "s", (value) => (typeof value === "boolean" ? errors.value : toNumber(value)))
-    .add("TEXT", "s t", formatted)
+    .add("TEXT", "s t", (value, pattern) => formatted(value, pattern, date1904))
     .add("FIXED", "n n? b?", fixed)
+    .add("VALUETOTEXT", "s i?", (value, form = 0) =>
+      form !== 0 && form !== 1
+        ? errors.value
+        : isCellError(value)
+          ? value.error
+          : form === 1 && typeof value === "string"
+            ? `"${value.replace(/"/g, '""')}"`
+            : toText(value),
+    )
     .add("CONCATENATE", "t+", (...texts) => limited(texts.join("")))
     .add("CONCAT", "r+", (...args) => joined("", false, ...args))
     .add("TEXTJOIN", "t b r+", joined)
@@ -118,39 +132,41 @@ function search(part: string, text: string, start = 1): CellValue {
   return position(new Wildcard(part).search(text, from), text, start);
 }
 
-/** The characters 128 to 159 of the Windows code page, which CHAR and CODE count by. */
-const windows = "€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ";
+const otherSet = "CHAR or CODE past 127, which differs between Windows and Mac: use UNICHAR";
 
 function character(n: number): CellValue {
   const number = Math.trunc(n);
   if (number < 1 || number > 255) return errors.value;
-  return windows.charAt(number - 128) || String.fromCharCode(number);
+  if (number > 127) throw new Unsupported(otherSet);
+  return String.fromCharCode(number);
 }
 
 function code(text: string): number {
-  const place = windows.indexOf(text.charAt(0));
   const unit = text.charCodeAt(0);
-  return place >= 0 ? 128 + place : unit < 256 ? unit : 63;
+  if (unit > 127) throw new Unsupported(otherSet);
+  return unit;
 }
 
-function formatted(value: CellValue, pattern: string): CellValue {
+function formatted(value: CellValue, pattern: string, date1904: boolean): CellValue {
   if (isCellError(value)) return value;
   if (pattern === "") return "";
-  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   // Text that reads as a number or date is formatted as one.
-  const number = toNumber(value);
-  try {
-    return format(pattern, typeof number === "number" ? number : value);
-  } catch {
-    return errors.value;
-  }
+  const number = typeof value === "boolean" ? errors.value : toNumber(value);
+  if (typeof number !== "number") return format(pattern, toText(value));
+  return formattedNumber(number, pattern, date1904);
 }
 
 function fixed(x: number, places = 2, plain = false): CellValue {
   const value = rounded(x, places, (each) => Math.sign(each) * Math.round(Math.abs(each)));
   if (typeof value !== "number") return value;
   const decimals = Math.max(0, Math.trunc(places));
-  const text = decimals === 0 ? numberText(value) : value.toFixed(Math.min(decimals, 100));
+  // Past 15 digits a sheet knows zeros only.
+  const text =
+    decimals === 0
+      ? numberText(value)
+      : Math.abs(value) < 1e15
+        ? value.toFixed(Math.min(decimals, 100))
+        : `${numberText(value)}.${"0".repeat(Math.min(decimals, 100))}`;
   if (plain) return text;
   const [whole = "", fraction] = text.split(".");
   const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ",");

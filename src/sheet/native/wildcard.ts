@@ -15,8 +15,9 @@ export class Wildcard {
     for (let i = 0; i < pattern.length; i++) {
       const sign = pattern.charAt(i);
       const next = pattern.charAt(i + 1);
-      if (sign === "~" && (next === "*" || next === "?" || next === "~")) {
-        stretches.at(-1)?.push(next);
+      if (sign === "~") {
+        // What follows means itself; at the end it means nothing.
+        if (next !== "") stretches.at(-1)?.push(next.toLowerCase());
         i++;
       } else if (sign === "*") stretches.push([]);
       else stretches.at(-1)?.push(sign === "?" ? null : sign.toLowerCase());
