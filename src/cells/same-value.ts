@@ -13,10 +13,14 @@ export function isSameValue(a: CellValue, b: CellValue): boolean {
 
 /**
  * Whether a stored value is what its formula gives. A formula that points at a blank gives 0; some
- * programs store nothing for it.
+ * programs store nothing for it, and some store TRUE as 1.
  */
 export function agrees(stored: CellValue, fresh: CellValue): boolean {
-  return isSameValue(stored, fresh) || (isBlankCell(stored) && fresh === 0);
+  return (
+    isSameValue(stored, fresh) ||
+    (isBlankCell(stored) && fresh === 0) ||
+    (typeof fresh === "boolean" && stored === Number(fresh))
+  );
 }
 
 /** The same to the last digit; errors by code. */

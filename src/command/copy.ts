@@ -31,7 +31,8 @@ export async function writeCopy(
 }
 
 function values(original: Uint8Array) {
-  return { bytes: valuesCopy(original), said: ["values only, no formulas"] };
+  const { bytes, left } = valuesCopy(original);
+  return { bytes, said: ["values only, no formulas", ...leftInWords(left)] };
 }
 
 function plain(original: Uint8Array) {

@@ -3,7 +3,7 @@ import { requireTrees } from "../algebra";
 import { offsetOf, rectangleOf } from "../cells";
 import { formulas } from "../formulas";
 import type { Grid, JobFile } from "../job";
-import { type SheetCells, SheetModel } from "../sheet";
+import { isKnownToAgree, type SheetCells, SheetModel } from "../sheet";
 import type { Sheet, Workbook } from "../workbook";
 import { looksOf } from "./looks";
 import { bodyOf } from "./sheet-body";
@@ -21,6 +21,7 @@ export function toJobFile(workbook: Workbook): JobFile {
     }),
     dateOffset: offsetOf(workbook.date1904),
     fresh: (sheet, row, col) => model.recompute(sheet, row, col),
+    isKnownToAgree,
   };
 }
 

@@ -1,5 +1,5 @@
 import { type Acceptance, applyAcceptances } from "./accepting";
-import { checks } from "./checks";
+import { checkSettings, checks } from "./checks";
 import {
   type Finding,
   type FindingKind,
@@ -15,6 +15,8 @@ import { Report } from "./report";
 /** What a check of a workbook came to. */
 export interface JobCheck {
   readonly job: Job;
+  /** Whether anything of a job was recognised. */
+  readonly isJob: boolean;
   /** All that was found, accepted or not. */
   readonly findings: readonly Finding[];
   readonly summary: Summary;
@@ -53,10 +55,12 @@ export interface Summary {
 export function checkJob(file: JobFile, today: number, further?: FurtherCheck): JobCheck {
   const job = readJob(file);
   const report = new Report();
-  for (const check of checks) check(job, report, { today });
-  if (further) report.include(further(file, report.findings(), job.fit));
+  const isJob = Object.values(job.tables).some((table) => table !== undefined);
+  // Of a workbook without anything of a job nothing is judged: one line says so.
+  for (const check of isJob ? checks : [checkSettings]) check(job, report, { today });
+  if (further && isJob) report.include(further(file, report.findings(), job.fit));
   const { findings, settled } = applyAcceptances(file, report.findings());
-  return { job, findings, summary: summarise(job, findings), settled };
+  return { job, isJob, findings, summary: summarise(job, findings), settled };
 }
 
 /** A finding that nobody has accepted, or not as the row is now. */

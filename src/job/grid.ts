@@ -21,6 +21,8 @@ export interface JobFile extends ReadWorkbook {
   readonly dateOffset?: number;
   /** Evaluates a formula cell afresh, where the host can. Excel itself keeps cells fresh. */
   readonly fresh?: (sheet: string, row: number, col: number) => Fresh;
+  /** Whether all in a formula is known to give afresh what a spreadsheet program gives. */
+  readonly isKnownToAgree?: (formula: string) => boolean;
 }
 
 export function hasFormula(grid: Grid, row: number, col: number): boolean {

@@ -1,7 +1,16 @@
+import { cellName } from "../cells";
 import { Workbook } from "../workbook";
+import type { LeftCell } from "./left";
+
+export interface ValuesCopy {
+  readonly bytes: Uint8Array;
+  /** Formulas that left nothing behind. */
+  readonly left: readonly LeftCell[];
+}
 
 /** A copy in which each formula cell keeps its stored value and loses its formula. */
-export function valuesCopy(bytes: Uint8Array): Uint8Array {
+export function valuesCopy(bytes: Uint8Array): ValuesCopy {
+  const left: LeftCell[] = [];
   const workbook = Workbook.open(bytes);
   for (const sheet of workbook.sheets) {
     const found: { row: number; col: number }[] = [];
@@ -11,7 +20,13 @@ export function valuesCopy(bytes: Uint8Array): Uint8Array {
     for (const { row, col } of found) {
       const cell = sheet.cell(row, col);
       if (cell) sheet.setValue(row, col, cell.value);
+      if (cell?.value === null)
+        left.push({
+          sheet: sheet.name,
+          cell: cellName(row, col),
+          why: "blank now, since no value was stored with the formula: recalculate the original in a spreadsheet program, save it, and copy again",
+        });
     }
   }
-  return workbook.save();
+  return { bytes: workbook.save(), left };
 }

@@ -11,6 +11,7 @@ export {
   SheetModel,
   type UnsupportedCell,
 } from "./model";
+export { isKnownToAgree } from "./native/agreeing";
 export { FormulaSyntaxError } from "./parse";
 export { rowPattern } from "./pattern";
 export { inStoredForm, inTypedForm } from "./spelling";

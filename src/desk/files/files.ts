@@ -73,8 +73,13 @@ export class Files {
       const { leftInWords, plainCopy, valuesCopy } = await import("../../plain-copy");
       const bytes = this.host.bytes();
       if (kind === "values") {
-        download(valuesCopy(bytes), name);
-        desk.messages.add("info", `${name} is saved: it holds values and no formulas.`);
+        const copy = valuesCopy(bytes);
+        download(copy.bytes, name);
+        const said = [
+          `${name} is saved: it holds values and no formulas`,
+          ...leftInWords(copy.left),
+        ];
+        desk.messages.add("info", `${said.join("; ")}.`);
         return;
       }
       const { workbook, replaced, left } = plainCopy(Workbook.open(bytes));

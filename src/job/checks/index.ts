@@ -28,6 +28,8 @@ import { checkWhoAndWhen } from "./who-and-when";
 
 export type { Check, CheckContext } from "./check";
 
+export { checkSettings };
+
 export const checks: readonly Check[] = [
   checkSettings,
   checkIdentity,

@@ -18,7 +18,8 @@ export const checkStaleValues: Check = (job, report) => {
         const again = fresh(grid.name, row, col);
         const stored = grid.value(row, col);
         if ("unsupported" in again || agrees(stored, again.value)) continue;
-        if (volatile.test(grid.formula(row, col) ?? "")) continue;
+        const formula = grid.formula(row, col) ?? "";
+        if (volatile.test(formula) || job.file.isKnownToAgree?.(formula) === false) continue;
         report.add(
           "value-stale",
           grid.name,
@@ -26,7 +27,7 @@ export const checkStaleValues: Check = (job, report) => {
           row,
           nameAt(job, grid.name, row, col),
           {
-            what: `${text(stored)} is stored where the formula gives ${text(again.value)}`,
+            what: toldApart(stored, again.value),
             effect: "Anyone who opens the file without recalculating reads the stored value.",
             mend: isCellError(stored)
               ? "The file was saved while the function was not available: load the add-in, then recalculate and save."
@@ -46,8 +47,21 @@ function nameAt(job: Job, sheet: string, row: number, col: number): string {
   return "";
 }
 
-function text(value: CellValue): string {
+/** Both values in words, with as many digits as it takes to see that they differ. */
+function toldApart(stored: CellValue, fresh: CellValue): string {
+  const [was, is] = [stored, fresh].map((value) => text(value, shown)) as [string, string];
+  const [wasExactly, isExactly] = [stored, fresh].map((value) => text(value, String));
+  const [before, now] = was === is ? [wasExactly, isExactly] : [was, is];
+  return `${before} is stored where the formula gives ${now}`;
+}
+
+/** The longest text of a cell that is told whole. */
+const longest = 60;
+
+function text(value: CellValue, numberText: (value: number) => string): string {
   if (isBlankCell(value)) return "nothing";
   if (isCellError(value)) return value.error;
-  return typeof value === "number" ? shown(value) : `"${String(value)}"`;
+  if (typeof value === "number") return numberText(value);
+  const whole = String(value);
+  return `"${whole.length > longest ? `${whole.slice(0, longest)}…` : whole}"`;
 }

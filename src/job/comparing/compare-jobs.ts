@@ -5,6 +5,7 @@ import { type Finding, findingKinds } from "../findings";
 import type { JobFile } from "../grid";
 import type { Job } from "../read";
 import { type Change, type ChangeKind, changeKinds, textOf } from "./change";
+import { compareCells } from "./compare-cells";
 import { compareRows } from "./compare-rows";
 
 export type { Change, ChangeKind } from "./change";
@@ -18,7 +19,8 @@ export interface ComparingOptions {
 
 /**
  * What is otherwise in the later state of a job: settings, rows matched by their names, field by
- * field, sheets, and what the check finds. Columns may stand in another order.
+ * field, sheets, and what the check finds. Columns may stand in another order. Workbooks without
+ * anything of a job are compared cell by cell.
  */
 export function compareJobs(
   before: JobFile,
@@ -31,7 +33,9 @@ export function compareJobs(
   const changes = [
     ...compareSheets(before, after),
     ...compareSettings(old.job, now.job),
-    ...layouts.flatMap(({ kind }) => compareRows(old.job.tables[kind], now.job.tables[kind])),
+    ...(old.isJob || now.isJob
+      ? layouts.flatMap(({ kind }) => compareRows(old.job.tables[kind], now.job.tables[kind]))
+      : compareCells(before, after)),
     ...compareFindings(old.findings, now.findings),
   ];
   const place = (kind: ChangeKind) => changeKinds.indexOf(kind);

@@ -93,8 +93,10 @@ export function makeCopy(session: Session, kind: CopyKind): Promise<void> {
     const { leftInWords, plainCopy, valuesCopy } = await import("../../plain-copy");
     const fileName = copyFileName(session.state.check?.job.settings.name ?? "", kind);
     let copy: FileCopy;
-    if (kind === "values") copy = { kind, fileName, bytes: valuesCopy(bytes), left: [] };
-    else {
+    if (kind === "values") {
+      const { bytes: made, left } = valuesCopy(bytes);
+      copy = { kind, fileName, bytes: made, left: leftInWords(left) };
+    } else {
       const { Workbook } = await import("../../workbook");
       const { workbook, left } = plainCopy(Workbook.open(bytes));
       copy = { kind, fileName, bytes: workbook.save(), left: leftInWords(left) };
