@@ -63,6 +63,18 @@ const doors = {
     "src/editions",
     "src/formulas",
   ],
+  "src/new-job": ["src/cells", "src/job", "src/sheet", "src/workbook", "functions"],
+  "src/field": [
+    "src/cells",
+    "src/job",
+    "src/rules",
+    "src/new-job",
+    "src/plain-copy",
+    "src/records",
+    "src/sheet",
+    "src/workbook",
+    "functions",
+  ],
   "src/excel": ["src/reading", "src/job", "src/records"],
   "src/pane": [
     "src/rules",
@@ -106,6 +118,7 @@ const doors = {
     "src/desk",
   ],
   workbooks: [
+    "src/new-job",
     "src/workbook",
     "src/sheet",
     "src/job",

@@ -1,5 +1,6 @@
 import { usualSettings } from "../src/job";
-import { type JobRows, type Row, serial } from "./job-rows";
+import type { JobRows, Row } from "../src/new-job";
+import { serial } from "./job-rows";
 
 /**
  * Heron Field: an invented subdivision of 36 lots on four plans, estimated before anything is

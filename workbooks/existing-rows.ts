@@ -1,6 +1,7 @@
 import { usualSettings } from "../src/job";
+import type { JobRows, Row } from "../src/new-job";
 import { dice, rounded } from "./dice";
-import { type JobRows, type Row, serial } from "./job-rows";
+import { serial } from "./job-rows";
 
 /**
  * Mill Lane: an invented terrace of eight flats at 5,400 ft, weatherized in autumn. Old fans, some

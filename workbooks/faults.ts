@@ -1,14 +1,7 @@
 import { cellName } from "../src/cells";
-import {
-  columnIndex,
-  type FindingKind,
-  firstRow,
-  formulasOf,
-  type JobSize,
-  layouts,
-  plainPlan,
-} from "../src/job";
-import { type JobRows, type Row, serial } from "./job-rows";
+import { columnIndex, type FindingKind, firstRow, formulasOf, plainPlan } from "../src/job";
+import { type JobRows, type Row, sizeOf } from "../src/new-job";
+import { serial } from "./job-rows";
 
 /** One planted fault: where the check should point, as what, and what was done. */
 export interface Planted {
@@ -198,16 +191,6 @@ export function staleFlow(rows: JobRows, key: Planted[]): { row: number; factor:
     planted: "stored flow changed outside the spreadsheet",
   });
   return { row: firstRow + row, factor: 1.2 };
-}
-
-/** The rows that the lookups of a job cover. */
-export function sizeOf(rows: JobRows): JobSize {
-  const lengths = layouts.map(({ kind }) => [kind, rows[kind]?.length ?? 0] as const);
-  return {
-    ...Object.fromEntries(lengths),
-    fans: rows.fans.length,
-    boxes: rows.boxes.length,
-  };
 }
 
 function rowOf(cell: string): number {

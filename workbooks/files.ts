@@ -1,10 +1,10 @@
 import Papa from "papaparse";
 import { columnIndex, plainPlan } from "../src/job";
+import { jobWorkbook } from "../src/new-job";
 import { estimateRows } from "./estimate-rows";
 import { existingRows } from "./existing-rows";
 import { plantFaults, staleFlow } from "./faults";
 import { blankRows, demoRows } from "./job-rows";
-import { jobWorkbook } from "./job-workbook";
 import { proofRows } from "./proof-rows";
 
 export const demoName = "alder-terrace.xlsx";

@@ -1,26 +1,8 @@
 import { serialOf } from "../src/cells";
-import {
-  type FeatureKey,
-  nextOpening,
-  type Opening,
-  type SheetKind,
-  usualFeatures,
-  usualSettings,
-} from "../src/job";
+import { nextOpening, type Opening, usualFeatures, usualSettings } from "../src/job";
+import type { JobRows, Row } from "../src/new-job";
 import { dice } from "./dice";
 import { lots, openings, plans, testers } from "./scenario";
-
-/** A row's typed values and formulas by field key; what is left out gets the row's own formula. */
-export type Row = Record<string, number | string | null | { formula: string }>;
-
-export interface JobRows extends Partial<Readonly<Record<SheetKind, Row[]>>> {
-  readonly settings: Readonly<Record<string, number | string>>;
-  /** What the job has beyond readings and verdicts. */
-  readonly features?: readonly FeatureKey[];
-  readonly dwellings: Row[];
-  readonly boxes: Row[];
-  readonly fans: Row[];
-}
 
 const constant = 1.07;
 

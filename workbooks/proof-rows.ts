@@ -1,6 +1,7 @@
 import { usualSettings } from "../src/job";
+import type { JobRows, Row } from "../src/new-job";
 import { dice, rounded } from "./dice";
-import { type JobRows, type Row, serial } from "./job-rows";
+import { serial } from "./job-rows";
 
 /**
  * Quarry Yard: an invented workshop proves a new box against a hood on a bench fan, and uses an

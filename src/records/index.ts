@@ -6,6 +6,7 @@ export { addPlan, codesOf, margins } from "./add-plan";
 export { dwellingRecord } from "./dwelling-record";
 export { boxCard } from "./field/box-card";
 export { readingForm } from "./field/form";
+export { usefulSets } from "./field/opening-sets";
 export { allRecords, fieldPapers, proofRecords, recordedDwellings } from "./job-plans";
 export { jobRecord } from "./job-record";
 export { type KnownSheet, placeOf } from "./names";

@@ -2,8 +2,8 @@ import { spawn } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { jobWorkbook } from "../../src/new-job";
 import { demoRows } from "../../workbooks/job-rows";
-import { jobWorkbook } from "../../workbooks/job-workbook";
 import { median } from "./median";
 
 const rows = 20_000;

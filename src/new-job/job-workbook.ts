@@ -1,10 +1,11 @@
-import { worksheetFunctions } from "../functions";
-import { cellName } from "../src/cells";
+import { worksheetFunctions } from "../../functions";
+import { cellName } from "../cells";
 import {
   type Field,
   firstRow,
   formulasOf,
   headingOf,
+  type JobPlan,
   jobPlan,
   jobSettings,
   jobTitle,
@@ -13,23 +14,30 @@ import {
   type SheetLayout,
   settingChoices,
   settingRow,
-} from "../src/job";
-import { inStoredForm, SheetModel } from "../src/sheet";
-import { type CellSpec, Workbook } from "../src/workbook";
-import { sizeOf } from "./faults";
-import type { JobRows, Row } from "./job-rows";
+} from "../job";
+import { inStoredForm, SheetModel } from "../sheet";
+import { type CellSpec, Workbook } from "../workbook";
+import { type JobRows, type Row, sizeOf } from "./job-rows";
 
-/** Builds a job workbook: its sheets, their formulas, and the values that the formulas give. */
-export function jobWorkbook(rows: JobRows): Workbook {
+/**
+ * A job workbook: its sheets, their formulas, and the values that the formulas give. With `layouts`
+ * it has these sheets in this order and the settings last.
+ */
+export function jobWorkbook(rows: JobRows, layouts?: readonly SheetLayout[]): Workbook {
   const workbook = Workbook.create();
   const styles = stylesOf(workbook);
   const size = sizeOf(rows);
-  const plan = jobPlan(rows.features ?? []);
-  addSettings(workbook, styles, rows.settings);
+  const plan = layouts
+    ? (Object.fromEntries(
+        layouts.map((layout) => [layout.kind, layout]),
+      ) as Partial<JobPlan> as JobPlan)
+    : jobPlan(rows.features ?? []);
+  if (!layouts) addSettings(workbook, styles, rows.settings);
   for (const layout of Object.values(plan))
     addTable(workbook, styles, layout, rows[layout.kind] ?? [], rows.settings, (row) =>
       formulasOf(layout.kind, row, size, plan),
     );
+  if (layouts) addSettings(workbook, styles, rows.settings);
   storeValues(workbook);
   return workbook;
 }

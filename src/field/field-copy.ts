@@ -1,0 +1,129 @@
+import { boxesLayout, type Field, fansLayout, type Job, type SheetLayout } from "../job";
+import { jobWorkbook, type Row } from "../new-job";
+import { plainCopy } from "../plain-copy";
+import { usefulSets } from "../records";
+import { expectedOpening } from "../rules";
+import type { Workbook } from "../workbook";
+
+/** Of the Fans sheet: what names the fan, what is typed on the ladder, what comes of it. */
+const fanKeys = [
+  ...["dwelling", "tag", "room", "duty", "required", "first", "box", "openings"],
+  ...["reading1", "reading2", "reading3", "pressure", "flow", "status", "verdict", "next"],
+  ...["area", "constant", "tester", "date", "note"],
+];
+const boxKeys = ["box", "opening", "area", "constant"];
+
+/** The opening to begin with, as a word to read: no field of a job. */
+const firstOpening: Field = {
+  key: "first",
+  title: "Open first",
+  words: [],
+  holds: "text",
+};
+
+/** The fields that a tester types, and that are brought back. */
+export const broughtKeys = [
+  ...["box", "openings", "reading1", "reading2", "reading3", "tester", "date", "note"],
+] as const;
+
+/**
+ * A small workbook of native formulas to take to the fans: any spreadsheet program on a phone opens
+ * it, shows flow, status, verdict and the next opening as readings are typed, and saves it again.
+ */
+export function fieldCopy(job: Job): Workbook {
+  const { settings } = job;
+  const rows = {
+    settings: {
+      name: settings.name,
+      edition: settings.edition?.id ?? "",
+      units: settings.system,
+      low: settings.low,
+      high: settings.high,
+      constant: settings.constant,
+    },
+    dwellings: [],
+    boxes: boxRows(job),
+    fans: Array.from({ length: job.fans?.length ?? 0 }, (_, i) => fanRow(job, i)),
+  };
+  const layouts = [
+    fansOf(job),
+    { ...boxesLayout, fields: fieldsOf(boxesLayout, boxKeys, typedOnly) },
+  ];
+  return plainCopy(jobWorkbook(rows, layouts)).workbook;
+}
+
+/** Without its formula, where the field copy holds what the job came to. */
+const typedOnly = ({ is: _is, ...field }: Field): Field => field;
+
+function fieldsOf(
+  layout: SheetLayout,
+  keys: readonly string[],
+  make = (field: Field) => field,
+): Field[] {
+  return keys.flatMap((key) => {
+    if (key === firstOpening.key) return [firstOpening];
+    const field = layout.fields.find((each) => each.key === key);
+    return field ? [make(field)] : [];
+  });
+}
+
+function fansOf(job: Job): SheetLayout {
+  const choices = {
+    box: job.boxes?.names ?? [],
+    openings: [...new Set((job.boxes?.names ?? []).flatMap((name) => setsOf(job, name)))],
+  };
+  const fields = fieldsOf(fansLayout, fanKeys).map((field): Field => {
+    if (field.key === "required") return typedOnly(field);
+    const list = field.key === "box" || field.key === "openings" ? choices[field.key] : [];
+    return list.length > 0 ? { ...field, choices: list } : field;
+  });
+  return { ...fansLayout, fields };
+}
+
+function setsOf(job: Job, box: string): string[] {
+  const openings = job.boxes?.openings(box) ?? [];
+  if (openings.length === 0) return [];
+  return usefulSets(openings, constantOf(job, box), job.settings).map(({ label }) => label);
+}
+
+function constantOf({ boxes, settings }: Job, box: string): number {
+  const own = boxes?.constant(box) ?? Number.NaN;
+  return own > 0 ? own : settings.constant;
+}
+
+function boxRows(job: Job): Row[] {
+  return (job.boxes?.names ?? []).flatMap((box) =>
+    (job.boxes?.openings(box) ?? []).map(({ label, area }) => ({
+      ...{ box, opening: label, area },
+      constant: constantOf(job, box),
+    })),
+  );
+}
+
+function fanRow(job: Job, i: number): Row {
+  const { fans } = job;
+  if (!fans) return {};
+  const { table } = fans;
+  const typed = ["dwelling", "tag", "room", "duty", ...broughtKeys].flatMap((key) => {
+    const value = table.has(key) ? table.raw(key, i) : null;
+    return [[key, typeof value === "number" || typeof value === "string" ? value : null] as const];
+  });
+  const required = fans.requiredNumber(i);
+  return {
+    ...Object.fromEntries(typed),
+    required: required > 0 ? required : null,
+    first: openFirst(job, i),
+  };
+}
+
+/** "C, 3.9 Pa": the opening for the rated flow, or for the rate where no rating is known. */
+function openFirst(job: Job, i: number): string | null {
+  const { fans, boxes, settings } = job;
+  const box = fans?.table.text("box", i) || (boxes?.names[0] ?? "");
+  const openings = boxes?.openings(box) ?? [];
+  const rated = fans?.table.number("rated", i) ?? Number.NaN;
+  const flow = rated > 0 ? rated : (fans?.requiredNumber(i) ?? Number.NaN);
+  if (!(flow > 0) || openings.length === 0) return null;
+  const first = expectedOpening(flow, constantOf(job, box), openings, settings);
+  return first?.inWindow ? `${first.label}, ${first.pressure.toFixed(1)} Pa` : null;
+}

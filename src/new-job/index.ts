@@ -1,0 +1,4 @@
+/** New job workbooks as files. */
+export type { JobRows, Row } from "./job-rows";
+export { sizeOf } from "./job-rows";
+export { jobWorkbook } from "./job-workbook";
