@@ -1,5 +1,6 @@
 import { constantIp, constantSi, densityFactor, standardFlow } from "../src/formulas";
 import { type AirReading, airRanges, airState, densityRange, usualAir } from "../src/job";
+import { fromError } from "./problem";
 import { pick, Rows } from "./rows";
 import { aboveZero, readUnits } from "./units";
 
@@ -49,7 +50,11 @@ export function airDensityOf(
       const value = pick(given[name], i);
       if (!Number.isNaN(value)) reading[name] = value;
     }
-    return airState(reading, system).density;
+    try {
+      return airState(reading, system).density;
+    } catch (error) {
+      return fromError(error);
+    }
   });
 }
 

@@ -1,4 +1,5 @@
 import { oneValue } from "../algebra";
+import { fixed, InputError } from "../cells";
 import type { System } from "../editions";
 import {
   celsiusFromFahrenheit,
@@ -42,6 +43,7 @@ const mostOverIce = 0.01;
  * The numbers are taken as they are: `airRanges` says what can be meant.
  */
 export function airState(reading: AirReading, system: System): AirState {
+  requireMeant(reading, system);
   const ip = system === "ip";
   const t = ip ? oneValue(celsiusFromFahrenheit, { F: reading.temperature }) : reading.temperature;
   const h = (reading.humidity ?? usualAir.humidity.value) / 100;
@@ -63,6 +65,32 @@ export function airState(reading: AirReading, system: System): AirState {
     formula,
     given,
   };
+}
+
+/** Weather moves a station's pressure by less than so much of its standard one. */
+export const weather = 0.06;
+/** A reading within so much of sea level's standard pressure may be brought down to sea level. */
+export const seaLevel = 0.05;
+
+/** Throws an InputError for a barometer reduced to sea level, and a humidity typed as a fraction. */
+function requireMeant({ humidity, barometer, elevation }: AirReading, system: System): void {
+  if (humidity !== undefined && humidity > 0 && humidity < 1)
+    throw new InputError(`humidity ${humidity} %: type percent, such as ${100 * humidity}`);
+  if (barometer === undefined || elevation === undefined) return;
+  const ip = system === "ip";
+  const unit = airRanges[system].barometer.unit;
+  const inUnit = (z: number) => {
+    const pascals = oneValue(pressureAtElevation, {
+      z: ip ? oneValue(metresFromFeet, { f: z }) : z,
+    });
+    return ip ? pascals / oneValue(pascalsFromMercury, { B: 1 }) : pascals / 100;
+  };
+  const [standard, low] = [inUnit(elevation), inUnit(0)];
+  const isSeaLevel = Math.abs(barometer / low - 1) < seaLevel;
+  if (isSeaLevel && Math.abs(barometer / standard - 1) > weather)
+    throw new InputError(
+      `barometer ${barometer} ${unit} at ${elevation} ${airRanges[system].elevation.unit} is a pressure brought down to sea level: type the pressure at the place, about ${fixed(standard, ip ? 1 : 0)}, or leave the barometer blank`,
+    );
 }
 
 interface Bounds {

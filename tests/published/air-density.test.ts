@@ -2,6 +2,7 @@ import psychrolib from "psychrolib";
 import { describe, expect, it } from "vitest";
 import { oneValue } from "../../src/algebra";
 import { densityCipm, densityFactor, densityMoistAir, type Formula } from "../../src/formulas";
+import { cellOf } from "../functions/call";
 
 psychrolib.SetUnitSystem(psychrolib.SI);
 
@@ -127,5 +128,34 @@ describe("the air factor √(ρ₀/ρ)", () => {
     expect(Math.abs(oneValue(densityFactor, { rho0: 1.204, rho }) - expected)).toBeLessThanOrEqual(
       1e-4,
     );
+  });
+});
+
+// Standard atmosphere (ASHRAE Fundamentals 2017 ch. 1, eq. 3): 24.5 inHg at 5,400 ft, 29.92 at 0.
+describe("a barometer brought down to sea level", () => {
+  it("is told where the elevation stands beside it: 29.9 inHg at 5,400 ft is no pressure there", () => {
+    expect(cellOf("AIR_DENSITY", 70, 50, 29.92, 5400)).toMatchObject({
+      message: expect.stringMatching(/brought down to sea level: .* about 24\.5/),
+    });
+    expect(cellOf("AIR_DENSITY", 21, 50, 1013, 1650, "si")).toMatchObject({
+      message: expect.stringContaining("brought down to sea level"),
+    });
+  });
+
+  it("is taken as it is where weather can make it so, or where no elevation is given", () => {
+    for (const [barometer, elevation] of [
+      [24.5, 5400],
+      [25.2, 5400],
+      [30.4, 0],
+      [29.2, 600],
+      [29.92, null],
+    ] as const)
+      expect(cellOf("AIR_DENSITY", 70, 50, barometer, elevation)).toBeTypeOf("number");
+  });
+
+  it("is not the only slip of a scale: a humidity of 0.5 is asked for in percent", () => {
+    expect(cellOf("AIR_DENSITY", 70, 0.5)).toMatchObject({
+      message: expect.stringContaining("type percent, such as 50"),
+    });
   });
 });

@@ -11,8 +11,8 @@ import {
   pressureAtElevation,
   standardFlow,
 } from "../../formulas";
-import { airRanges, densityRange, usualAir } from "../../job";
-import { digits } from "../native-text";
+import { airRanges, densityRange, seaLevel, usualAir, weather } from "../../job";
+import { digits, wrong } from "../native-text";
 import { Guards, type Need, zeroOrMore } from "./guards";
 import { bySystemFar, far } from "./names";
 import type { Call, Writer } from "./writer";
@@ -48,9 +48,24 @@ export const airDensityWriter: Writer = {
     guards.number("temperature", { blank: "nothing yet", need: need("temperature") });
     for (const name of ["humidity", "barometer", "elevation"] as const)
       if (call.has(name)) guards.number(name, { blank: "allowed", need: need(name) });
+    const [h, B, z] = ["humidity", "barometer", "elevation"].map((name) => call.at(name)?.text);
+    if (h) {
+      const percent = wrong("humidity: type percent, such as 50");
+      guards.check(`IF(ISNUMBER(${h}),IF(AND(${h}>0,${h}<1),${percent},0),0)`);
+    }
+    if (B && z) guards.check(meantAtPlace(guards, system, B, z));
     return guards.result(densityStep(call));
   },
 };
+
+/** 0, or an error where a barometer beside an elevation was brought down to sea level. */
+function meantAtPlace(guards: Guards, system: boolean | string, B: string, z: string): string {
+  const metres = guards.bySystem(system, plain(metresFromFeet, { f: z }), z);
+  const pascals = guards.bySystem(system, plain(pascalsFromMercury, { B }), `(${B})*100`);
+  const off = (at: string) => `ABS((${pascals})/(${plain(pressureAtElevation, { z: at })})-1)`;
+  const reduced = `AND(${off("0")}<${seaLevel},${off(`(${metres})`)}>${weather})`;
+  return `IF(COUNT(${B},${z})=2,IF(${reduced},${wrong("barometer: type the pressure at the place, not at sea level")},0),0)`;
+}
 
 function densityStep(call: Call): string {
   const F = far(call, "temperature");
