@@ -50,9 +50,9 @@ export class Editor {
     return this.settle([]);
   }
 
-  enter(grid: Grid, row: number, col: number, text: string): Change[] {
-    if (!text.startsWith("=") || text.length === 1)
-      return this.set(grid, row, col, readTyped(text, this.book.workbook.date1904).value);
+  enter(grid: Grid, row: number, col: number, typed: string): Change[] {
+    const { value: given, formula: text } = readTyped(typed, this.book.workbook.date1904);
+    if (text === undefined) return this.set(grid, row, col, given);
     keepWhole(grid, row, col);
     parseFormula(text, this.programs.library.ids);
     const stored = inStoredForm(text, this.functions, this.book.tableAt(grid, row, col)?.name);
@@ -188,7 +188,10 @@ export class Editor {
     cell.problem = reason;
     if (!this.entered.has(cell)) return;
     const message = `not evaluated: ${reason}`;
-    this.ledger.write(cell.grid, cell.row, cell.col, { ...errors.na, message });
+    this.ledger.write(cell.grid, cell.row, cell.col, {
+      ...(cell.program?.refusal ?? errors.na),
+      message,
+    });
   }
 
   private refuseCircle(cells: readonly FormulaCell[]): void {

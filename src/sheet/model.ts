@@ -1,6 +1,7 @@
 import type { WorksheetFunction } from "../../functions";
 import type { CellValue, Place } from "../cells";
 import { Book, type WorkbookView } from "./book";
+import type { Blank } from "./compile/expr";
 import { Editor } from "./editor";
 import { forEachRead } from "./graph/graph";
 import type { FormulaCell, Grid } from "./grid";
@@ -30,6 +31,8 @@ export interface UnsupportedCell {
 export interface ModelOptions {
   /** The time that TODAY and NOW give; the system clock where left out. */
   readonly now?: () => Date;
+  /** How a blank cell reaches our functions; Excel's builds differ, and tests try each. */
+  readonly blank?: Blank;
 }
 
 /**
@@ -50,7 +53,7 @@ export class SheetModel {
     options: ModelOptions = {},
   ) {
     this.book = new Book(workbook, options.now ?? (() => new Date()));
-    this.programs = new Programs(this.book, functions);
+    this.programs = new Programs(this.book, functions, options.blank ?? "usual");
   }
 
   value(sheet: string, row: number, col: number): CellValue {

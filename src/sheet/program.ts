@@ -1,4 +1,4 @@
-import type { Rectangle } from "../cells";
+import type { CellError, Rectangle } from "../cells";
 import type { Cells, Value } from "./area";
 
 /** What a compiled part of a formula does at a cell: 0-based row and column of the formula. */
@@ -11,6 +11,8 @@ export interface Program {
   readonly reads: readonly Reference[];
   /** What keeps it from being evaluated; then `run` is never called. */
   readonly unsupported: string | null;
+  /** What a cell shows then that has no stored value to keep. */
+  readonly refusal: CellError;
   /** A range stands where one value is wanted: kept as an array formula. */
   readonly needsArray: boolean;
   /** Its value may change without any cell changing (TODAY, NOW). */

@@ -2,6 +2,7 @@ import type { WorksheetFunction } from "../../functions";
 import type { CopiedFormula } from "../workbook";
 import type { Book } from "./book";
 import { compileFormula, type Library } from "./compile/compile";
+import type { Blank } from "./compile/expr";
 import { CopiedDown } from "./copied-down";
 import type { FormulaCell, Grid } from "./grid";
 import { nativeFunctions } from "./native";
@@ -19,11 +20,12 @@ export class Programs {
   constructor(
     private readonly book: Book,
     functions: readonly WorksheetFunction[],
+    blank: Blank,
   ) {
     const own = new Map(functions.map((each) => [each.id.toUpperCase(), each]));
     const { now } = book;
     const natives = nativeFunctions({ date1904: book.workbook.date1904, now });
-    this.library = { natives, own, ids: new Set(own.keys()) };
+    this.library = { natives, blank, own, ids: new Set(own.keys()) };
   }
 
   /** The program of a cell, compiled when its pattern is new. */

@@ -1,4 +1,4 @@
-import { type CellValue, errors } from "../cells";
+import { type CellError, type CellValue, errors } from "../cells";
 
 /** The most cells an array may have; more would only exhaust the memory. */
 const mostCells = 8_000_000;
@@ -31,4 +31,12 @@ export class Matrix {
 }
 
 /** Thrown where a formula holds something this model does not evaluate; `message` names it. */
-export class Unsupported extends Error {}
+export class Unsupported extends Error {
+  constructor(
+    message: string,
+    /** What a spreadsheet shows for it: #NAME? for a name that is nowhere, #REF! for a lost sheet. */
+    readonly error: CellError = errors.na,
+  ) {
+    super(message);
+  }
+}

@@ -24,6 +24,19 @@ describe("typed text", () => {
     expect(readTyped(text, false).value).toEqual(value);
   });
 
+  it.each<[string, string | undefined]>([
+    ["=A1", "=A1"],
+    ["+A1", "=+A1"],
+    ["-B2*2", "=-B2*2"],
+    ["@A1:A9", "=@A1:A9"],
+    ["-4", undefined],
+    ["- no reading", undefined],
+    ["+A1)", undefined],
+    ["@home", undefined],
+  ])("%j is the formula %j", (text, formula) => {
+    expect(readTyped(text, false).formula).toBe(formula);
+  });
+
   it("counts dates from 1904 where the workbook does", () => {
     expect(readTyped("2026-03-05", true).value).toBe(46086 - 1462);
     expect(readTyped("46086", true).value).toBe(46086);

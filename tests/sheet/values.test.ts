@@ -57,7 +57,7 @@ describe("values in formulas", () => {
     ["=IFS(FALSE,1)", { error: "#N/A" }],
     [
       "=TYPE_OF_NOTHING",
-      { error: "#N/A", message: "not evaluated: the name TYPE_OF_NOTHING, which is not defined" },
+      { error: "#NAME?", message: "not evaluated: the name TYPE_OF_NOTHING, which is not defined" },
     ],
     ["=#REF!+1", { error: "#REF!" }],
     ["=SUM(B1,1)", { error: "#N/A" }],

@@ -12,6 +12,7 @@ import { Matrix, Unsupported } from "../values";
 import {
   arrayConstant,
   asScalar,
+  type Blank,
   constant,
   type Expr,
   type Mode,
@@ -28,6 +29,7 @@ import { intersectExpr, joined, rangeExpr, shared, spillExpr, union } from "./re
 
 export interface Library {
   readonly natives: Natives;
+  readonly blank: Blank;
   readonly own: ReadonlyMap<string, WorksheetFunction>;
   readonly ids: ReadonlySet<string>;
 }
@@ -46,13 +48,20 @@ export function compileFormula(
     build.stand(place.row, place.col);
     const expr = build.compile(parseFormula(formula, library.ids), mode);
     const { reads, flags } = build;
-    return { run: isArray ? whole(expr) : single(expr), reads, unsupported: null, ...flags };
+    return {
+      run: isArray ? whole(expr) : single(expr),
+      reads,
+      unsupported: null,
+      refusal: errors.na,
+      ...flags,
+    };
   } catch (problem) {
     // Whatever goes wrong here, the stored value must survive and the cell be listed.
     const what = problem instanceof Error ? problem.message : String(problem);
     const run = () => errors.na;
     const flags = { needsArray: false, isVolatile: false, seeks: false };
-    return { run, reads: [], unsupported: what, ...flags };
+    const refusal = problem instanceof Unsupported ? problem.error : errors.na;
+    return { run, reads: [], unsupported: what, refusal, ...flags };
   }
 }
 
@@ -82,6 +91,7 @@ function whole(expr: Expr): Run {
 /** The walk over the tree of one formula. */
 class Build implements Scope {
   readonly natives: Natives;
+  readonly blank: Blank;
   readonly own: ReadonlyMap<string, WorksheetFunction>;
   readonly reads: Reference[] = [];
   readonly flags = { needsArray: false, isVolatile: false, seeks: false };
@@ -97,6 +107,7 @@ class Build implements Scope {
   ) {
     this.natives = library.natives;
     this.own = library.own;
+    this.blank = library.blank;
   }
 
   /** Sets the cell that relative references are written from. */
@@ -211,7 +222,7 @@ class Build implements Scope {
     const own = name.startsWith("FANROW.") ? this.own.get(name.slice(7)) : undefined;
     if (own) return ownCall(own, nodes, mode, this);
     if (looksOwn(name))
-      throw new Unsupported(`the function ${written}, which Fanrow does not have`);
+      throw new Unsupported(`the function ${written}, which Fanrow does not have`, errors.name);
     throw new Unsupported(`the function ${written}`);
   }
 }

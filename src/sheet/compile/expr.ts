@@ -26,12 +26,16 @@ export interface Expr {
   readonly isRange?: boolean;
 }
 
+/** How a blank cell reaches our functions: null by itself and "" in a range, or the same in both. */
+export type Blank = "usual" | 0 | null | "";
+
 /** What the parts of one formula share while it is compiled. */
 export interface Scope {
   readonly book: Book;
   /** The sheet of the formula. */
   readonly home: Grid;
   readonly natives: Natives;
+  readonly blank: Blank;
   readonly own: ReadonlyMap<string, WorksheetFunction>;
   readonly reads: Reference[];
   readonly flags: { needsArray: boolean; isVolatile: boolean; seeks: boolean };

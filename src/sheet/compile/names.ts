@@ -22,7 +22,7 @@ export function definition(
   if (defined) return { formula: defined.formula, grid };
   const table = scope.book.table(name);
   if (table) return { table };
-  throw new Unsupported(`the name ${name}, which is not defined`);
+  throw new Unsupported(`the name ${name}, which is not defined`, errors.name);
 }
 
 /** Table[Column], Table[@Column], Table[[#Headers],[A]:[B]] and the like. */
@@ -33,7 +33,8 @@ export function tableExpr(text: string, scope: Scope): Expr {
     throw new Unsupported("a link to another workbook");
   if (!parsed.table) throw new Unsupported(`${text} outside a table`);
   const table = scope.book.table(parsed.table);
-  if (!table) throw new Unsupported(`the table ${parsed.table}, which is not in the workbook`);
+  if (!table)
+    throw new Unsupported(`the table ${parsed.table}, which is not in the workbook`, errors.ref);
   const sections = parsed.sections ?? [];
   const columns = parsed.columns ?? [];
   return sections.includes("this row")

@@ -5,7 +5,7 @@ import { type CellError, type CellValue, errors, isCellError } from "../../cells
 import { Area, Areas, type Value } from "../area";
 import { toBoolean, toNumber, toText } from "../coerce";
 import { Matrix, Unsupported } from "../values";
-import { asScalar, type Expr, type Mode, type Scope, spread, values } from "./expr";
+import { asScalar, type Blank, type Expr, type Mode, type Scope, spread, values } from "./expr";
 import { Remembered } from "./remembered";
 
 type Type = FunctionParameter["type"];
@@ -43,7 +43,7 @@ export function ownCall(
   /** Turns what was read into what the function gets, and calls it. */
   const call = (read: unknown[]): Value => {
     for (let i = 0; i < count; i++) {
-      read[i] = give(read[i] as Value | undefined, typed[i]!);
+      read[i] = give(read[i] as Value | undefined, typed[i]!, scope.blank);
       if (refusal !== undefined) {
         const error = refusal;
         refusal = undefined;
@@ -84,33 +84,37 @@ export function ownCall(
 }
 
 /** An argument as the function gets it; sets `refusal` where it cannot be given. */
-function give(value: Value | undefined, parameter: FunctionParameter): unknown {
+function give(value: Value | undefined, parameter: FunctionParameter, blank: Blank): unknown {
   // An argument that is left out.
   if (value === undefined) return null;
-  if (parameter.dimensionality === "scalar") return giveScalar(value as CellValue, parameter.type);
-  if (value instanceof Area) return giveArea(value, parameter.type);
-  if (value instanceof Matrix) return giveMatrix(value, parameter.type);
+  const { type } = parameter;
+  if (parameter.dimensionality === "scalar")
+    return value === null && type === "any" && blank !== "usual"
+      ? blank
+      : giveScalar(value as CellValue, type);
+  if (value instanceof Area) return giveArea(value, type, blank);
+  if (value instanceof Matrix) return giveMatrix(value, type, blank);
   if (value instanceof Areas) {
     refusal = errors.value;
     return null;
   }
-  return [[giveCell(value, parameter.type)]];
+  return [[giveCell(value, type, blank)]];
 }
 
-function giveArea(area: Area, type: Type): unknown {
+function giveArea(area: Area, type: Type, blank: Blank): unknown {
   const memo = type === "any" ? area.fresh() : undefined;
   if (memo?.nested) return memo.nested;
-  const rows = giveMatrix(area.matrix(), type);
+  const rows = giveMatrix(area.matrix(), type, blank);
   if (memo && refusal === undefined) memo.nested = rows;
   return rows;
 }
 
-function giveMatrix(matrix: Matrix, type: Type): unknown[][] {
+function giveMatrix(matrix: Matrix, type: Type, blank: Blank): unknown[][] {
   const rows: unknown[][] = [];
   for (let r = 0; r < matrix.rows; r++) {
     const line: unknown[] = [];
     for (let c = 0; c < matrix.cols; c++) {
-      line.push(giveCell(matrix.at(r, c), type));
+      line.push(giveCell(matrix.at(r, c), type, blank));
       if (refusal !== undefined) return rows;
     }
     rows.push(line);
@@ -119,8 +123,9 @@ function giveMatrix(matrix: Matrix, type: Type): unknown[][] {
 }
 
 /** A cell of a range: blanks are "" and errors objects where any value is taken. */
-function giveCell(value: CellValue, type: Type): unknown {
-  return type === "any" && value === null ? "" : giveScalar(value, type);
+function giveCell(value: CellValue, type: Type, blank: Blank): unknown {
+  if (type !== "any" || value !== null) return giveScalar(value, type);
+  return blank === "usual" ? "" : blank;
 }
 
 function giveScalar(value: CellValue, type: Type): unknown {

@@ -18,7 +18,7 @@ export function sheetOf(
   const grid = scope.book.grid(name);
   if (grid) return grid;
   if (name.includes(":")) throw new Unsupported(`a reference over several sheets, ${name}`);
-  throw new Unsupported(`the sheet ${name}, which is not in the workbook`);
+  throw new Unsupported(`the sheet ${name}, which is not in the workbook`, errors.ref);
 }
 
 /** A cell, range, column or row as written, in a formula that stands at row and col. */

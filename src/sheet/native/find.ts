@@ -1,4 +1,4 @@
-import { type CellError, type CellValue, errors, isCellError } from "../../cells";
+import { type CellError, type CellValue, isCellError } from "../../cells";
 import { Area, type Value } from "../area";
 import { compare } from "../coerce";
 import { placesOf } from "./places";

@@ -31,8 +31,8 @@ export function sameContent(a: Content, b: Content): boolean {
 /** What text means that is typed or written into a cell; cells formatted as text take it as it is. */
 export function readContent(text: string, isTextCell: boolean, date1904: boolean): Content {
   if (isTextCell) return { value: text === "" ? null : text };
-  if (text.startsWith("=") && text.length > 1) return { formula: text };
-  const { value, formatId } = readTyped(text, date1904);
+  const { value, formula, formatId } = readTyped(text, date1904);
+  if (formula !== undefined) return { formula };
   if (formatId === undefined) return { value };
   const format = dayFormats[formatId] ?? getFormatFromId(formatId);
   return typeof format === "string" && format !== "General" ? { value, format } : { value };
