@@ -1,12 +1,37 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 
+const root = `${import.meta.dirname}/..`;
+
+/** One run of two projects, so that every core has work until the end. */
 export default defineConfig({
   test: {
-    root: `${import.meta.dirname}/..`,
-    include: ["tests/**/*.test.ts"],
-    exclude: ["tests/desk/**"],
-    setupFiles: ["tests/setup/formula-trees.ts"],
-    testTimeout: 120_000,
-    hookTimeout: 180_000,
+    root,
+    maxWorkers: Math.max(2, availableParallelism()),
+    projects: [
+      {
+        test: {
+          name: "headless",
+          root,
+          include: ["tests/**/*.test.ts"],
+          exclude: ["tests/desk/**"],
+          setupFiles: ["tests/setup/formula-trees.ts"],
+          testTimeout: 120_000,
+          hookTimeout: 180_000,
+        },
+      },
+      {
+        test: {
+          name: "desk",
+          root,
+          include: ["tests/desk/**/*.test.ts"],
+          globalSetup: ["tests/desk/setup/site.ts"],
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+          // A page on a busy machine takes its time.
+          expect: { poll: { timeout: 10_000 } },
+        },
+      },
+    ],
   },
 });

@@ -1,11 +1,22 @@
-import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+} from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, inject } from "vitest";
 
 const size = { width: 1280, height: 800 };
 
-/** A browser for the tests of a file; `open` gives a page with the desk on it. */
+/**
+ * A browser for the tests of a file; `open` gives a new page with the desk on it. Pages opened alike
+ * have one context, so that the site's code is fetched and compiled once; nothing a test stored is
+ * left for the next.
+ */
 export function deskBrowser() {
   let browser: Browser;
+  const contexts = new Map<string, BrowserContext>();
   const troubles: string[] = [];
 
   beforeAll(async () => {
@@ -22,7 +33,12 @@ export function deskBrowser() {
     });
   });
   afterEach(async () => {
-    for (const context of browser.contexts()) await context.close();
+    for (const context of contexts.values()) {
+      for (const page of context.pages()) {
+        await page.evaluate(() => localStorage.clear());
+        await page.close();
+      }
+    }
   });
   afterAll(async () => {
     await browser.close();
@@ -34,11 +50,11 @@ export function deskBrowser() {
     path = "desk.html",
     options: BrowserContextOptions = {},
   ): Promise<Page> {
-    const context = await browser.newContext({
-      viewport: size,
-      reducedMotion: "reduce",
-      ...options,
-    });
+    const key = JSON.stringify(options);
+    const context =
+      contexts.get(key) ??
+      (await browser.newContext({ viewport: size, reducedMotion: "reduce", ...options }));
+    contexts.set(key, context);
     const page = await context.newPage();
     const address = new URL(path, inject("site"));
     page.on("console", (message) => {

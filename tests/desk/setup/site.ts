@@ -1,8 +1,6 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
-import { buildSite } from "../../../src/desk/server/build";
+import { buildSite, isStale } from "../../../src/desk/server/build";
 import { serveSite } from "../../../src/desk/server/server";
 
 declare module "vitest" {
@@ -15,16 +13,13 @@ declare module "vitest" {
 }
 
 const project = join(import.meta.dirname, "../../..");
+const folder = join(project, "dist");
 
-/** Builds the site into a folder of its own and serves it while the tests run. */
+/** Serves the built site while the tests run; builds it where the sources are newer. */
 export default async function setup(tests: TestProject): Promise<() => Promise<void>> {
-  const folder = mkdtempSync(join(tmpdir(), "fanrow-desk-"));
-  await buildSite(project, folder);
+  if (isStale(project, folder)) await buildSite(project, folder);
   const site = await serveSite({ folder });
   tests.provide("site", site.address);
   tests.provide("built", folder);
-  return async () => {
-    await site.close();
-    rmSync(folder, { recursive: true, force: true });
-  };
+  return () => site.close();
 }
