@@ -93,6 +93,7 @@ const doors = {
   ],
   "src/desk": ["src/csv", "src/sheet", "src/workbook", "src/plain-copy", "src/pane", "functions"],
   "src/command": [
+    "src/field",
     "src/csv",
     "src/rules",
     "src/sheet",

@@ -1,11 +1,16 @@
+import { fieldCopy } from "../field";
+import { readJob } from "../job";
 import { leftInWords, plainCopy, valuesCopy } from "../plain-copy";
 import { Workbook } from "../workbook";
 import { unreadableBy } from "./check-file";
+import { toJobFile } from "./job-file";
 import { type Guard, writeFileSafely } from "./output";
+import { FileError } from "./read-file";
 import { readWorkbookBytes } from "./read-workbook";
 
-/** "plain": native formulas in place of ours. "values": no formulas at all. */
-export type CopyKind = "plain" | "values";
+/** "plain": native formulas in place of ours. "values": no formulas. "field": for a phone. */
+export const copyKinds = ["plain", "values", "field"] as const;
+export type CopyKind = (typeof copyKinds)[number];
 
 /**
  * Writes a copy of a workbook that needs no add-in; says in lines what was done, or why it could
@@ -19,7 +24,7 @@ export async function writeCopy(
 ): Promise<{ readonly said: readonly string[] } | { readonly complaint: string }> {
   try {
     const original = await readWorkbookBytes(file);
-    const { bytes, said } = kind === "values" ? values(original) : plain(original);
+    const { bytes, said } = { values, plain, field }[kind](original);
     await writeFileSafely(out, bytes, guard);
     const [first = "", ...rest] = said;
     return { said: [`${out}: ${first}`, ...rest] };
@@ -33,6 +38,16 @@ export async function writeCopy(
 function values(original: Uint8Array) {
   const { bytes, left } = valuesCopy(original);
   return { bytes, said: ["values only, no formulas", ...leftInWords(left)] };
+}
+
+function field(original: Uint8Array) {
+  const job = readJob(toJobFile(Workbook.open(original)));
+  if (!job.fans) throw new FileError("holds no fans to take along");
+  const fans = job.fans.length;
+  return {
+    bytes: fieldCopy(job).save(),
+    said: [`${fans} fans to take along; bring the readings back with --bring`],
+  };
 }
 
 function plain(original: Uint8Array) {

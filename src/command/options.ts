@@ -1,5 +1,5 @@
 import { parseArgs } from "node:util";
-import type { CopyKind } from "./copy";
+import { type CopyKind, copyKinds } from "./copy";
 import type { PrintKind } from "./record";
 
 export const formats = ["table", "json", "csv", "html"] as const;
@@ -20,6 +20,10 @@ export interface Options {
   readonly copy: { readonly kind: CopyKind; readonly file: string } | undefined;
   /** A file of this name may be replaced. */
   readonly replace: boolean;
+  /** A field copy whose readings go into a new copy of the job, and whether they come first. */
+  readonly bring:
+    | { readonly copy: string; readonly into: string; readonly preferCopy: boolean }
+    | undefined;
   /** Tell what changed from the first file to the second instead. */
   readonly compare: boolean;
 }
@@ -39,6 +43,10 @@ export const usage = `Checks job workbooks of flow-box readings.
   --compare       tell instead what changed from the first of two files to the second
   --plain FILE    write instead a copy with native formulas in place of ours to FILE
   --values FILE   write instead a copy with values only to FILE
+  --field FILE    write instead a small workbook of native formulas to take to the fans on a phone
+  --bring COPY    place instead what was typed in such a copy into the job, by dwelling and fan;
+                  --into FILE names the new copy of the job, and where the job holds something
+                  else already, --prefer-copy takes what the copy says
   --trace CELL    tell instead how a cell, such as Fans!P3, comes to its value (with --json as JSON)
 
 Exit status: 0 nothing found or changed; 1 a fault of a sheet, or something changed; 2 a file or
@@ -78,18 +86,27 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
     if (!file.toLowerCase().endsWith(".xlsx"))
       return { complaint: `--${kind} writes a workbook: give it a name that ends in .xlsx` };
   }
-  const copy = copyAsked(values.plain, values.values);
+  const copies = copyKinds.flatMap((kind) => {
+    const file = values[kind];
+    return file === undefined ? [] : [{ kind, file }];
+  });
+  const [copy] = copies;
   if (
     copy !== undefined &&
     (positionals.length > 1 || values.compare || values.trace !== undefined)
   )
-    return { complaint: "--plain and --values copy one file, and do nothing else" };
-  if (values.plain !== undefined && values.values !== undefined)
-    return { complaint: "choose one of --plain and --values" };
+    return { complaint: `--${copy.kind} copies one file, and does nothing else` };
+  if (copies.length > 1)
+    return { complaint: `choose one of ${copies.map(({ kind }) => `--${kind}`).join(" and ")}` };
+  const bring = bringAsked(values);
+  if (bring && "complaint" in bring) return bring;
+  if (bring && (positionals.length > 1 || copy || values.compare || values.trace !== undefined))
+    return { complaint: "--bring places readings into one job, and does nothing else" };
   if (copy !== undefined && !copy.file.toLowerCase().endsWith(".xlsx"))
     return { complaint: `--${copy.kind} writes a workbook: give it a name that ends in .xlsx` };
   return {
     copy,
+    bring,
     files: positionals,
     format: chosen[0] ?? "table",
     out: values.out,
@@ -101,9 +118,18 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
   };
 }
 
-function copyAsked(plain: string | undefined, values: string | undefined): Options["copy"] {
-  if (plain !== undefined) return { kind: "plain", file: plain };
-  return values === undefined ? undefined : { kind: "values", file: values };
+function bringAsked(
+  values: ReturnType<typeof parse>["values"],
+): Options["bring"] | { readonly complaint: string } {
+  const { bring: copy, into } = values;
+  const preferCopy = values["prefer-copy"] === true;
+  if (copy === undefined)
+    return into === undefined && !preferCopy
+      ? undefined
+      : { complaint: "--into and --prefer-copy go with --bring" };
+  if (into === undefined || !into.toLowerCase().endsWith(".xlsx"))
+    return { complaint: "--bring writes a new copy of the job: name it with --into FILE.xlsx" };
+  return { copy, into, preferCopy };
 }
 
 function parse(args: readonly string[]) {
@@ -120,6 +146,10 @@ function parse(args: readonly string[]) {
       papers: { type: "string" },
       plain: { type: "string" },
       values: { type: "string" },
+      field: { type: "string" },
+      bring: { type: "string" },
+      into: { type: "string" },
+      "prefer-copy": { type: "boolean" },
       trace: { type: "string" },
       replace: { type: "boolean" },
       compare: { type: "boolean" },

@@ -8,8 +8,16 @@ import { CsvError, workbookOfCsv } from "../csv";
 import { FileError, readFileBytes } from "./read-file";
 
 const textTables = new Set([".csv", ".tsv", ".txt"]);
-/** What LibreOffice turns into .xlsx where it is installed. */
-const converted = new Set([".ods", ".fods", ".xls", ".xlsb"]);
+/**
+ * What LibreOffice turns into .xlsx where it is installed, each by its own filter: left to guess, it
+ * takes a damaged file for text.
+ */
+const converted: Readonly<Record<string, string>> = {
+  ".ods": "calc8",
+  ".fods": "OpenDocument Spreadsheet Flat XML",
+  ".xls": "MS Excel 97",
+  ".xlsb": "Calc MS Excel 2007 Binary",
+};
 /** Turning a large workbook takes a while, but not for ever. */
 const longestConversion = 120_000;
 
@@ -19,7 +27,8 @@ const longestConversion = 120_000;
  */
 export async function readWorkbookBytes(path: string): Promise<Uint8Array> {
   const kind = extname(path).toLowerCase();
-  if (converted.has(kind)) return convert(path);
+  const filter = converted[kind];
+  if (filter !== undefined) return convert(path, filter);
   const bytes = await readFileBytes(path);
   if (!textTables.has(kind)) return bytes;
   try {
@@ -30,7 +39,7 @@ export async function readWorkbookBytes(path: string): Promise<Uint8Array> {
   }
 }
 
-async function convert(path: string): Promise<Uint8Array> {
+async function convert(path: string, filter: string): Promise<Uint8Array> {
   // Says at once what is wrong with the file itself.
   await readFileBytes(path);
   const folder = await mkdtemp(join(tmpdir(), "fanrow-read-"));
@@ -40,7 +49,14 @@ async function convert(path: string): Promise<Uint8Array> {
       "soffice",
       [
         `-env:UserInstallation=${profile}`,
-        ...["--headless", "--convert-to", "xlsx:Calc MS Excel 2007 XML", "--outdir", folder],
+        ...[
+          "--headless",
+          `--infilter=${filter}`,
+          "--convert-to",
+          "xlsx:Calc MS Excel 2007 XML",
+          "--outdir",
+          folder,
+        ],
         resolve(path),
       ],
       { timeout: longestConversion },

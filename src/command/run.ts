@@ -1,4 +1,5 @@
 import { isFault, isOpen } from "../job";
+import { bringFile } from "./bring";
 import { checkFile, type FileCheck } from "./check-file";
 import { compareFiles } from "./compare";
 import { writeCopy } from "./copy";
@@ -39,7 +40,8 @@ export async function run(args: readonly string[], around: Surroundings): Promis
 }
 
 async function act(options: Options, around: Surroundings): Promise<number> {
-  const guard = { sources: options.files, replace: options.replace };
+  const sources = [...options.files, ...(options.bring ? [options.bring.copy] : [])];
+  const guard = { sources, replace: options.replace };
   await refuseTargets(options, guard);
   const [first = "", second = ""] = options.files;
   if (options.trace !== undefined) {
@@ -53,6 +55,12 @@ async function act(options: Options, around: Surroundings): Promise<number> {
     if ("complaint" in copied) return complain(copied.complaint, around);
     await around.out(`${copied.said.map(visible).join("\n  ")}\n`);
     return 0;
+  }
+  if (options.bring) {
+    const brought = await bringFile(first, options.bring, guard);
+    if ("complaint" in brought) return complain(brought.complaint, around);
+    await around.out(`${brought.said.map(visible).join("\n  ")}\n`);
+    return brought.open > 0 && !options.reportOnly ? 1 : 0;
   }
   if (options.compare) {
     const compared = await compareFiles([first, second], options.format, around);
@@ -110,8 +118,8 @@ async function checkNext(file: string, place: string, files: number, around: Sur
 }
 
 /** Says before any work what could not be written after it. */
-async function refuseTargets({ out, prints, copy }: Options, guard: Guard): Promise<void> {
-  const targets = [out, ...prints.map(({ file }) => file), copy?.file].filter(
+async function refuseTargets({ out, prints, copy, bring }: Options, guard: Guard): Promise<void> {
+  const targets = [out, ...prints.map(({ file }) => file), copy?.file, bring?.into].filter(
     (target) => target !== undefined,
   );
   for (const [i, target] of targets.entries()) {

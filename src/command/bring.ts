@@ -1,0 +1,55 @@
+import { worksheetFunctions } from "../../functions";
+import { cellName, numberText } from "../cells";
+import { type Brought, bringIn } from "../field";
+import { readJob } from "../job";
+import { SheetModel } from "../sheet";
+import { Workbook } from "../workbook";
+import { unreadableBy } from "./check-file";
+import { toJobFile } from "./job-file";
+import type { Options } from "./options";
+import { type Guard, writeFileSafely } from "./output";
+import { readWorkbookBytes } from "./read-workbook";
+
+type Wish = NonNullable<Options["bring"]>;
+
+/**
+ * Places what was typed in a field copy into a new copy of the job; says in lines what was placed,
+ * what differs and what could not be placed. `open` counts the last two.
+ */
+export async function bringFile(
+  file: string,
+  { copy, into, preferCopy }: Wish,
+  guard: Guard,
+): Promise<{ readonly said: readonly string[]; readonly open: number } | { complaint: string }> {
+  const [job, typed] = [await opened(file), await opened(copy)];
+  if ("complaint" in job) return job;
+  if ("complaint" in typed) return typed;
+  const found = bringIn(readJob(toJobFile(job.workbook)), readJob(toJobFile(typed.workbook)));
+  const written = [...found.fresh, ...(preferCopy ? found.differing : [])];
+  const model = new SheetModel(job.workbook, worksheetFunctions);
+  for (const { sheet, row, col, value } of written) model.set(sheet, row, col, value);
+  await writeFileSafely(into, job.workbook.save(), guard);
+  const kept = preferCopy ? [] : found.differing;
+  const said = [
+    `${into}: ${written.length} values placed, ${found.same} in the job already`,
+    ...kept.map((each) => `${differs(each)}; kept as in the job (--prefer-copy takes the copy's)`),
+    ...(preferCopy ? found.differing.map((each) => `${differs(each)}; taken from the copy`) : []),
+    ...found.left.map(({ fan, what, why }) => `${fan}: ${what} not placed, since ${why}`),
+  ];
+  return { said, open: kept.length + found.left.length };
+}
+
+async function opened(file: string): Promise<{ workbook: Workbook } | { complaint: string }> {
+  try {
+    return { workbook: Workbook.open(await readWorkbookBytes(file)) };
+  } catch (error) {
+    const why = unreadableBy(error);
+    if (why === undefined) throw error;
+    return { complaint: `${file}: ${why}` };
+  }
+}
+
+function differs({ fan, heading, sheet, row, col, value, before }: Brought): string {
+  const text = (each: unknown) => (typeof each === "number" ? numberText(each) : String(each));
+  return `${fan}: ${heading} is ${text(value)} in the copy, ${text(before)} in ${sheet}!${cellName(row, col)}`;
+}
