@@ -127,6 +127,7 @@ function fansOf(dwelling: string, i: number): Row[] {
     rated: 50,
     watts: i === 2 || i === 6 ? 26 : 15,
     sones: 2.5,
+    ...(i === 4 ? { note: "gusty, readings jumped" } : {}),
     ductKind: "flex",
     ductDiameter: 4,
     ductLength: 8 + 2 * (i % 4),

@@ -65,6 +65,7 @@ export const findingKinds = {
     severity: "wrong",
     explains: typedOver,
   },
+  "hole-small": { title: "holes too small for the constant", severity: "doubtful" },
   "box-overdue": { title: "box check overdue", severity: "doubtful" },
   "box-unchecked": { title: "box never checked", severity: "missing" },
   "constant-differs": {
@@ -91,6 +92,7 @@ export const findingKinds = {
     severity: "doubtful",
     spoilsRow: true,
   },
+  "note-says": { title: "note that bears on the reading", severity: "doubtful", yields: true },
   "date-missing": { title: "test date missing", severity: "missing" },
   "date-wrong": { title: "test date unusable", severity: "wrong" },
   "tester-missing": { title: "tester missing", severity: "missing" },
@@ -111,6 +113,7 @@ export const findingKinds = {
     severity: "doubtful",
     yields: true,
   },
+  "whole-house-missing": { title: "no whole-house ventilation found", severity: "result" },
   "dwelling-short": { title: "dwelling short of its rate", severity: "result" },
   "formula-typed-over": {
     title: "formula replaced by a typed value",
@@ -159,6 +162,7 @@ export const findingKinds = {
   "duct-over": { title: "duct longer than the table allows", severity: "result" },
   "design-differs": { title: "flow does not match the design", severity: "result", yields: true },
   "makeup-air": { title: "makeup air needed", severity: "result" },
+  "makeup-unsaid": { title: "open-flue appliance not said", severity: "missing" },
 
   "schedule-fan": { title: "no fan on offer is large enough", severity: "result" },
   "schedule-duct": { title: "planned duct will not do", severity: "result" },

@@ -26,6 +26,7 @@ export * from "./reach";
 export * from "./room-rate";
 export type { Ruling } from "./ruling";
 export * from "./run-time";
+export * from "./small-hole";
 export * from "./sound";
 export * from "./source-text";
 export * from "./unboxed";

@@ -120,6 +120,7 @@ describe("the other jobs", () => {
       "dwelling-short",
       "efficacy-short",
       "flow-close",
+      "note-says",
       "register-leaks",
       "register-repeat",
     ]);

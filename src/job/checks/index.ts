@@ -8,6 +8,8 @@ import { checkDwellingSize } from "./dwelling-size";
 import { checkEquipment } from "./equipment";
 import { checkIdentity } from "./identity";
 import { checkInstruments } from "./instruments";
+import { checkMakeupUnsaid } from "./makeup-unsaid";
+import { checkNotes } from "./notes";
 import { checkOpeningSizes } from "./opening-sizes";
 import { checkOpeningsInUse } from "./openings-in-use";
 import { checkPressureBlank } from "./pressure-blank";
@@ -22,9 +24,11 @@ import { checkRegisters } from "./registers";
 import { checkRooms } from "./rooms";
 import { checkSchedule } from "./schedule";
 import { checkSettings } from "./settings";
+import { checkSmallHoles } from "./small-holes";
 import { checkStaleValues } from "./stale-values";
 import { checkTwoOpenings } from "./two-openings";
 import { checkWhoAndWhen } from "./who-and-when";
+import { checkWholeHouse } from "./whole-house";
 
 export type { Check, CheckContext } from "./check";
 
@@ -37,6 +41,7 @@ export const checks: readonly Check[] = [
   checkRooms,
   checkOpeningSizes,
   checkOpeningsInUse,
+  checkSmallHoles,
   checkBoxDates,
   checkProofs,
   checkInstruments,
@@ -49,11 +54,14 @@ export const checks: readonly Check[] = [
   checkPressureRepeated,
   checkCellTypes,
   checkRates,
+  checkWholeHouse,
   checkRating,
   checkEquipment,
+  checkMakeupUnsaid,
   checkSchedule,
   checkComputedCells,
   checkStaleValues,
   checkRegisters,
+  checkNotes,
   checkWhoAndWhen,
 ];

@@ -1,0 +1,32 @@
+import { shown } from "../../cells";
+import { convert } from "../../units";
+import { aimedPressure, holeError, usualConstant } from "../rules";
+import { aboutRow } from "./cell-types";
+import type { Check } from "./check";
+
+/** Holes up to this diameter (m) read low with the usual constant. */
+const small = 0.0255;
+
+/** Openings made of holes so small that the trade's constant does not hold for them. */
+export const checkSmallHoles: Check = (job, report) => {
+  const table = job.tables.boxes;
+  if (!table) return;
+  const { system, constant } = job.settings;
+  const about = aboutRow(table);
+  for (let i = 0; i < table.length; i++) {
+    if (!/^(round|circ|hole|dia)/i.test(table.text("shape", i))) continue;
+    const size = table.number("size1", i);
+    const d = (system === "ip" ? convert(size, "in", "mm") : size * 10) / 1000;
+    const own = table.number("constant", i) > 0 ? table.number("constant", i) : constant;
+    // A constant that the box proved for itself already knows its holes.
+    if (!(d > 0 && d <= small) || Math.abs(own / usualConstant[system] - 1) > 0.005) continue;
+    const off = (pressure: number) => shown(-100 * holeError(d, pressure, usualConstant.ip));
+    report.at("hole-small", table, "size1", i, about(i), {
+      what: `holes of ${shown(size)} ${system === "ip" ? "in" : "cm"} with the constant ${own}: it reads about ${off(1)} % low at 1 Pa and ${off(aimedPressure)} % low at ${aimedPressure} Pa`,
+      effect:
+        "Air is slowed less at the edge of a small hole than the usual constant says: flows come out low.",
+      mend: "Prove this opening against a reference and type its own constant, or cut one larger hole of the same area.",
+      cause: "small holes",
+    });
+  }
+};
