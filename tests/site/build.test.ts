@@ -26,6 +26,17 @@ const valuesOf = (text: string, attribute: string) =>
   [...text.matchAll(new RegExp(`\\s${attribute}="([^"]*)"`, "g"))].map((match) => match[1] ?? "");
 
 describe("the built site", () => {
+  it("brings the licence of each package whose code is in it, and Office.js with its own", () => {
+    const notices = site.read("licences.txt");
+    const { dependencies } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
+    const elsewhere = ["cli-table3", "esbuild", "mathjs", "mrmime"];
+    for (const name of Object.keys(dependencies).filter((name) => !elsewhere.includes(name)))
+      expect(notices, name).toContain(`\n${name} `);
+    expect(notices).toMatch(/\nreact \d[\d.]* \(MIT\)\n\nMIT License/);
+    expect(notices).not.toMatch(/\(see below\)|node_modules/);
+    expect(site.read("office/LICENSE.md")).toContain("MICROSOFT SOFTWARE LICENSE TERMS");
+  });
+
   it("holds every file that the manifest, the help and the links rely on", () => {
     expect(site.files).toEqual(expect.arrayContaining([...siteFiles]));
   });

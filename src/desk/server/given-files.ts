@@ -2,6 +2,7 @@ import { randomBytes } from "node:crypto";
 import { readFileSync, statSync } from "node:fs";
 import type { ServerResponse } from "node:http";
 import { basename, resolve } from "node:path";
+import { answerPlain } from "../../serve";
 import { UsageError } from "./options";
 
 const workbookType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -34,10 +35,15 @@ export function answerGiven(
   const file = files.find((each) => each.token === token);
   response.setHeader("Cache-Control", "no-store");
   if (!file) {
-    refuse(response, "There is no such file here. Take the address that the server printed last.");
+    answerPlain(
+      response,
+      404,
+      "There is no such file here. Take the address that the server printed last.",
+    );
     return true;
   }
   try {
+    if (!statSync(file.path).isFile()) throw new Error("no plain file");
     const bytes = readFileSync(file.path);
     response.writeHead(200, {
       "Content-Type": workbookType,
@@ -46,12 +52,7 @@ export function answerGiven(
     });
     response.end(response.req.method === "HEAD" ? undefined : bytes);
   } catch {
-    refuse(response, `${file.name} can no longer be read where it was.`);
+    answerPlain(response, 404, `${file.name} can no longer be read where it was.`);
   }
   return true;
-}
-
-function refuse(response: ServerResponse, reason: string): void {
-  response.writeHead(404, { "Content-Type": "text/plain; charset=utf-8" });
-  response.end(`${reason}\n`);
 }

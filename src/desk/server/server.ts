@@ -1,7 +1,6 @@
-import { createServer, type Server } from "node:http";
-import sirv from "sirv";
+import { createServer, type IncomingMessage, type Server } from "node:http";
+import { answerFile, answerPlain, ended, listens, type Refusal, refusalOf } from "../../serve";
 import { answerGiven, type GivenWorkbook } from "./given-files";
-import { refusalOf } from "./guard";
 import { cachingOf, securityHeaders } from "./headers";
 
 const loopback = "127.0.0.1";
@@ -25,55 +24,34 @@ export interface SiteOptions {
 
 /** Serves the built site on this machine alone. Throws where the port is taken. */
 export async function serveSite({ folder, port, given = [] }: SiteOptions): Promise<SiteServer> {
-  const files = sirv(folder, { etag: true, extensions: [] });
   let own = 0;
   const server = createServer((request, response) => {
     for (const [name, value] of Object.entries(securityHeaders)) response.setHeader(name, value);
-    const plain = (status: number, reason: string) => {
-      response.writeHead(status, { "Content-Type": "text/plain; charset=utf-8" });
-      response.end(request.method === "HEAD" ? undefined : `${reason}\n`);
-    };
-    const refusal = refusalOf(request, own);
-    if (refusal) return plain(refusal.status, refusal.reason);
+    const refusal = refusalOf(request, own) ?? fromElsewhere(request);
+    if (refusal) return answerPlain(response, refusal.status, refusal.reason);
     const path = (request.url ?? "/").split(/[?#]/)[0] ?? "/";
     if (answerGiven(path, given, response)) return;
     response.setHeader("Cache-Control", cachingOf(path));
-    files(request, response, () => plain(404, "There is no such page here."));
+    if (!answerFile(folder, path, request, response))
+      answerPlain(response, 404, "There is no such page here.");
   });
   own = await listen(server, port ?? null);
-  const close = () =>
-    new Promise<void>((done) => {
-      server.close(() => done());
-      server.closeAllConnections();
-    });
-  return { server, address: `http://${loopback}:${own}/`, close };
+  return { server, address: `http://${loopback}:${own}/`, close: () => ended(server) };
+}
+
+function fromElsewhere({ headers }: IncomingMessage): Refusal | null {
+  if (headers["sec-fetch-site"] !== "cross-site" || headers["sec-fetch-mode"] === "navigate")
+    return null;
+  return { status: 403, reason: "Pages from elsewhere are not answered." };
 }
 
 async function listen(server: Server, wanted: number | null): Promise<number> {
   const last = wanted ?? firstPort + portsTried - 1;
   for (let port = wanted ?? firstPort; port <= last; port++)
-    if (await tryPort(server, port)) return port;
+    if (await listens(server, port)) return port;
   throw new Error(
     wanted === null
       ? `ports ${firstPort} to ${last} are all in use: give one with --port`
       : `port ${wanted} is in use: give another with --port, or none to take the first free one`,
   );
-}
-
-/** False where the port is taken. */
-function tryPort(server: Server, port: number): Promise<boolean> {
-  return new Promise((resolve, reject) => {
-    const failed = (error: NodeJS.ErrnoException) => {
-      server.off("listening", listening);
-      if (error.code === "EADDRINUSE") resolve(false);
-      else reject(new Error(`port ${port} cannot be used (${error.code ?? error.message})`));
-    };
-    const listening = () => {
-      server.off("error", failed);
-      resolve(true);
-    };
-    server.once("error", failed);
-    server.once("listening", listening);
-    server.listen(port, loopback);
-  });
 }

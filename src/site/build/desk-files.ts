@@ -22,6 +22,8 @@ export function deskFiles(): Plugin {
         `@microsoft/office-js/dist/${clientLibrary}`,
       );
       add(`office/${clientLibrary}`, readFileSync(library));
+      // Its licence is Microsoft's own and goes with it.
+      add("office/LICENSE.md", readFileSync(join(library, "../../LICENSE.md")));
       for (const name of workbooks)
         add(`workbooks/${name}`, readFileSync(join(root, "workbooks", name)));
     },

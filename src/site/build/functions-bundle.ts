@@ -3,11 +3,17 @@ import { build } from "vite";
 
 const entry = join(import.meta.dirname, "../../../functions/excel.ts");
 
+export interface FunctionsBundle {
+  readonly code: string;
+  /** The files it was made from. */
+  readonly modules: readonly string[];
+}
+
 /**
  * functions.js: one classic script that stands alone, for a page as well as for the runtime that
  * has neither window nor document. Excel is told its name, so the name never changes.
  */
-export async function functionsBundle(): Promise<string> {
+export async function functionsBundle(): Promise<FunctionsBundle> {
   const built = await build({
     configFile: false,
     logLevel: "warn",
@@ -26,5 +32,5 @@ export async function functionsBundle(): Promise<string> {
     throw new Error(
       `functions.js must stand alone, but needs ${others.map((file) => file.fileName).join(", ")}`,
     );
-  return script.code;
+  return { code: script.code, modules: script.moduleIds };
 }

@@ -1,6 +1,7 @@
-import type { Plugin } from "vite";
+import type { Plugin, Rolldown } from "vite";
 // The generator has no place in src/algebra/index.ts, which browsers load: it needs mathjs.
 import { requireFreshTrees } from "../../algebra/make";
+import { licenceNotices } from "../../licences/index.mjs";
 import { helpPages } from "../help/page";
 import { pageText } from "../html/page";
 import { checkManifest } from "../manifest/check";
@@ -12,6 +13,9 @@ import { functionsBundle } from "./functions-bundle";
 import { freshMetadata } from "./metadata";
 import { checkPackages } from "./packages";
 
+/** Where the licences of others' code stand in the site. */
+export const licencesFile = "licences.txt";
+
 /**
  * Adds to a build what Excel needs beside the pages: functions.js, functions.json, icons, the
  * help and the manifest. Fails the build where formula trees, metadata or manifest do not hold.
@@ -21,12 +25,14 @@ export function sitePlugin(): Plugin {
   return {
     name: "fanrow-site",
     apply: "build",
-    async generateBundle() {
+    async generateBundle(_, bundle) {
       const add = (fileName: string, source: string | Uint8Array) =>
         this.emitFile({ type: "asset", fileName, source });
       requireFreshTrees();
       add("functions.json", await freshMetadata());
-      add("functions.js", await functionsBundle());
+      const functions = await functionsBundle();
+      add("functions.js", functions.code);
+      add(licencesFile, licenceNotices([...functions.modules, ...modulesIn(bundle)]));
       for (const size of iconSizes) add(iconFile(size), readIcon(size));
       const style = this.getFileName(
         this.emitFile({ type: "asset", name: "site.css", source: readStyle() }),
@@ -39,12 +45,20 @@ export function sitePlugin(): Plugin {
       const findings = checkManifest(manifest, Object.keys(bundle));
       if (findings.length > 0) throw new Error(`manifest.xml does not do:\n${findings.join("\n")}`);
       const folder = dir as string;
-      const modules = Object.values(bundle).flatMap((file) =>
-        file.type === "chunk" ? [[file.fileName, file.moduleIds] as const] : [],
+      const modules = chunksIn(bundle).map(
+        ({ fileName, moduleIds }) => [fileName, moduleIds] as const,
       );
       const troubles = checkPackages(readChunks(folder), new Map(modules));
       if (troubles.length > 0) throw new Error(troubles.join("\n"));
       for (const line of sizeLines(bundleSizes(folder))) this.info(line);
     },
   };
+}
+
+function chunksIn(bundle: Rolldown.OutputBundle): Rolldown.OutputChunk[] {
+  return Object.values(bundle).filter((file) => file.type === "chunk");
+}
+
+function modulesIn(bundle: Rolldown.OutputBundle): string[] {
+  return chunksIn(bundle).flatMap(({ moduleIds }) => moduleIds);
 }

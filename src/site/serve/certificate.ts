@@ -34,15 +34,26 @@ export async function ensureCertificate(
   if (isNew) {
     // Where an authority is there already, the generator writes nothing and says nothing of it.
     for (const file of [authority, cert, key]) rmSync(file, { force: true });
-    await generateCertificates(authority, cert, key, days);
-    chmodSync(key, 0o600);
+    await forOwnerAlone(() => generateCertificates(authority, cert, key, days));
   }
+  // A copy or an older version may have left it open to others.
+  chmodSync(key, 0o600);
   return {
     cert: readFileSync(cert),
     key: readFileSync(key),
     authority: { path: authority, text: readFileSync(authority, "utf8") },
     isNew,
   };
+}
+
+/** Files made meanwhile are never readable by others, not even for a moment. */
+async function forOwnerAlone(make: () => Promise<void>): Promise<void> {
+  const before = process.umask(0o077);
+  try {
+    await make();
+  } finally {
+    process.umask(before);
+  }
 }
 
 function serves(authority: string, cert: string, key: string, now: Date): boolean {

@@ -11,12 +11,20 @@ const officeHosts = [
   "https://*.cloud.microsoft",
 ];
 
+/** Scripts of our own, and Office's; pages that need less say so themselves. */
+const policy = [
+  `frame-ancestors 'self' ${officeHosts.join(" ")}`,
+  "script-src 'self' https://appsforoffice.microsoft.com",
+  "object-src 'none'",
+  "base-uri 'self'",
+].join("; ");
+
 const hashed = /\/assets\/[^/]+-[\w-]{8}\.\w+$/;
 
 /** The headers of the file at a path, for Excel. No X-Frame-Options: it would refuse every frame. */
 export function headersFor(path: string): Readonly<Record<string, string>> {
   return {
-    "Content-Security-Policy": `frame-ancestors 'self' ${officeHosts.join(" ")}`,
+    "Content-Security-Policy": policy,
     "X-Content-Type-Options": "nosniff",
     "Referrer-Policy": "no-referrer",
     "Cache-Control": hashed.test(path) ? "public, max-age=31536000, immutable" : "no-cache",
