@@ -8,6 +8,7 @@ export { clearMarks, hasMarks, markFindings } from "./marks";
 export { applyMend, undoMend } from "./mends";
 export { readWorkbook, rereadRows } from "./reading";
 export { describeCell, insertFormula, selectCell, selection } from "./selection";
+export type { Answer, Result } from "./self-test";
 export {
   acceptFinding,
   addJobSheets,
@@ -31,3 +32,6 @@ export type {
 } from "./types";
 export { type Stop, watchEdits, watchSelection } from "./watch";
 export { givesFile, openWorkbook, workbookBytes } from "./workbook-file";
+
+/** The test of this Excel, fetched when it is asked for. */
+export const loadSelfTest = () => import("./self-test");

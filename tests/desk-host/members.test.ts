@@ -1,69 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { worksheetFunctions } from "../../functions";
-import { Listeners } from "../../src/desk/host/change";
-import { HostChart } from "../../src/desk/host/charts/host-chart";
-import { Events } from "../../src/desk/host/events";
-import { HostRange } from "../../src/desk/host/host-range";
-import { makeDesk } from "../../src/desk/host/objects/catalog";
-import { OpenBook } from "../../src/desk/host/open-book";
 import type { Served } from "../../src/desk/host/wire/served";
-import { Workbook } from "../../src/workbook";
+import { everyObject } from "./every-object";
 import { installOffice } from "./install-office";
-
-const oneSeries = {
-  name: "a",
-  x: "Data!A1:A2",
-  y: "Data!B1:B2",
-  marker: "circle",
-  line: "none",
-  color: undefined,
-} as const;
-
-function desk() {
-  const workbook = Workbook.create();
-  workbook.addSheet("Data", { rows: [] });
-  const events = new Events(() => {});
-  const listeners = new Listeners();
-  const source = { workbook, fileName: "a.xlsx", functions: worksheetFunctions, model: {} };
-  return makeDesk(new OpenBook({ ...source, events, listeners }));
-}
-
-/** One object of every class, and of those below it. */
-function everyObject(): Map<string, Served> {
-  const made = desk();
-  const { book } = made;
-  const tab = book.tab("Data");
-  const cell = book.corner(tab);
-  const named = book.names.add("Limit", "=5", null);
-  const marks = (["Custom", "CellValue"] as const).map((type) => book.marks.add(cell, type));
-  const chart = new HostChart("Chart 1", null);
-  chart.series.push({ ...oneSeries });
-  const table = { name: "T", sheet: "Data", ref: "A1:B3", columns: [], headerRow: true };
-  const found = new Map<string, Served>();
-  const visit = (served: Served | null) => {
-    if (served === null || found.has(served.members.className)) return;
-    found.set(served.members.className, served);
-    for (const item of served.members.items?.(served.self) ?? []) visit(item);
-    // These two refuse a format of the other type; their OrNullObject twins do not.
-    for (const [name, link] of Object.entries(served.members.links ?? {}))
-      if (name !== "custom" && name !== "cellValue") visit(link(served.self));
-  };
-  visit(made.workbook());
-  visit(made.worksheet(tab));
-  visit(made.range(new HostRange(tab, { top: 0, left: 0, bottom: 1, right: 1 })));
-  visit(made.areas(cell));
-  visit(made.chart({ tab, chart }));
-  visit(made.sheetProperty({ tab, key: "k" }));
-  visit(made.name(named));
-  visit(made.setting("k"));
-  visit(made.table({ ...table, totalsRow: false }));
-  for (const mark of marks) {
-    const served = made.mark({ tab, mark });
-    found.delete(served.members.className);
-    visit(served);
-  }
-  return found;
-}
 
 const objects = everyObject();
 

@@ -1,7 +1,16 @@
+import { lazy, Suspense } from "react";
+import { loadSelfTest } from "../../../excel";
 import { cautions } from "../../model/cautions";
+import { Fold } from "../../parts/fold";
 import { useShared } from "../../parts/styles";
 import { InsertFunction } from "./insert-function";
 import { NewJob } from "./new-job";
+import { SelfTest } from "./self-test";
+
+const LoadedTest = lazy(async () => {
+  const kit = await loadSelfTest();
+  return { default: () => <SelfTest kit={kit} /> };
+});
 
 /** A new job, a function at the cell, and what to be careful of. */
 export function StartScreen() {
@@ -24,6 +33,11 @@ export function StartScreen() {
           Local code and licensed practice come before anything said here.
         </p>
       </section>
+      <Fold title="Test in this Excel">
+        <Suspense fallback={null}>
+          <LoadedTest />
+        </Suspense>
+      </Fold>
     </div>
   );
 }

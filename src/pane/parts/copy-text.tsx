@@ -1,7 +1,7 @@
 import { Button, makeStyles, mergeClasses, Textarea, tokens } from "@fluentui/react-components";
 import { Copy16Regular } from "@fluentui/react-icons";
 import { useId, useState } from "react";
-import { useShared } from "../../parts/styles";
+import { useShared } from "./styles";
 
 const useStyles = makeStyles({
   words: { color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200 },
@@ -11,8 +11,8 @@ const useStyles = makeStyles({
 
 type Outcome = "" | "copied" | "refused";
 
-/** Copies the trace as plain text. A pane may be refused the clipboard: the text is shown then. */
-export function CopyText({ text }: { text: string }) {
+/** Copies plain text. A pane may be refused the clipboard: the text is shown then. */
+export function CopyText({ text, label = "Copy as text" }: { text: string; label?: string }) {
   const styles = useStyles();
   const shared = useShared();
   const id = useId();
@@ -32,7 +32,7 @@ export function CopyText({ text }: { text: string }) {
           {outcome === "copied" ? "Copied." : ""}
         </span>
         <Button size="small" icon={<Copy16Regular />} onClick={() => void copy()}>
-          Copy as text
+          {label}
         </Button>
       </span>
       {outcome === "refused" ? (
