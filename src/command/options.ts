@@ -24,6 +24,8 @@ export interface Options {
   readonly bring:
     | { readonly copy: string; readonly into: string; readonly preferCopy: boolean }
     | undefined;
+  /** An edition: tell what it would change instead. */
+  readonly under: string | undefined;
   /** Tell what changed from the first file to the second instead. */
   readonly compare: boolean;
 }
@@ -47,6 +49,8 @@ export const usage = `Checks job workbooks of flow-box readings.
   --bring COPY    place instead what was typed in such a copy into the job, by dwelling and fan;
                   --into FILE names the new copy of the job, and where the job holds something
                   else already, --prefer-copy takes what the copy says
+  --under EDITION tell instead what another edition would change: rates, and verdicts that turn
+                  (with --json as JSON)
   --trace CELL    tell instead how a cell, such as Fans!P3, comes to its value (with --json as JSON)
 
 Exit status: 0 nothing found or changed; 1 a fault of a sheet, or something changed; 2 a file or
@@ -73,6 +77,10 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
     return { complaint: "--trace looks at one cell: name one file" };
   if (values.trace !== undefined && (chosen[0] ?? "json") !== "json")
     return { complaint: `--trace prints text or JSON, not ${chosen[0]}` };
+  if (values.under !== undefined && (positionals.length > 1 || values.compare || values.trace))
+    return { complaint: "--under looks at one file, and does nothing else" };
+  if (values.under !== undefined && (chosen[0] ?? "json") !== "json")
+    return { complaint: `--under prints text or JSON, not ${chosen[0]}` };
   if (values.compare && (positionals.length !== 2 || values.trace !== undefined))
     return { complaint: "--compare takes two files, the earlier one first" };
   if (values.compare && values.html) return { complaint: "--compare prints no HTML" };
@@ -113,6 +121,7 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
     reportOnly: values["report-only"] === true,
     prints,
     trace: values.trace,
+    under: values.under,
     replace: values.replace === true,
     compare: values.compare === true,
   };
@@ -151,6 +160,7 @@ function parse(args: readonly string[]) {
       into: { type: "string" },
       "prefer-copy": { type: "boolean" },
       trace: { type: "string" },
+      under: { type: "string" },
       replace: { type: "boolean" },
       compare: { type: "boolean" },
       help: { type: "boolean", short: "h" },

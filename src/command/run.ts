@@ -12,6 +12,7 @@ import { jsonReport } from "./reports/json";
 import { tableReport } from "./reports/table";
 import { visible } from "./reports/visible";
 import { traceCell } from "./trace";
+import { tellUnder } from "./under";
 
 /** Where a run prints, and what it needs to know of its surroundings. */
 export interface Surroundings {
@@ -48,6 +49,13 @@ async function act(options: Options, around: Surroundings): Promise<number> {
     const traced = await traceCell(options.trace, first, options.format);
     if ("complaint" in traced) return complain(traced.complaint, around);
     await print(traced.report, options, guard, around);
+    return 0;
+  }
+  if (options.under !== undefined) {
+    const { under, format } = options;
+    const told = await tellUnder(under, first, format === "json", around.today);
+    if ("complaint" in told) return complain(told.complaint, around);
+    await print(told.report, options, guard, around);
     return 0;
   }
   if (options.copy) {

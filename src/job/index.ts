@@ -16,7 +16,14 @@ export {
 } from "./check-job";
 export { continuousFlows } from "./checks/rates";
 export * from "./columns";
-export { type Change, type ChangeKind, type ComparingOptions, compareJobs } from "./comparing";
+export {
+  type Change,
+  type ChangeKind,
+  type ComparingOptions,
+  compareJobs,
+  type RateUnder,
+  underEdition,
+} from "./comparing";
 export {
   type Accepted,
   type CellAt,

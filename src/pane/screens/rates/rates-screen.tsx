@@ -11,6 +11,7 @@ import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 import { AccountSection } from "./account-section";
 import { AirSection } from "./air-section";
+import { EditionSection } from "./edition-section";
 import { EquipmentSection } from "./equipment-section";
 import { RateCard } from "./rate-card";
 import { WhileOn } from "./while-on";
@@ -58,6 +59,11 @@ export function RatesScreen({ check }: { check: JobCheck }) {
             ))}
           </ul>
         </section>
+      ) : null}
+      {job.fans ? (
+        <Fold title="Under another edition">
+          <EditionSection job={job} />
+        </Fold>
       ) : null}
       <Fold title="Every number">
         <Suspense fallback={null}>

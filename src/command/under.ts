@@ -1,0 +1,47 @@
+import { InputError, shown } from "../cells";
+import { findEdition } from "../editions";
+import { type RateUnder, readJob, underEdition, unitOf } from "../job";
+import { openFile, unreadableBy } from "./check-file";
+import { visible, visibleJson } from "./reports/visible";
+
+/** What another edition would change in a job: a report, or one line that says why there is none. */
+export async function tellUnder(
+  named: string,
+  file: string,
+  isJson: boolean,
+  today: Date,
+): Promise<{ readonly report: string } | { readonly complaint: string }> {
+  try {
+    const other = findEdition(named);
+    const job = readJob((await openFile(file, today)).job);
+    const rows = underEdition(job, other);
+    const under = { file, edition: job.settings.edition?.id ?? "", other: other.id };
+    if (isJson)
+      return { report: visibleJson(`${JSON.stringify({ format: 1, ...under, rows }, null, 2)}\n`) };
+    const unit = unitOf("flow", job.settings.system);
+    const head = [file, `  ${under.edition || "no edition"} → ${other.id} (${other.title})`, ""];
+    const lines = rows.flatMap((row) => rowLines(row, unit));
+    const nothing = rows.length === 0 ? ["  no fan and no dwelling to compare"] : [];
+    return { report: `${[...head, ...lines, ...nothing].map(visible).join("\n")}\n` };
+  } catch (error) {
+    const why = error instanceof InputError ? error.message : unreadableBy(error);
+    if (why === undefined) throw error;
+    return { complaint: why };
+  }
+}
+
+/** "up    bathroom on demand (24): 50 → 80 cfm (listed)", the fans that turn, and the clause. */
+function rowLines(row: RateUnder, unit: string): string[] {
+  const rate = (value: number | string) => (typeof value === "number" ? shown(value) : "none");
+  const why = [row.before, row.after].find((value) => typeof value === "string");
+  const turned = (words: string, names: readonly string[]) =>
+    names.length === 0 ? [] : [`${words} (${names.length}): ${names.slice(0, 6).join("; ")}`];
+  const [first = "", ...further] = [
+    `${row.change.padEnd(6)} ${row.what} (${row.count}): ${rate(row.before)} → ${rate(row.after)} ${unit}${row.is === "" ? "" : ` (${row.is})`}`,
+    ...(why === undefined ? [] : [String(why)]),
+    ...turned("turn short", row.turnsShort),
+    ...turned("turn to meet", row.turnsMet),
+    ...(row.source === "" || row.change === "same" ? [] : [row.source]),
+  ];
+  return [`  ${first}`, ...further.map((line) => `           ${line}`)];
+}
