@@ -1,4 +1,4 @@
-export type CopyKind = "plain" | "values";
+export type CopyKind = "plain" | "values" | "field";
 
 const longest = 60;
 

@@ -1,3 +1,4 @@
+import type { BringIn } from "../../field";
 import type { Change, JobCheck, JobFile } from "../../job";
 import type { CopyKind } from "../model/copy-name";
 
@@ -7,6 +8,8 @@ export interface RecordState {
   readonly written: readonly string[];
   readonly comparison: Comparison | undefined;
   readonly copy: FileCopy | undefined;
+  /** What a field copy that was read holds, and where it would go. */
+  readonly brought: { readonly fileName: string; readonly found: BringIn } | undefined;
 }
 
 /** What is otherwise in the open workbook than in an older file. */
@@ -31,4 +34,5 @@ export const noRecords: RecordState = {
   written: [],
   comparison: undefined,
   copy: undefined,
+  brought: undefined,
 };

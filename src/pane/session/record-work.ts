@@ -93,7 +93,12 @@ export function makeCopy(session: Session, kind: CopyKind): Promise<void> {
     const { leftInWords, plainCopy, valuesCopy } = await import("../../plain-copy");
     const fileName = copyFileName(session.state.check?.job.settings.name ?? "", kind);
     let copy: FileCopy;
-    if (kind === "values") {
+    if (kind === "field") {
+      const { fieldCopy } = await import("../../field");
+      const { check } = session.state;
+      if (!check?.job.fans) throw new Error("No fans were found to take along.");
+      copy = { kind, fileName, bytes: fieldCopy(check.job).save(), left: [] };
+    } else if (kind === "values") {
       const { bytes: made, left } = valuesCopy(bytes);
       copy = { kind, fileName, bytes: made, left: leftInWords(left) };
     } else {

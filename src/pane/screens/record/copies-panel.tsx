@@ -24,7 +24,8 @@ export function CopiesPanel() {
       <h3 className={shared.subheading}>Copies that need no add-in</h3>
       <p className={shared.text}>
         The plain copy has formulas of the program itself in place of those of the add-in. The
-        values copy has no formulas at all.
+        values copy has no formulas at all. The field copy is a small workbook for a phone: fans,
+        room for the readings, flow and verdict as they are typed.
       </p>
       <div className={shared.line}>
         <Button disabledFocusable={busy} onClick={() => void makeCopy(session, "plain")}>
@@ -32,6 +33,9 @@ export function CopiesPanel() {
         </Button>
         <Button disabledFocusable={busy} onClick={() => void makeCopy(session, "values")}>
           Make a values copy
+        </Button>
+        <Button disabledFocusable={busy} onClick={() => void makeCopy(session, "field")}>
+          Make a field copy
         </Button>
       </div>
       {copy ? <ReadyCopy copy={copy} /> : null}

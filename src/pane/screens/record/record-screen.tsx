@@ -1,5 +1,6 @@
 import type { JobCheck } from "../../../job";
 import { useShared } from "../../parts/styles";
+import { BringPanel } from "./bring-panel";
 import { ComparePanel } from "./compare-panel";
 import { CopiesPanel } from "./copies-panel";
 import { ProvenancePanel } from "./provenance-panel";
@@ -13,6 +14,7 @@ export function RecordScreen({ check }: { check: JobCheck }) {
       <WritePanel check={check} />
       <ComparePanel check={check} />
       <CopiesPanel />
+      <BringPanel />
       <ProvenancePanel check={check} />
     </div>
   );

@@ -1,0 +1,104 @@
+import { Button, Checkbox, makeStyles } from "@fluentui/react-components";
+import { useRef, useState } from "react";
+import { cellName, numberText } from "../../../cells";
+import { count } from "../../model/announce";
+import { useSession } from "../../parts/session-context";
+import { useShared } from "../../parts/styles";
+import { placeReadings, readFieldCopy } from "../../session/field-work";
+
+/** Lines shown of what differs or has no place; the rest are counted. */
+const mostLines = 20;
+
+const useStyles = makeStyles({ list: { margin: 0, paddingLeft: "20px" } });
+
+/** Brings what was typed in a field copy into the job, after showing where it would go. */
+export function BringPanel() {
+  const styles = useStyles();
+  const shared = useShared();
+  const { session, state } = useSession();
+  const picker = useRef<HTMLInputElement>(null);
+  const [takesDiffering, setTakesDiffering] = useState(false);
+  const busy = state.busy !== "";
+  const { brought } = state.record;
+  const { fresh = [], differing = [], left = [], same = 0 } = brought?.found ?? {};
+  const values = takesDiffering ? [...fresh, ...differing] : fresh;
+  const text = (value: unknown) => (typeof value === "number" ? numberText(value) : String(value));
+  return (
+    <section className={shared.panel}>
+      <h3 className={shared.subheading}>Bring readings in</h3>
+      <p className={shared.text}>
+        From a field copy, by dwelling and fan. You see first what goes where.
+      </p>
+      <div className={shared.line}>
+        <Button disabledFocusable={busy} onClick={() => picker.current?.click()}>
+          Choose the field copy
+        </Button>
+      </div>
+      <input
+        ref={picker}
+        type="file"
+        accept=".xlsx"
+        hidden
+        aria-label="Field copy"
+        onChange={({ target }) => {
+          const [file] = target.files ?? [];
+          if (file) void readFieldCopy(session, file);
+          target.value = "";
+        }}
+      />
+      {brought ? (
+        <>
+          <p className={shared.text}>
+            {brought.fileName}: {count(fresh.length, "value")} for blank cells, {same} in the job
+            already.
+          </p>
+          {differing.length > 0 ? (
+            <>
+              <p className={shared.text}>The job holds something else here:</p>
+              <ul className={styles.list}>
+                {differing.slice(0, mostLines).map((each) => (
+                  <li key={`${each.sheet}!${cellName(each.row, each.col)}`}>
+                    {each.fan}: {each.heading} {text(each.value)} in the copy, {text(each.before)}{" "}
+                    in {each.sheet}!{cellName(each.row, each.col)}
+                  </li>
+                ))}
+              </ul>
+              <More count={differing.length - mostLines} />
+              <Checkbox
+                label="Take what the copy says"
+                checked={takesDiffering}
+                onChange={(_, data) => setTakesDiffering(data.checked === true)}
+              />
+            </>
+          ) : null}
+          {left.length > 0 ? (
+            <>
+              <p className={shared.text}>Not placed:</p>
+              <ul className={styles.list}>
+                {left.slice(0, mostLines).map(({ fan, what, why }) => (
+                  <li key={`${fan} ${what}`}>
+                    {fan}: {what}, since {why}
+                  </li>
+                ))}
+              </ul>
+              <More count={left.length - mostLines} />
+            </>
+          ) : null}
+          <div>
+            <Button
+              appearance="primary"
+              disabledFocusable={busy || values.length === 0}
+              onClick={() => void placeReadings(session, values)}
+            >
+              Place {count(values.length, "value")}
+            </Button>
+          </div>
+        </>
+      ) : null}
+    </section>
+  );
+}
+
+function More({ count: more }: { count: number }) {
+  return more > 0 ? <p>and {more} more.</p> : null;
+}

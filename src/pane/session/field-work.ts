@@ -1,0 +1,40 @@
+import { cellName } from "../../cells";
+import type { Brought } from "../../field";
+import { readJob } from "../../job";
+import { count } from "../model/announce";
+import { readOlderFile } from "./older-file";
+import type { Session } from "./session";
+
+/** Reads a field copy and tells what of it would go where. Nothing is written yet. */
+export function readFieldCopy(session: Session, file: File): Promise<void> {
+  return session.further("Reading the file", async ({ set }) => {
+    const { check } = session.state;
+    if (!check) return;
+    const { bringIn } = await import("../../field");
+    try {
+      const found = bringIn(check.job, readJob(await readOlderFile(file)));
+      const fileName = file.name;
+      const message = `${fileName}: ${count(found.fresh.length, "new value")}, ${found.same} in the job already.`;
+      set({ record: { ...session.state.record, brought: { fileName, found } }, message });
+    } catch (problem) {
+      const why = problem instanceof Error ? problem.message : String(problem);
+      throw new Error(`${file.name}: ${why}`);
+    }
+  });
+}
+
+/** Writes values of the field copy into the job, sheet by sheet, and checks again. */
+export async function placeReadings(session: Session, values: readonly Brought[]): Promise<void> {
+  await session.further("Writing", async ({ host, set }) => {
+    const bySheet = new Map<string, Brought[]>();
+    for (const value of values)
+      bySheet.set(value.sheet, [...(bySheet.get(value.sheet) ?? []), value]);
+    for (const [sheet, own] of bySheet) {
+      const writes = own.map(({ row, col, value }) => ({ cell: cellName(row, col), value }));
+      await host.apply(sheet, { label: "Bring readings in", writes });
+    }
+    const record = { ...session.state.record, brought: undefined };
+    set({ record, message: `Placed ${count(values.length, "value")}.` });
+  });
+  if (session.state.problem === "") await session.check();
+}
