@@ -13,6 +13,13 @@ export function columnLetters(col: number): string {
   return letters;
 }
 
+/** 0 for "A", 26 for "aa". */
+export function columnIndex(letters: string): number {
+  let number = 0;
+  for (const letter of letters.toUpperCase()) number = number * 26 + letter.charCodeAt(0) - 64;
+  return number - 1;
+}
+
 /** "B2" for row 1, column 1. */
 export function cellName(row: number, col: number): string {
   return columnLetters(col) + (row + 1);

@@ -7,6 +7,7 @@ export {
   addressText,
   type CellRef,
   cellName,
+  columnIndex,
   columnLetters,
   packedRef,
   parseCell,

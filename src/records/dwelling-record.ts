@@ -1,11 +1,11 @@
-import { isoDay } from "../cells";
+import { columnLetters, isoDay } from "../cells";
 import { type JobCheck, type Provenance, provenanceOf, unitOf } from "../job";
 import { type DwellingFact, dwellingFacts, findingsOf } from "./dwelling-facts";
 import { type FanFact, whoAndWhen } from "./fan-facts";
 import { looks } from "./looks";
 import { sheetNameOf } from "./names";
 import type { Look, SheetPlan } from "./plan";
-import { letter, PlanRows } from "./plan-rows";
+import { PlanRows } from "./plan-rows";
 import { addCautions, addSignatures } from "./sections/closing";
 import { addAccepted, addFindingsInWords } from "./sections/findings";
 import { counted, figure, orNull, paperOf } from "./words";
@@ -55,7 +55,7 @@ export function dwellingRecord(
         center: "Page {page} of {pages}",
         right: `Inputs ${provenance.fingerprint}`,
       },
-      area: `A1:${letter(columns.length - 1)}${rows.rows.length}`,
+      area: `A1:${columnLetters(columns.length - 1)}${rows.rows.length}`,
     },
   };
 }

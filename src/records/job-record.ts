@@ -1,3 +1,4 @@
+import { columnLetters } from "../cells";
 import {
   type JobCheck,
   type Provenance,
@@ -10,7 +11,7 @@ import { type DwellingFact, dwellingFacts } from "./dwelling-facts";
 import { type FanFact, fanFacts, whoAndWhen } from "./fan-facts";
 import { looks } from "./looks";
 import type { SheetPlan } from "./plan";
-import { letter, PlanRows } from "./plan-rows";
+import { PlanRows } from "./plan-rows";
 import { addCautions, addProvenance, addSignatures } from "./sections/closing";
 import { addAccepted, addFindingsByKind } from "./sections/findings";
 import { addMeasuredWith } from "./sections/measured-with";
@@ -64,7 +65,7 @@ export function jobRecord(
         center: "Page {page} of {pages}",
         right: `Inputs ${provenance.fingerprint}`,
       },
-      area: `A1:${letter(columns.length - 1)}${rows.rows.length}`,
+      area: `A1:${columnLetters(columns.length - 1)}${rows.rows.length}`,
     },
   };
 }

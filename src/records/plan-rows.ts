@@ -1,3 +1,4 @@
+import { columnLetters } from "../cells";
 import { looks } from "./looks";
 import type { Look, PlanCell, PlanRow } from "./plan";
 
@@ -41,7 +42,9 @@ export class PlanRows {
       cells.push({ value, look });
       for (let i = 1; i < span; i++) cells.push({ value: null, look });
       if (span > 1)
-        this.merges.push(`${letter(left)}${this.next}:${letter(left + span - 1)}${this.next}`);
+        this.merges.push(
+          `${columnLetters(left)}${this.next}:${columnLetters(left + span - 1)}${this.next}`,
+        );
     }
     this.rows.push({ cells, height: Math.max(least, Math.ceil(lines * size * 1.3 + 3)) });
   }
@@ -126,9 +129,4 @@ function linesOfPart(text: string, most: number): number {
     used = word.length > most ? word.length % most : word.length;
   }
   return lines;
-}
-
-/** "A" for 0; record sheets have fewer than 26 columns. */
-export function letter(col: number): string {
-  return String.fromCharCode(65 + col);
 }

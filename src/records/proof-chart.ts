@@ -1,9 +1,9 @@
 import { oneValue } from "../algebra";
+import { columnLetters } from "../cells";
 import { flowFromPressure } from "../formulas";
 import { type BoxProof, type Job, unitOf } from "../job";
 import { looks } from "./looks";
 import type { PlanCell, PlanChart, PlanRow } from "./plan";
-import { letter } from "./plan-rows";
 import { figure } from "./words";
 
 /** The constant that the box flows are worked out with. */
@@ -74,7 +74,8 @@ export function chartOf(job: Job, own: BoxProof, at: ChartPlace): PlanChart {
   const { first, over, most, aside } = at;
   const last = first + own.pairs.length - 1;
   const [from, to] = [asideTop + 1, asideTop + 2];
-  const line = (col: number) => `${letter(aside + col)}${from}:${letter(aside + col)}${to}`;
+  const line = (col: number) =>
+    `${columnLetters(aside + col)}${from}:${columnLetters(aside + col)}${to}`;
   const limit = `${figure(own.proof.requirement)} %`;
   return {
     title: `${own.box} against its reference`,

@@ -1,10 +1,10 @@
-import { isoDay } from "../cells";
+import { columnLetters, isoDay } from "../cells";
 import { type BoxProof, type Job, provenanceOf, unitOf } from "../job";
 import { agreementFactor, percentDifferences } from "../spread";
 import { looks } from "./looks";
 import { sheetNameOf } from "./names";
 import type { SheetPlan } from "./plan";
-import { letter, PlanRows } from "./plan-rows";
+import { PlanRows } from "./plan-rows";
 import { axisEnd, chartOf, constantOf, flowOf, linesOf, withAside } from "./proof-chart";
 import { addCautions, addSignatures } from "./sections/closing";
 import { figure, paperOf, signed } from "./words";
@@ -48,7 +48,7 @@ export function proofRecord(job: Job, own: BoxProof): SheetPlan {
         center: "Page {page} of {pages}",
         right: `Inputs ${provenanceOf(job).fingerprint}`,
       },
-      area: `A1:${letter(columns.length - 1)}${printed}`,
+      area: `A1:${columnLetters(columns.length - 1)}${printed}`,
     },
     chart: chartOf(job, own, { first, over, most, aside }),
   };
@@ -151,7 +151,7 @@ function addChartSpace(rows: PlanRows): string {
   rows.section("Box flow against reference flow");
   const top = rows.next;
   for (let i = 0; i < chartRows; i++) rows.gap(chartRowHeight);
-  return `A${top}:${letter(columns.length - 1)}${top + chartRows - 1}`;
+  return `A${top}:${columnLetters(columns.length - 1)}${top + chartRows - 1}`;
 }
 
 function addStatement(rows: PlanRows, { proof }: BoxProof): void {

@@ -13,6 +13,7 @@ export {
   nextFactor,
   percentDifferences,
 } from "./agreement";
+export { betaFraction } from "./beta";
 export type { Budget, Correlation, Input, Line, Spread } from "./budget";
 export { acceptFrom, chanceMet } from "./conformity";
 export {
@@ -26,4 +27,4 @@ export {
 export { normalChance, normalQuantile } from "./normal";
 export { propagate, propagateTogether, type Together } from "./propagate";
 export { type LineFit, type OriginFit, straightLine, throughOrigin } from "./regression";
-export { coverage, studentChance, studentQuantile, usualChance } from "./student";
+export { coverage, studentChance, studentDensity, studentQuantile, usualChance } from "./student";

@@ -1,56 +1,59 @@
+import { betaFraction } from "./beta";
 import { climb, normalChance, normalQuantile } from "./normal";
 
 /** The chance that an expanded uncertainty covers unless asked otherwise. */
 export const usualChance = 0.95;
 
-/** Past this the expansion in 1/ν is exact to the last digits, and shorter than the series. */
-const longestSeries = 500;
+/** Past this the expansions in 1/ν are exact to the last digits. */
+const longestRecurrence = 500;
 
 /**
  * P(T ≤ t) of Student's t distribution for whole degrees of freedom from 1; the normal
- * distribution where they are infinite.
- *
- * The finite series of Abramowitz and Stegun 26.7.3 and 26.7.4. Its length is half the degrees of
- * freedom.
+ * distribution where they are infinite. Full precision in either tail.
  */
 export function studentChance(t: number, dof: number): number {
   if (dof === Infinity) return normalChance(t);
   requireWhole(dof);
-  const within = (1 - 2 * upperTail(Math.abs(t), dof)) / 2;
-  return t > 0 ? 0.5 + within : 0.5 - within;
+  return t > 0 ? 1 - upperTail(t, dof) : upperTail(-t, dof);
 }
 
+/** ½ I_x(ν/2, ½) with x = ν/(ν + t²) (Abramowitz and Stegun 26.7.1), from the side that is short. */
 function upperTail(t: number, dof: number): number {
-  const angle = Math.atan(t / Math.sqrt(dof));
-  const square = dof / (dof + t * t);
-  const isOdd = dof % 2 === 1;
-  let term = isOdd ? Math.sqrt(square) : 1;
-  let sum = dof === 1 ? 0 : term;
-  for (let k = isOdd ? 3 : 2; k <= dof - 2; k += 2) {
-    term *= ((k - 1) / k) * square;
-    sum += term;
-  }
-  const series = Math.sin(angle) * sum;
-  return (1 - (isOdd ? (2 / Math.PI) * (angle + series) : series)) / 2;
+  if (t === Infinity) return 0;
+  // So near the normal distribution, one term of the expansion in 1/ν is all there is to it.
+  if (dof > 1e6) return normalChance(-t) + (studentDensity(t, dof) * (t ** 3 + t)) / (4 * dof);
+  const whole = dof + t * t;
+  const [x, y] = [dof / whole, (t * t) / whole];
+  // x^(ν/2) · √y / B(ν/2, ½)
+  const weight = Math.exp((dof / 2) * Math.log1p(-y)) * Math.sqrt(y * dof) * densityScale(dof);
+  if (y < 3 / (dof + 5)) return 0.5 - weight * betaFraction(y, 0.5, dof / 2);
+  return (weight * betaFraction(x, dof / 2, 0.5)) / dof;
+}
+
+/** The density of the distribution at t. */
+export function studentDensity(t: number, dof: number): number {
+  return densityScale(dof) * Math.exp((-(dof + 1) / 2) * Math.log1p((t * t) / dof));
 }
 
 /**
  * The t below which the probability lies, 0 < probability < 1; whole degrees of freedom from 1, or
- * infinite. Good to 1e-12 of t for tails down to 0.001, and to 1e-9 down to a millionth.
+ * infinite. Good to 1e-12 of t.
  */
 export function studentQuantile(probability: number, dof: number): number {
   const z = normalQuantile(probability);
   if (dof === Infinity || z === 0 || !Number.isFinite(z)) return z;
   requireWhole(dof);
-  if (z < 0) return -studentQuantile(1 - probability, dof);
-  if (dof > longestSeries) return expansion(z, dof);
-  const scale = densityScale(dof);
-  const density = (t: number) => scale * (1 + (t * t) / dof) ** (-(dof + 1) / 2);
-  return climb(z, (t) => (upperTail(t, dof) - (1 - probability)) / density(t));
+  if (probability > 0.5) return -studentQuantile(1 - probability, dof);
+  if (dof > longestRecurrence) return expansion(z, dof);
+  return -climb(-z, (t) => (upperTail(t, dof) - probability) / studentDensity(t, dof));
 }
 
-/** Γ((ν+1)/2) / (√(νπ)·Γ(ν/2)), by its recurrence from ν = 1 or 2. */
+/** Γ((ν+1)/2) / (√(νπ)·Γ(ν/2)), by its recurrence from ν = 1 or 2, or in powers of 1/ν. */
 function densityScale(dof: number): number {
+  if (dof > longestRecurrence) {
+    const n = 1 / (4 * dof);
+    return (1 - n * (1 - n * (0.5 + n * (2.5 - n * 2.625)))) / Math.sqrt(2 * Math.PI);
+  }
   let ratio = dof % 2 === 1 ? 1 / Math.PI : 1 / Math.sqrt(8);
   for (let n = dof % 2 === 1 ? 3 : 4; n <= dof; n += 2)
     ratio *= ((n - 1) / (n - 2)) * Math.sqrt((n - 2) / n);
@@ -85,7 +88,7 @@ export function coverage(dof: number, chance: number = usualChance): number {
   if (!(chance > 0 && chance < 1))
     throw new RangeError(`chance ${chance}: give one between 0 and 1`);
   const whole = wholeDegrees(dof);
-  const isKept = chance === usualChance && (whole <= longestSeries || whole === Infinity);
+  const isKept = chance === usualChance && (whole <= longestRecurrence || whole === Infinity);
   const kept = isKept ? usualFactors.get(whole) : undefined;
   if (kept !== undefined) return kept;
   const k = studentQuantile((1 + chance) / 2, whole);

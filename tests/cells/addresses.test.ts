@@ -5,6 +5,7 @@ import {
   addressText,
   boundsOf,
   cellName,
+  columnIndex,
   columnLetters,
   maxCols,
   maxRows,
@@ -33,6 +34,9 @@ describe("references", () => {
       "ZZ",
       "AAA",
       "XFD",
+    ]);
+    expect(["A", "z", "AA", "ZZ", "aaa", "XFD"].map(columnIndex)).toEqual([
+      0, 25, 26, 701, 702, 16383,
     ]);
   });
 

@@ -112,6 +112,22 @@ describe("Student's t distribution", () => {
     }
   });
 
+  it("keeps its digits far out in the tail", () => {
+    for (const t of [0.1, 1.7, 1.8, 3, 30, 100]) {
+      const [one, two] = [Math.atan(1 / t) / Math.PI, 1 / (2 + t * t + t * Math.sqrt(2 + t * t))];
+      expect(Math.abs(studentChance(-t, 1) / one - 1)).toBeLessThan(1e-12);
+      expect(Math.abs(studentChance(-t, 2) / two - 1)).toBeLessThan(1e-12);
+    }
+  });
+
+  it("is as quick and as sound at a million and more degrees of freedom", () => {
+    // To first order in 1/ν, t lies z(z² + 1)/(4ν) from the normal z.
+    for (const dof of [999_999, 1_000_001, 1e9, 1e15])
+      expect(Math.abs(studentChance(studentQuantile(0.01, dof), dof) / 0.01 - 1)).toBeLessThan(
+        1e-9,
+      );
+  });
+
   it("goes over from the series to the expansion without a step", () => {
     for (const p of [0.6, 0.975, 0.995]) {
       const [a, b, c] = [499, 500, 501].map((dof) => studentQuantile(p, dof)) as [

@@ -1,4 +1,4 @@
-import { shown, significant } from "../../cells";
+import { quotedSheet, shown, significant } from "../../cells";
 import {
   type Finding,
   findingKinds,
@@ -75,7 +75,7 @@ function toRow(finding: Finding): Written[] {
 /** A cell's name that leads to the cell when it is clicked. */
 function link(sheet: string, cell: string): string {
   if (sheet === "" || cell === "") return "";
-  const target = `#'${sheet.replaceAll("'", "''")}'!${cell}`.replaceAll('"', '""');
+  const target = `#${quotedSheet(sheet)}!${cell}`.replaceAll('"', '""');
   return `=HYPERLINK("${target}","${cell}")`;
 }
 

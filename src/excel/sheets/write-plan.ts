@@ -1,3 +1,4 @@
+import { cellName } from "../../cells";
 import { codesOf, type Look, margins, type PlanPage, placeOf, type SheetPlan } from "../../records";
 import { asText } from "../cell-text";
 import { sheetProtected } from "../host-error";
@@ -87,7 +88,7 @@ function cellsByLook(plan: SheetPlan): Map<Look, string[]> {
       if (cell === null) return;
       const own = byLook.get(cell.look) ?? [];
       byLook.set(cell.look, own);
-      own.push(`${String.fromCharCode(65 + col)}${row + 1}`);
+      own.push(cellName(row, col));
     });
   });
   return byLook;

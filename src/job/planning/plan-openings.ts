@@ -1,5 +1,5 @@
 import { oneValue } from "../../algebra";
-import { InputError, shown } from "../../cells";
+import { columnLetters, InputError, shown } from "../../cells";
 import { areaForFlow, rectArea, roundArea } from "../../formulas";
 import { mostOfFace, type Reach, reachOf, usualWindow } from "../../rules";
 import { approachError, type BoxFace, layOut, type PlacedHole, widestHole } from "./box-face";
@@ -61,7 +61,7 @@ export function planOpenings(
   const openings: OpeningPlan[] = [];
   let from = least;
   while (openings.length < mostPlanned && from < most) {
-    const label = String.fromCharCode(65 + openings.length);
+    const label = columnLetters(openings.length);
     const area = oneValue(areaForFlow, { Q: from, P: window.low, K: constant });
     const enough = oneValue(areaForFlow, { Q: most, P: window.high, K: constant });
     const cut = lastCut(enough, area, options) ?? cutFor(area, options);

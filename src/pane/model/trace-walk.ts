@@ -1,4 +1,4 @@
-import type { Spot } from "../../cells";
+import { maxCols, packedRef, type Spot } from "../../cells";
 
 /** The cells a reviewer has gone through, the traced one last. */
 export interface Walk {
@@ -48,8 +48,7 @@ function backTo(walk: Walk, at: Spot): Walk | undefined {
 
 /** The cell of an address such as "K3"; undefined for any other text. */
 export function spotAt(sheet: string, cell: string): Spot | undefined {
-  const [, letters, digits] = /^([A-Z]{1,3})(\d+)$/.exec(cell) ?? [];
-  if (!letters || !digits) return undefined;
-  const col = [...letters].reduce((sum, letter) => 26 * sum + letter.charCodeAt(0) - 64, 0) - 1;
-  return { sheet, row: Number(digits) - 1, col };
+  const packed = packedRef(cell);
+  if (packed < 0) return undefined;
+  return { sheet, row: Math.floor(packed / maxCols), col: packed % maxCols };
 }

@@ -1,3 +1,4 @@
+import { columnIndex } from "../../cells";
 import type { ReadGrid } from "../host";
 
 /** One formula as it stands in all the cells that it was copied to. */
@@ -48,9 +49,8 @@ function relative(formula: string, row: number, col: number): string {
     pieces,
     (whole, fixedCol, letters: string | undefined, fixedRow, digits) => {
       if (letters === undefined) return whole;
-      let number = 0;
-      for (const letter of letters.toUpperCase()) number = number * 26 + letter.charCodeAt(0) - 64;
-      const c = fixedCol ? `C${number}` : `C[${number - 1 - col}]`;
+      const index = columnIndex(letters);
+      const c = fixedCol ? `C${index + 1}` : `C[${index - col}]`;
       return `${fixedRow ? `R${digits}` : `R[${Number(digits) - 1 - row}]`}${c}`;
     },
   );

@@ -1,4 +1,5 @@
 import { type AstExpression, parse, tokenize } from "@borgar/fx/xlsx";
+import { columnIndex } from "../../cells";
 import type { Shape } from "../cells/shapes";
 
 export type Node = AstExpression;
@@ -43,7 +44,7 @@ export function refOf(text: string, shape: Shape): Ref | undefined {
   if (!found) return undefined;
   const sheet = found[1]?.replaceAll("''", "'") ?? found[2];
   const [fixedCol, fixedRow] = [found[3] === "$", found[5] === "$"];
-  const [col, row] = [columnOf(found[4]!), Number(found[6]) - 1];
+  const [col, row] = [columnIndex(found[4]!), Number(found[6]) - 1];
   return {
     sheet,
     fixedRow,
@@ -51,14 +52,8 @@ export function refOf(text: string, shape: Shape): Ref | undefined {
     row: fixedRow ? row : row - shape.row,
     col: fixedCol ? col : col - shape.col,
     rows: found[10] ? Number(found[10]) - 1 - row : 0,
-    cols: found[8] ? columnOf(found[8]) - col : 0,
+    cols: found[8] ? columnIndex(found[8]) - col : 0,
   };
-}
-
-function columnOf(letters: string): number {
-  let number = 0;
-  for (const letter of letters.toUpperCase()) number = number * 26 + letter.charCodeAt(0) - 64;
-  return number - 1;
 }
 
 /** The name of a called function without the prefixes of files; "" for any other node. */

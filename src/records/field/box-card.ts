@@ -1,5 +1,5 @@
 import { oneValue } from "../../algebra";
-import { isoDay } from "../../cells";
+import { columnLetters, isoDay } from "../../cells";
 import { flowFromPressure, pressureFromFlow } from "../../formulas";
 import {
   boxProofs,
@@ -12,7 +12,7 @@ import {
 import { looks } from "../looks";
 import { sheetNameOf } from "../names";
 import type { Look, SheetPlan } from "../plan";
-import { letter, PlanRows } from "../plan-rows";
+import { PlanRows } from "../plan-rows";
 import { figure, paperOf } from "../words";
 import { type OpeningSet, usefulSets } from "./opening-sets";
 
@@ -77,7 +77,7 @@ export function boxCard(job: Job, box: string): SheetPlan | { readonly problem: 
       onePage: true,
       titleRows: 0,
       footer: { left: settings.name, right: `Inputs ${provenanceOf(job).fingerprint}` },
-      area: `A1:${letter(columns.length - 1)}${rows.rows.length}`,
+      area: `A1:${columnLetters(columns.length - 1)}${rows.rows.length}`,
     },
   };
 }

@@ -1,8 +1,9 @@
+import { columnLetters } from "../../cells";
 import { expectedOpening, type Job, plainName, provenanceOf, unitOf } from "../../job";
 import { looks } from "../looks";
 import { sheetNameOf } from "../names";
 import type { Look, SheetPlan } from "../plan";
-import { letter, PlanRows } from "../plan-rows";
+import { PlanRows } from "../plan-rows";
 import { figure, paperOf } from "../words";
 
 /** Fan, room, duty, needs, rated, open first, opened, three readings, note. */
@@ -75,7 +76,7 @@ export function readingForm(job: Job): SheetPlan {
         center: "Page {page} of {pages}",
         right: `Inputs ${provenanceOf(job).fingerprint}`,
       },
-      area: `A1:${letter(columns.length - 1)}${rows.rows.length}`,
+      area: `A1:${columnLetters(columns.length - 1)}${rows.rows.length}`,
     },
   };
 }

@@ -1,4 +1,4 @@
-import { type CellError, type CellValue, errors, isCellError } from "../../cells";
+import { type CellError, type CellValue, errors, isCellError, maxRows } from "../../cells";
 import type { Value } from "../area";
 import { compare, toBoolean, toNumber } from "../coerce";
 import { Matrix } from "../values";
@@ -19,7 +19,7 @@ export function addArrays(to: Natives): void {
     const [height = 1, width = 1] = read.map(Math.trunc);
     const [, , start = 1, step = 1] = read;
     if (height < 1 || width < 1) return errors.calc;
-    if (height * width > 1_048_576) return errors.num;
+    if (height * width > maxRows) return errors.num;
     return Matrix.of(height, width, (r, c) => start + (r * width + c) * step);
   });
   const select =

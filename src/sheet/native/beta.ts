@@ -1,34 +1,14 @@
 import { GAMMALN } from "@formulajs/formulajs";
-
-const tiny = 1e-300;
+import { betaFraction } from "../../spread";
 
 /**
- * The regularised incomplete beta function I_x(a, b) by its continued fraction (NIST DLMF 8.17.22), with
- * Lentz's method; full precision where the formula library's own carries seven digits.
+ * The regularised incomplete beta function I_x(a, b) by its continued fraction; full precision where the formula library's own carries seven digits.
  */
 export function incompleteBeta(x: number, a: number, b: number): number {
   if (x <= 0) return 0;
   if (x >= 1) return 1;
   if (x > (a + 1) / (a + b + 2)) return 1 - incompleteBeta(1 - x, b, a);
-  let c = 1;
-  let d = 1 / guarded(1 - ((a + b) * x) / (a + 1));
-  let fraction = d;
-  for (let m = 1; m < 10_000; m++) {
-    const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
-    d = 1 / guarded(1 + even * d);
-    c = guarded(1 + even / c);
-    fraction *= d * c;
-    const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
-    d = 1 / guarded(1 + odd * d);
-    c = guarded(1 + odd / c);
-    fraction *= d * c;
-    if (Math.abs(d * c - 1) < 1e-16) break;
-  }
-  return (betaWeight(x, a, b) * fraction) / a;
-}
-
-function guarded(value: number): number {
-  return Math.abs(value) < tiny ? tiny : value;
+  return (betaWeight(x, a, b) * betaFraction(x, a, b)) / a;
 }
 
 /** x^a (1−x)^b / B(a, b). */

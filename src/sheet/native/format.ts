@@ -1,5 +1,5 @@
 import { format, isDateFormat } from "numfmt";
-import { type CellValue, errors } from "../../cells";
+import { type CellValue, errors, offsetOf } from "../../cells";
 import { Unsupported } from "../values";
 
 /** The last day of the calendar, 31 December 9999. */
@@ -10,7 +10,7 @@ export function formattedNumber(x: number, pattern: string, date1904: boolean): 
   const bare = pattern.replace(/"[^"]*"|\\./g, "");
   const isDate = isDateFormat(pattern);
   const isElapsed = isDate && /\[[hms]+\]/i.test(bare);
-  const value = isDate && date1904 && !isElapsed ? x + 1462 : x;
+  const value = isDate && !isElapsed ? x + offsetOf(date1904) : x;
   // Below zero the calendar of 1900 shows a lone count of hours, minutes or seconds, and nothing else.
   if (isElapsed && x < 0 && !date1904 && !/^\[[hms]+\]$/i.test(pattern)) return errors.value;
   if (isDate && !isElapsed && (value < 0 || value >= lastDay + 1)) return errors.value;

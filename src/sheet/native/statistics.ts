@@ -11,7 +11,13 @@ import {
   STEYX,
 } from "@formulajs/formulajs";
 import { type CellError, type CellValue, errors, isCellError } from "../../cells";
-import { normalChance, normalQuantile } from "../../spread";
+import {
+  normalChance,
+  normalQuantile,
+  studentChance,
+  studentDensity,
+  studentQuantile,
+} from "../../spread";
 import type { Value } from "../area";
 import { finite, toNumber } from "../coerce";
 import { quantile, sorted, sum } from "./aggregate";
@@ -19,7 +25,6 @@ import { fromLibrary } from "./library";
 import { rounded } from "./math";
 import type { Natives } from "./natives";
 import { forEachValue, matrixOf, numbersIn } from "./read";
-import { studentCdf, studentDensity, studentInverse } from "./student";
 
 /** Order statistics, regression and distributions. */
 export function addStatistics(to: Natives): void {
@@ -224,19 +229,21 @@ function distributions(to: Natives): void {
     .add("NORMSDIST", "n", (z) => normalChance(z))
     .add("NORM.S.INV NORMSINV", "n", (p) => (p <= 0 || p >= 1 ? errors.num : normalQuantile(p)))
     .add("T.DIST", "n n b", (x, freedom, cumulative) =>
-      freedom < 1 ? errors.num : (cumulative ? studentCdf : studentDensity)(x, Math.trunc(freedom)),
+      freedom < 1
+        ? errors.num
+        : (cumulative ? studentChance : studentDensity)(x, Math.trunc(freedom)),
     )
     .add("T.DIST.RT", "n n", (x, freedom) =>
-      freedom < 1 ? errors.num : studentCdf(-x, Math.trunc(freedom)),
+      freedom < 1 ? errors.num : studentChance(-x, Math.trunc(freedom)),
     )
     .add("T.DIST.2T", "n n", (x, freedom) =>
-      freedom < 1 || x < 0 ? errors.num : 2 * studentCdf(-x, Math.trunc(freedom)),
+      freedom < 1 || x < 0 ? errors.num : 2 * studentChance(-x, Math.trunc(freedom)),
     )
     .add("T.INV", "n n", (p, freedom) =>
-      p <= 0 || p >= 1 || freedom < 1 ? errors.num : studentInverse(p, Math.trunc(freedom)),
+      p <= 0 || p >= 1 || freedom < 1 ? errors.num : studentQuantile(p, Math.trunc(freedom)),
     )
     .add("T.INV.2T TINV", "n n", (p, freedom) =>
-      p <= 0 || p > 1 || freedom < 1 ? errors.num : -studentInverse(p / 2, Math.trunc(freedom)),
+      p <= 0 || p > 1 || freedom < 1 ? errors.num : -studentQuantile(p / 2, Math.trunc(freedom)),
     )
     .add("CHISQ.DIST", "n n b", (x, freedom, cumulative) =>
       x < 0 || freedom < 1
@@ -269,6 +276,6 @@ function distributions(to: Natives): void {
         ? errors.num
         : size < 2
           ? errors.div0
-          : (-studentInverse(alpha / 2, Math.trunc(size) - 1) * sd) / Math.sqrt(Math.trunc(size)),
+          : (-studentQuantile(alpha / 2, Math.trunc(size) - 1) * sd) / Math.sqrt(Math.trunc(size)),
     );
 }
