@@ -6,6 +6,7 @@ import { tellerOf } from "./blocks/told";
 import type { Cells } from "./cells/cells";
 import { Book } from "./formulas/book";
 import { learnHabits } from "./habits/learn";
+import { gatherStated } from "./habits/stated";
 import type { ReadWorkbook } from "./host";
 import { notReadOf } from "./not-read";
 import { findOpenings } from "./openings";
@@ -16,6 +17,8 @@ import { type Pool, poolSections } from "./tables/section";
 import { plain } from "./text/plain";
 import type { Choice, Layout, OpeningEntry, WorkbookReading } from "./types";
 
+/** A sheet whose law is as sure as this is not tried the other way round. */
+const enoughAlone = 5.5;
 /** Sheets longer than this are not tried the other way round. */
 const longestTurned = 600;
 
@@ -39,7 +42,7 @@ export function readWorkbook(
   const sound = upright.filter(isSound);
   const lawful = new Set(
     sound
-      .filter(({ block }) => block.part.core)
+      .filter(({ block }) => block.part.core && block.verdict.score >= enoughAlone)
       .flatMap(({ listings }) => listings.map(({ cells }) => cells.grid.name)),
   );
   const toTurn = sheets.filter(
@@ -102,6 +105,10 @@ function bestWay(
     );
   return sheets.flatMap(({ grid }) => {
     const [a, b] = [weigh(upright, grid.name), weigh(turned, grid.name)];
+    const law = (found: typeof a) =>
+      found.some(({ block }) => block.part.core && block.verdict.score >= enoughAlone);
+    // A law counts before any number of readings without one.
+    if (law(a) !== law(b)) return law(a) ? a : b;
     return worth(b) > worth(a) * 1.1 ? b : a;
   });
 }
@@ -133,6 +140,7 @@ function toBlocks(
           rows.add(row);
     tables.set(cells.grid.name, (row) => rows.has(row));
   }
+  const stated = gatherStated(sheets);
   const blocks = chosen.map(({ block, listing }) => {
     const { cells } = listing;
     return new SheetBlock(
@@ -144,7 +152,7 @@ function toBlocks(
   });
   blocks.forEach((block, at) => {
     block.told = tellerOf(block, book, many);
-    block.habits = learnHabits(block, sheets, book, openings);
+    block.habits = learnHabits(block, stated, book, openings);
     if (block.from.part.retest) {
       const first = blocks.findIndex(
         (other, place) =>

@@ -1,8 +1,9 @@
 import { units } from "../../units";
 import type { Judgement } from "../evidence/from-formulas";
 import type { LineWords } from "../evidence/from-words";
-import { lawFit, unitsOfConstant } from "../evidence/physics";
 import type { LineStats } from "../evidence/stats";
+import { unitsOfConstant } from "../physics/constants";
+import { lawFit } from "../physics/fit";
 import type { Pool } from "../tables/section";
 import { ofFanTest, ofOtherTest } from "../text/vocabulary";
 import type { Role } from "../types";

@@ -98,7 +98,9 @@ function isRead({ given, part }: PoolBlock, { cells, shift }: Section, row: numb
   const holds = (line: number | undefined, typed: boolean) => {
     if (line === undefined || !cells.has(row, line + shift)) return false;
     const kind = cells.kind(row, line + shift);
-    if (typed && cells.hasFormula(row, line + shift)) return false;
+    // A flow of 0 beside a blank pressure is a formula's answer to a blank, kept as a value.
+    if (typed && (cells.hasFormula(row, line + shift) || cells.number(row, line + shift) === 0))
+      return false;
     return (
       kind === Kind.number ||
       kind === Kind.textNumber ||

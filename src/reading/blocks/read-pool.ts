@@ -3,9 +3,12 @@ import { addValues } from "../evidence/from-values";
 import { addWords, type LineWords } from "../evidence/from-words";
 import { type Core, coresByFormula, lineFormulas } from "../evidence/laws";
 import { Ledger } from "../evidence/ledger";
-import { coreByOpening, coresByValues } from "../evidence/physics";
+
+import { addRelations } from "../evidence/relations";
 import { type LineStats, statsOfPool } from "../evidence/stats";
 import type { Book } from "../formulas/book";
+import { coreByOpening } from "../physics/by-opening";
+import { coresByValues } from "../physics/by-values";
 import { type Pool, type Sample, sampleOf } from "../tables/section";
 import { plain } from "../text/plain";
 import type { Choice, Role } from "../types";
@@ -61,13 +64,14 @@ export function readPool(
   const judgements = addFormulas(formulas, stats, cores, ledger);
   addChoices(pool, choices, ledger);
   const parts = splitLines(pool, cores, ledger, stats);
-  const blocks = parts.map((part) => {
-    const given = assign(
-      ledger,
-      [...part.own, ...part.shared].sort((a, b) => a - b),
-    );
-    return { part, given };
-  });
+  const linesOf = ({ own, shared }: Part) => [...own, ...shared].sort((a, b) => a - b);
+  addRelations(
+    sample,
+    stats,
+    parts.map((part) => assign(ledger, linesOf(part))),
+    ledger,
+  );
+  const blocks = parts.map((part) => ({ part, given: assign(ledger, linesOf(part)) }));
   inheritRoles(blocks);
   return blocks.map(({ part, given }) => ({
     pool,
@@ -88,7 +92,11 @@ function byValues(
   ledger: Ledger,
 ): Core[] {
   const likely = new Map([...stats].filter(([line]) => ledger.weight(line, "other", "words") < 5));
-  const cores = coresByValues(likely, (line) => words.get(line)?.unit?.name);
+  const cores = coresByValues(likely, {
+    unit: (line) => words.get(line)?.unit?.name,
+    mayBe: (line, role) => ledger.weight(line, role) > -2.5,
+    named: (line, role) => ledger.weight(line, role, "words") > 1.5,
+  });
   if (cores.length) return cores;
   const codes = pool.lines
     .filter((line) => (stats.get(line)?.texts ?? 0) > 0 && stats.get(line)!.words.size <= 14)

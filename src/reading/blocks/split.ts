@@ -25,7 +25,7 @@ export function splitLines(
   stats: ReadonlyMap<number, LineStats>,
 ): Part[] {
   const lines = pool.lines;
-  const leading = leadingCores(cores, ledger);
+  const leading = withRepeats(pool, leadingCores(cores, ledger));
   let starts: { start: number; core: Core | undefined; ends: number }[] = [];
   if (leading.length > 1) {
     const times = new Map<number, number>();
@@ -66,6 +66,43 @@ export function splitLines(
   });
 }
 
+/** Blocks under the same headings as one with a law are blocks too, though they hold few readings. */
+function withRepeats(pool: Pool, cores: Core[]): Core[] {
+  const model = [...cores].sort((a, b) => b.share - a.share)[0];
+  const lines = model ? coreLines(model) : [];
+  if (!model || lines.length < 3 || lines.some((line) => roomIn(pool, line) === undefined))
+    return cores;
+  const known = new Set(cores.flatMap(coreLines));
+  const all = [...cores];
+  for (const start of pool.lines) {
+    const away = start - model.pressure;
+    if (
+      away === 0 ||
+      lines.some(
+        (line) =>
+          known.has(line + away) ||
+          !pool.headings.has(line + away) ||
+          baseOf(pool, line + away) !== baseOf(pool, line),
+      )
+    )
+      continue;
+    const moved = (line: number | undefined) => (line === undefined ? undefined : line + away);
+    const core = {
+      ...model,
+      flow: model.flow + away,
+      pressure: start,
+      area: moved(model.area),
+      diameter: moved(model.diameter),
+      opening: moved(model.opening),
+      repeats: model.repeats.map((line) => line + away),
+      share: 0,
+    };
+    for (const line of coreLines(core)) known.add(line);
+    all.push(core);
+  }
+  return all;
+}
+
 export function coreLines(core: Core): number[] {
   return [core.pressure, core.flow, core.area, core.diameter, core.opening].filter(
     (line) => line !== undefined,
@@ -93,7 +130,7 @@ function leadingCores(cores: readonly Core[], ledger: Ledger): Core[] {
 }
 
 function strength(core: Core, ledger: Ledger): number {
-  return ledger.weight(core.flow, "flow") - ledger.weight(core.flow, "other") + core.share;
+  return ledger.weight(core.flow, "flow") - ledger.weight(core.flow, "other") + 3 * core.share;
 }
 
 /** Lines of flows alone, each under the name of a room: "Bath cfm", "Kitchen cfm". */

@@ -10,6 +10,8 @@ import type { Ledger } from "./ledger";
 export interface LineWords {
   readonly told: ReadonlyMap<RoleOrOther, { readonly weight: number; readonly phrase: string }>;
   readonly unit: UnitEntry | undefined;
+  /** The unit stands alone: "cfm" names what a tester would write under it. */
+  readonly bare: boolean;
 }
 
 const parentShare = 0.4;
@@ -35,7 +37,7 @@ export function wordsOf(heading: LineHeading): LineWords {
     );
     unit ??= above.unit;
   }
-  return { told, unit };
+  return { told, unit, bare: own.name === "" && own.unit !== undefined };
 }
 
 /** What a unit over a line tells of it. */
@@ -68,17 +70,18 @@ export function addWords(pool: Pool, ledger: Ledger): ReadonlyMap<number, LineWo
     const shown = [...heading.parents, heading.text].join(" / ");
     for (const [role, { weight, phrase }] of made.told)
       ledger.add(line, role, "words", weight, `the heading "${shown}" says "${phrase}"`);
-    if (made.unit) addUnit(line, made.unit, ledger);
+    if (made.unit) addUnit(line, made.unit, made.bare, ledger);
   }
   return words;
 }
 
-function addUnit(line: number, unit: UnitEntry, ledger: Ledger): void {
+function addUnit(line: number, unit: UnitEntry, bare: boolean, ledger: Ledger): void {
   const because = `its unit is ${unit.name}`;
   if (floorUnits.has(unit.name)) ledger.add(line, "other", "words", 2.5, because);
   else
-    for (const [role, weight] of byDimension[unit.dimension])
-      ledger.add(line, role, "words", weight, because);
+    byDimension[unit.dimension].forEach(([role, weight], at) => {
+      ledger.add(line, role, "words", weight + (bare && at === 0 ? 1.2 : 0), because);
+    });
   for (const [role, dimension] of Object.entries(dimensions) as [Role, Dimension][])
     if (dimension !== unit.dimension) ledger.add(line, role, "words", -4, because);
   for (const role of ["room", "duty", "tester", "date", "dwelling", "fan"] as const)

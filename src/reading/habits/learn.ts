@@ -1,11 +1,10 @@
 import type { SheetBlock } from "../blocks/block";
-import type { Cells } from "../cells/cells";
 import type { Book } from "../formulas/book";
 import type { Habits, OpeningEntry, Role } from "../types";
 import { constantOf } from "./constant";
 import { ratesOf } from "./rates";
 import { signOf } from "./sign";
-import { startOf, windowOf } from "./stated";
+import type { Stated } from "./stated";
 import { unitsOf } from "./units";
 import { verdictOf } from "./verdict";
 import { wordsOf } from "./words";
@@ -13,22 +12,22 @@ import { wordsOf } from "./words";
 /** What most readings of a block keep to, and what its workbook states. */
 export function learnHabits(
   block: SheetBlock,
-  sheets: readonly Cells[],
+  stated: Stated,
   book: Book,
   openings: readonly OpeningEntry[],
 ): Habits {
   const constant = constantOf(block, book);
   return {
-    sign: signOf(block, sheets),
+    sign: signOf(block, stated.sign),
     ...constant,
-    window: windowOf(sheets),
-    units: unitsOf(block, constant.constant?.value, sheets),
+    window: stated.window,
+    units: unitsOf(block, constant.constant?.value, stated.units),
     decimalComma: usesComma(block),
     ...verdictOf(block, book),
     ...wordsOf(block),
     openings,
     rates: ratesOf(block),
-    start: startOf(sheets),
+    start: stated.start,
   };
 }
 

@@ -8,7 +8,7 @@ import { languages, phrasesOf } from "../words";
 /** Against what the box is read: stated in a heading or a note, else by the sign of most readings. */
 export function signOf(
   block: SheetBlock,
-  sheets: readonly Cells[],
+  notes: readonly SignNote[],
 ): Habit<"room" | "box"> | undefined {
   let [negative, positive] = [0, 0];
   for (let at = 0; at < block.fans.length; at++) {
@@ -20,7 +20,7 @@ export function signOf(
   if (negative + positive === 0) return undefined;
   const learnt = negative > positive ? "box" : "room";
   const share = Math.max(negative, positive) / (negative + positive);
-  const stated = statedSign(block, sheets);
+  const stated = statedSign(block, notes);
   if (stated)
     return {
       value: stated.value,
@@ -38,28 +38,36 @@ export function signOf(
   };
 }
 
-function statedSign(
-  block: SheetBlock,
-  sheets: readonly Cells[],
-): { value: "room" | "box"; text: string; place: Spot } | undefined {
+/** A note on against what the box is read. */
+export interface SignNote {
+  readonly value: "room" | "box";
+  readonly text: string;
+  readonly place: Spot;
+}
+
+function statedSign(block: SheetBlock, notes: readonly SignNote[]): SignNote | undefined {
   const line = block.roles.get("pressure");
-  const inHeading = line && readSign(line.heading);
-  if (line && inHeading)
+  const value = line && readSign(line.heading);
+  if (line && value)
     return {
-      value: inHeading,
+      value,
       text: line.heading,
       place: block.cells.place(Math.max(0, block.headings.at(-1) ?? 0), line.line),
     };
-  for (const cells of [...sheets].sort(
-    (a, b) => Number(b.grid === block.grid) - Number(a.grid === block.grid),
-  ))
+  return notes.find(({ place }) => place.sheet === block.sheet) ?? notes[0];
+}
+
+/** Notes near the tops of the sheets that say it. */
+export function signNotes(sheets: readonly Cells[]): SignNote[] {
+  return sheets.flatMap((cells) => {
     for (let row = 0; row < Math.min(cells.rows, 40); row++)
       for (let col = 0; col < Math.min(cells.cols, 30); col++) {
         const text = cells.text(row, col);
         const value = text.length > 8 ? readSign(text) : undefined;
-        if (value) return { value, text, place: cells.place(row, col) };
+        if (value) return [{ value, text, place: cells.place(row, col) }];
       }
-  return undefined;
+    return [];
+  });
 }
 
 /** "room minus box" is "room"; "box against room" is "box". */

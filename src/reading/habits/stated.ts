@@ -6,29 +6,52 @@ import { matchPhrase } from "../text/heading";
 import { plain } from "../text/plain";
 import type { Habit } from "../types";
 import { type Language, languages, phrasesOf } from "../words";
+import { type SignNote, signNotes } from "./sign";
+import { type TitleUnits, titleUnits } from "./units";
+
+/** What the workbook as a whole states, gathered once for all its blocks. */
+export interface Stated {
+  readonly window: Habit<readonly [number, number]> | undefined;
+  readonly start: Habit<number> | undefined;
+  readonly sign: readonly SignNote[];
+  readonly units: TitleUnits;
+}
+
+export function gatherStated(sheets: readonly Cells[]): Stated {
+  const labels = sheets.flatMap((cells) => labelsOf(cells, (row) => row >= topRows));
+  return {
+    window: windowOf(labels),
+    start: startOf(labels, sheets),
+    sign: signNotes(sheets),
+    units: titleUnits(sheets),
+  };
+}
 
 /** Labels stand near the top of a sheet; below it are rows of fans. */
 const topRows = 40;
 
-function topLabels(sheets: readonly Cells[]): Label[] {
-  return sheets.flatMap((cells) => labelsOf(cells, (row) => row >= topRows));
-}
+type LabelKey = keyof Language["labels"];
+const phrases = new Map<LabelKey, string[][]>(
+  (["constant", "start", "lowest", "highest"] as const).map((key) => [
+    key,
+    languages.flatMap(({ labels }) =>
+      phrasesOf(labels[key]).map((phrase) => plain(phrase).split(" ")),
+    ),
+  ]),
+);
 
-function isLabel(label: Label, key: keyof Language["labels"]): boolean {
-  const words = plain(label.text).split(" ");
-  return languages.some(({ labels }) =>
-    phrasesOf(labels[key]).some((phrase) => {
-      const parts = plain(phrase).split(" ");
-      return words.length <= parts.length + 2 && matchPhrase(words, parts) >= 0.85;
-    }),
-  );
+function isLabel(text: string, key: LabelKey): boolean {
+  const words = plain(text).split(" ");
+  return phrases
+    .get(key)!
+    .some((parts) => words.length <= parts.length + 2 && matchPhrase(words, parts) >= 0.85);
 }
 
 /** The lowest and highest pressure that the workbook states. */
-export function windowOf(sheets: readonly Cells[]): Habit<readonly [number, number]> | undefined {
-  const labels = topLabels(sheets).filter(({ value }) => typeof value === "number");
-  const low = labels.find((label) => isLabel(label, "lowest"));
-  const high = labels.find((label) => isLabel(label, "highest"));
+function windowOf(labels: readonly Label[]): Habit<readonly [number, number]> | undefined {
+  const numbers = labels.filter(({ value }) => typeof value === "number");
+  const low = numbers.find(({ text }) => isLabel(text, "lowest"));
+  const high = numbers.find(({ text }) => isLabel(text, "highest"));
   if (!low || !high || !((low.value as number) < (high.value as number))) return undefined;
   return {
     value: [low.value as number, high.value as number],
@@ -39,9 +62,9 @@ export function windowOf(sheets: readonly Cells[]): Habit<readonly [number, numb
 }
 
 /** The day the job began, where a label states it. */
-export function startOf(sheets: readonly Cells[]): Habit<number> | undefined {
-  for (const label of topLabels(sheets)) {
-    if (!isLabel(label, "start") && !isStartNote(label)) continue;
+function startOf(labels: readonly Label[], sheets: readonly Cells[]): Habit<number> | undefined {
+  for (const label of labels) {
+    if (!isLabel(label.text, "start")) continue;
     const day =
       typeof label.value === "number"
         ? isDaySerial(label.value)
@@ -56,11 +79,7 @@ export function startOf(sheets: readonly Cells[]): Habit<number> | undefined {
       for (let col = 0; col < Math.min(cells.cols, 12); col++) {
         const text = cells.text(row, col);
         const found = /^([\p{L} .]{4,30})\s+(\d.*)$/u.exec(text.trim());
-        if (
-          !found ||
-          !isLabel({ text: found[1]!, value: "", place: cells.place(row, col), row, col }, "start")
-        )
-          continue;
+        if (!found || !isLabel(found[1]!, "start")) continue;
         const day = dayOf(found[2]!);
         if (day !== undefined)
           return {
@@ -71,10 +90,6 @@ export function startOf(sheets: readonly Cells[]): Habit<number> | undefined {
           };
       }
   return undefined;
-}
-
-function isStartNote({ text }: Label): boolean {
-  return isLabel({ text } as Label, "start");
 }
 
 /** The serial number of a day written as text; day first unless the second number cannot be a month. */

@@ -1,6 +1,6 @@
 import type { SheetBlock } from "../blocks/block";
 import type { Cells } from "../cells/cells";
-import { knownConstants, unitsOfConstant } from "../evidence/physics";
+import { unitsOfConstant } from "../physics/constants";
 import { takeUnit } from "../text/heading";
 import type { Role } from "../types";
 
@@ -10,7 +10,7 @@ const measured: readonly Role[] = ["pressure", "flow", "area", "diameter", "requ
 export function unitsOf(
   block: SheetBlock,
   constant: number | undefined,
-  sheets: readonly Cells[],
+  titled: TitleUnits,
 ): Partial<Record<Role, string>> {
   const units: Partial<Record<Role, string>> = {};
   for (const role of measured) {
@@ -25,11 +25,9 @@ export function unitsOf(
     area: units[hole],
   };
   if (constant !== undefined) {
-    const titled = titleUnits(sheets);
     const fits =
-      knownConstants.length &&
-      (unitsOfConstant(constant, { ...titled, ...withoutBlanks(stated) }, round) ??
-        unitsOfConstant(constant, stated, round));
+      unitsOfConstant(constant, { ...titled, ...withoutBlanks(stated) }, round) ??
+      unitsOfConstant(constant, stated, round);
     if (fits) {
       units.flow ??= fits.flow;
       units.pressure ??= fits.pressure;
@@ -48,9 +46,15 @@ function withoutBlanks(stated: Record<string, string | undefined>): Record<strin
   );
 }
 
+export interface TitleUnits {
+  flow?: string;
+  pressure?: string;
+  area?: string;
+}
+
 /** Units that a title or a note names: "cfm (box in Pa, hole in sq inches)". */
-function titleUnits(sheets: readonly Cells[]): { flow?: string; pressure?: string; area?: string } {
-  const found: { flow?: string; pressure?: string; area?: string } = {};
+export function titleUnits(sheets: readonly Cells[]): TitleUnits {
+  const found: TitleUnits = {};
   for (const cells of sheets)
     for (let row = 0; row < Math.min(cells.rows, 8); row++)
       for (let col = 0; col < Math.min(cells.cols, 6); col++) {

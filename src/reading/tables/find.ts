@@ -59,12 +59,13 @@ function headingRows(
   recurring: readonly Map<number, number>[],
 ): number[] {
   const found: number[] = [];
+  const repeated = repeatedRows(cells, counts);
   for (let row = 0; row < cells.rows; row++) {
     const [texts, numbers] = [counts.texts[row]!, counts.numbers[row]!];
     if (texts < 2 || counts.formulas[row]! > 0 || numbers > texts * 0.5) continue;
     const { hits } = headingHits(cells, row);
-    if (hits < 2 || hits < (texts + numbers) * 0.4 || looksLikeData(cells, row, recurring))
-      continue;
+    const told = hits >= 2 && hits >= (texts + numbers) * 0.4;
+    if ((!told && !repeated.has(row)) || looksLikeData(cells, row, recurring)) continue;
     if (isLabels(cells, row)) continue;
     // Of rows that follow each other the last that is no row of units names the lines.
     const last = found.at(-1);
@@ -73,12 +74,29 @@ function headingRows(
     found.push(row);
   }
   const first = firstRun(cells, counts);
-  if (first !== undefined && !found.some((row) => row < first.row && row >= first.row - 4)) {
+  const nearest = first && found.filter((row) => row < first.row).at(-1);
+  if (first) {
     const above = headingAbove(cells, counts, recurring, first.row, found);
-    found.push(above);
+    // A fuller row of texts between what was found and the numbers: labels above are no headings.
+    const fuller =
+      nearest !== undefined &&
+      above > nearest &&
+      counts.texts[above]! >= Math.max(3, counts.texts[nearest]! * 1.5);
+    if (nearest === undefined || fuller) found.push(above);
     found.sort((a, b) => a - b);
   }
   return found;
+}
+
+/** Rows of three texts or more that stand word for word in other places of the sheet. */
+function repeatedRows(cells: Cells, counts: RowCounts): ReadonlySet<number> {
+  const rows = new Map<string, number[]>();
+  for (let row = 0; row < cells.rows; row++) {
+    if (counts.texts[row]! < 3 || counts.numbers[row]! + counts.formulas[row]! > 0) continue;
+    const key = Array.from({ length: cells.cols }, (_, col) => cells.textId(row, col)).join();
+    rows.set(key, [...(rows.get(key) ?? []), row]);
+  }
+  return new Set([...rows.values()].filter((same) => same.length > 1).flat());
 }
 
 /** Labels with their values beside them, as at the head of a card: no headings. */

@@ -28,7 +28,11 @@ export function plain(text: string): string {
 export function likeness(written: string, listed: string): number {
   if (written === listed) return 1;
   const [a, b] = [written.length, listed.length];
-  if (a < 2 || b < 2 || /^\d/.test(written)) return 0;
+  if (a < 2 || b < 2) return 0;
+  // A part of a compound counts: "kastendruck" for "druck".
+  if (b >= 4 && a >= b + (b === 4 ? 4 : 2) && written.endsWith(listed)) return b === 4 ? 0.7 : 0.75;
+  const letter = written.charCodeAt(0);
+  if (letter !== listed.charCodeAt(0) || (letter >= 48 && letter <= 57)) return 0;
   if (
     b >= 3 &&
     a > b &&
@@ -42,9 +46,7 @@ export function likeness(written: string, listed: string): number {
   const allowed = b >= 8 ? 2 : b >= 5 ? 1 : 0;
   if (allowed && Math.abs(a - b) <= allowed && distance(written, listed, allowed) <= allowed)
     return 0.7;
-  if (b >= 5 && a >= b + 2 && (written.endsWith(listed) || written.startsWith(listed))) return 0.75;
-  if (b === 4 && a >= 8 && written.endsWith(listed)) return 0.7;
-  return 0;
+  return b >= 5 && a >= b + 2 && written.startsWith(listed) ? 0.75 : 0;
 }
 
 /** "reqd" for "required", "mtr" for "meter": the first and last letter, and letters in order. */

@@ -107,7 +107,7 @@ export const english: Language = {
   otherTests:
     "duct leakage, duct leak, duct test, duct blaster, blower door, door fan, air tightness, airtightness, envelope leakage, envelope, infiltration test, supply, supply air, air handler, return air, pitot, traverse, cfm50, ach50, hydronic, water flow, pump, gpm, nozzle, budget, invoice, payroll, price list, register grille, diffuser, balancing of supply",
   fanTests:
-    "exhaust, exhaust fan, fan flow, fan, bath fan, extract, extract fan, ventilation, flow box, fan test, fan log",
+    "exhaust, exhaust fan, fan flow, fan, bath fan, extract, extract fan, ventilation, flow box, fan test, fan log, powered hood, flow hood, hood readings, hood log",
   retest: "retest, re test, second test, 2nd test, after repair, after fix, repeat test",
   labels: {
     constant: "constant, factor, box constant, box factor, k, box k, coefficient, flow constant, c",

@@ -1,0 +1,140 @@
+import type { Core } from "../evidence/laws";
+import type { LineStats } from "../evidence/stats";
+import type { Role } from "../types";
+import { unitsOfConstant } from "./constants";
+import { isRound, lawFit } from "./fit";
+
+/** What else is known of the lines when their values are tried against the law. */
+export interface LineHints {
+  readonly unit: (line: number) => string | undefined;
+  /** Whether nothing speaks outright against the role. */
+  readonly mayBe: (line: number, role: Role) => boolean;
+  /** Whether its heading names the role. */
+  readonly named: (line: number, role: Role) => boolean;
+}
+
+interface Tried {
+  readonly core: Core;
+  readonly worth: number;
+}
+
+/** The laws that typed values follow; each flow once, and no line in two parts. */
+export function coresByValues(stats: ReadonlyMap<number, LineStats>, hints: LineHints): Core[] {
+  const usable = [...stats.values()].filter(
+    (s) =>
+      s.numeric >= 3 &&
+      s.numeric >= s.filled * 0.6 &&
+      s.dates < s.filled * 0.5 &&
+      s.negative < 1.01,
+  );
+  // A sheet with very many lines of numbers is no table of fans.
+  const lines = usable.slice(0, 60);
+  const holes = lines.filter(
+    (s) => s.negative < 0.1 && s.distinctNumbers <= Math.max(12, s.numeric * 0.5),
+  );
+  const flows = lines.filter(
+    (s) =>
+      s.distinctNumbers >= 3 && s.negative < 0.1 && s.median > 0.5 && hints.mayBe(s.line, "flow"),
+  );
+  const pressures = lines.filter(
+    (s) => s.distinctNumbers >= 3 && s.median < 400 && s.low > 0 && hints.mayBe(s.line, "pressure"),
+  );
+  const tried: Tried[] = [];
+  for (const flow of flows)
+    for (const pressure of pressures)
+      for (const hole of holes) {
+        if (
+          pressure === flow ||
+          hole === flow ||
+          hole === pressure ||
+          Math.abs(hole.line - flow.line) > 40
+        )
+          continue;
+        for (const power of [1, 2] as const) {
+          if (!hints.mayBe(hole.line, power === 1 ? "area" : "diameter")) continue;
+          const found = tryLaw(flow, pressure, hole, power, hints);
+          if (found) tried.push(found);
+        }
+      }
+  tried.sort((a, b) => b.worth - a.worth);
+  const cores: Core[] = [];
+  const parts = new Map<number, "flow" | "pressure" | "hole">();
+  for (const { core } of tried) {
+    const hole = (core.area ?? core.diameter)!;
+    const wanted = [
+      [core.flow, "flow"],
+      [core.pressure, "pressure"],
+      [hole, "hole"],
+    ] as const;
+    if (
+      cores.some(({ flow }) => flow === core.flow) ||
+      wanted.some(([line, part]) => (parts.get(line) ?? part) !== part)
+    )
+      continue;
+    for (const [line, part] of wanted) parts.set(line, part);
+    cores.push(withBothSizes(core, stats, holes));
+  }
+  return cores;
+}
+
+function tryLaw(
+  flow: LineStats,
+  pressure: LineStats,
+  hole: LineStats,
+  power: 1 | 2,
+  hints: LineHints,
+): Tried | undefined {
+  const fit = lawFit(flow, pressure, hole, power);
+  if (!fit || fit.share < 0.6 || fit.different < 3) return undefined;
+  const stated = {
+    flow: hints.unit(flow.line),
+    pressure: hints.unit(pressure.line),
+    area: hints.unit(hole.line),
+  };
+  const known = unitsOfConstant(fit.constant, stated, power === 2) !== undefined;
+  const named = [
+    hints.named(flow.line, "flow"),
+    hints.named(pressure.line, "pressure"),
+    hints.named(hole.line, power === 1 ? "area" : "diameter"),
+  ].filter(Boolean).length;
+  // A few rows may follow some law by chance.
+  if (fit.different < (known ? (named > 1 ? 3 : 6) : 8) || (!known && fit.share < 0.8))
+    return undefined;
+  const away = Math.abs(flow.line - pressure.line) + Math.abs(flow.line - hole.line);
+  const core: Core = {
+    flow: flow.line,
+    pressure: pressure.line,
+    area: power === 1 ? hole.line : undefined,
+    diameter: power === 2 ? hole.line : undefined,
+    opening: undefined,
+    constant: undefined,
+    repeats: [],
+    by: "physics",
+    share: fit.share,
+  };
+  // Of laws that hold about as well, the one whose lines stand nearest each other.
+  return {
+    core,
+    worth:
+      fit.share +
+      (known ? 1 : 0) -
+      away * 0.015 -
+      (hole.distinctNumbers === 1 ? 0.1 : 0) -
+      (power === 2 ? 0.05 : 0),
+  };
+}
+
+/** Where both area and diameter of the holes are kept, both are named. */
+function withBothSizes(
+  core: Core,
+  stats: ReadonlyMap<number, LineStats>,
+  holes: readonly LineStats[],
+): Core {
+  const own = stats.get((core.area ?? core.diameter)!)!;
+  const others = holes.filter(
+    ({ line }) => line !== own.line && line !== core.flow && line !== core.pressure,
+  );
+  if (core.area !== undefined)
+    return { ...core, diameter: others.find((other) => isRound(own, other))?.line };
+  return { ...core, area: others.find((other) => isRound(other, own))?.line };
+}
