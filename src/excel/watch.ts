@@ -7,52 +7,101 @@ import type { CellPlace, Edit } from "./types";
 /** Ends a watch. */
 export type Stop = () => Promise<void>;
 
+/** Between two tries to learn of edits that could not be read, in milliseconds. */
+const pause = 1_000;
+
 /**
- * Tells of every edit of cells on any sheet, by anyone, in the order of the edits. Where rows,
- * columns or cells were inserted or deleted, all that moved counts as edited.
+ * Tells of every edit of cells on any sheet, by anyone. Edits that come while the names of their
+ * sheets are asked for are told of together, one for each sheet with all its rows; none is lost where the
+ * asking fails. Where rows, columns or cells were inserted or deleted, all that moved counts as
+ * edited.
  */
 export async function watchEdits(onEdit: (edit: Edit) => void): Promise<Stop> {
-  let told: Promise<void> = Promise.resolve();
+  let waiting: { id: string; block: Block }[] = [];
+  let asking: Promise<void> | undefined;
+  let isStopped = false;
+  const ask = async () => {
+    while (waiting.length > 0 && !isStopped) {
+      const batch = waiting;
+      waiting = [];
+      try {
+        const names = await sheetNames([...new Set(batch.map(({ id }) => id))]);
+        for (const edit of together(batch, names)) onEdit(edit);
+      } catch {
+        waiting = [...batch, ...waiting];
+        await new Promise((resolve) => setTimeout(resolve, pause));
+      }
+    }
+    asking = undefined;
+  };
   const handler = await run(async (book) => {
-    const added = book.sheets.onChanged.add(async (args) => {
-      const block = editedBlock(args.address, args.changeType);
-      const next = told.then(async () => {
-        const sheet = await sheetName(args.worksheetId);
-        if (sheet !== undefined) onEdit({ sheet, ...block });
-      });
-      // One that fails must not hold back those after it.
-      told = next.catch(() => {});
-      await next;
+    const added = book.sheets.onChanged.add((args) => {
+      waiting.push({ id: args.worksheetId, block: editedBlock(args.address, args.changeType) });
+      asking ??= ask();
+      return asking;
     });
     await book.sync();
     return added;
   });
-  return () => stop(handler);
+  return () => {
+    isStopped = true;
+    return stop(handler);
+  };
 }
 
-/** Tells the active cell whenever another selection is made; of a quick series only the last. */
+type Block = Omit<Edit, "sheet">;
+
+/** One edit for each sheet, over all the cells of it that were edited. */
+function together(
+  batch: readonly { id: string; block: Block }[],
+  names: ReadonlyMap<string, string>,
+): Edit[] {
+  const bySheet = new Map<string, Edit>();
+  for (const { id, block } of batch) {
+    const sheet = names.get(id);
+    if (sheet === undefined) continue;
+    const { firstRow, lastRow, firstCol, lastCol } = bySheet.get(sheet) ?? block;
+    bySheet.set(sheet, {
+      sheet,
+      firstRow: Math.min(firstRow, block.firstRow),
+      lastRow: Math.max(lastRow, block.lastRow),
+      firstCol: Math.min(firstCol, block.firstCol),
+      lastCol: Math.max(lastCol, block.lastCol),
+    });
+  }
+  return [...bySheet.values()];
+}
+
+/**
+ * Tells the active cell whenever another selection is made or another sheet shown; of a quick series
+ * only the last.
+ */
 export async function watchSelection(onSelect: (at: CellPlace) => void): Promise<Stop> {
   let isAsking = false;
   let isStale = false;
-  const handler = await run(async (book) => {
-    const added = book.sheets.onSelectionChanged.add(async () => {
-      isStale = true;
-      if (isAsking) return;
-      isAsking = true;
-      try {
-        while (isStale) {
-          isStale = false;
-          const at = await settledSelection();
-          if (!isStale) onSelect(at);
-        }
-      } finally {
-        isAsking = false;
+  const moved = async () => {
+    isStale = true;
+    if (isAsking) return;
+    isAsking = true;
+    try {
+      while (isStale) {
+        isStale = false;
+        const at = await settledSelection();
+        if (!isStale) onSelect(at);
       }
-    });
+    } finally {
+      isAsking = false;
+    }
+  };
+  const handlers = await run(async (book) => {
+    // A change of sheet alone is no change of selection to Excel.
+    const added = [book.sheets.onSelectionChanged.add(moved), book.sheets.onActivated.add(moved)];
     await book.sync();
     return added;
   });
-  return () => stop(handler);
+  return async () => {
+    for (const handler of handlers) await stop<unknown>(handler);
+  };
 }
 
 async function stop<T>(handler: OfficeExtension.EventHandlerResult<T>): Promise<void> {
@@ -66,20 +115,23 @@ async function stop<T>(handler: OfficeExtension.EventHandlerResult<T>): Promise<
   }
 }
 
-/** The name a sheet has now; undefined where it was deleted meanwhile. */
-function sheetName(id: string): Promise<string | undefined> {
+/** The names that sheets have now, by id; those deleted meanwhile are left out. */
+function sheetNames(ids: readonly string[]): Promise<Map<string, string>> {
   return run(
     async (book) => {
-      const sheet = book.sheets.getItemOrNullObject(id);
-      sheet.load("name");
+      const sheets = ids.map((id) => book.sheets.getItemOrNullObject(id));
+      for (const sheet of sheets) sheet.load("name");
       await book.sync();
-      return sheet.isNullObject ? undefined : sheet.name;
+      const found = new Map<string, string>();
+      for (const [i, sheet] of sheets.entries())
+        if (!sheet.isNullObject) found.set(ids[i] as string, sheet.name);
+      return found;
     },
     { waitsForEdit: true },
   );
 }
 
-function editedBlock(address: string, changeType: string): Omit<Edit, "sheet"> {
+function editedBlock(address: string, changeType: string): Block {
   const whole: Rectangle = { top: 0, left: 0, bottom: maxRows - 1, right: maxCols - 1 };
   const block = boundsOf(address) ?? whole;
   const isShift = /(Inserted|Deleted)$/.test(changeType);

@@ -29,6 +29,15 @@ async function rulesOn(sheet: string): Promise<string[]> {
   });
 }
 
+async function idsOn(sheet: string): Promise<string[]> {
+  return Excel.run(async (context) => {
+    const formats = context.workbook.worksheets.getItem(sheet).getRange().conditionalFormats;
+    formats.load("items/id");
+    await context.sync();
+    return formats.items.map(({ id }) => id);
+  });
+}
+
 describe("marks on the cells of findings", () => {
   it("show on every cell that was found and on no other", async () => {
     const { host, findings } = await demoFindings();
@@ -48,6 +57,18 @@ describe("marks on the cells of findings", () => {
     await markFindings(findings);
     const onFans = new Set(findings.filter((f) => f.sheet === "Fans").map((f) => f.severity));
     expect((await rulesOn("Fans")).length).toBe(onFans.size);
+  });
+
+  it("stay as they are where they are put on again: nothing goes on the user's undo", async () => {
+    const { findings } = await demoFindings();
+    await markFindings(findings);
+    const before = await idsOn("Fans");
+    await markFindings(findings);
+    expect(await idsOn("Fans")).toEqual(before);
+    await markFindings(findings.filter(({ severity }) => severity !== "wrong"));
+    const after = await idsOn("Fans");
+    expect(after.length).toBeLessThan(before.length);
+    expect(before).toEqual(expect.arrayContaining(after));
   });
 
   it("tell the severities apart by more than colour", async () => {

@@ -137,6 +137,14 @@ describe("a watch of edits", () => {
       ]);
   });
 
+  it("tells 300 edits of one burst in a few, and loses none", async () => {
+    const { host, edits } = await watched();
+    for (let row = 0; row < 300; row++) host.userEnters("Fans", row + 2, 10, "3.3");
+    await expect.poll(() => Math.max(...edits.map(({ lastRow }) => lastRow))).toBe(301);
+    expect(Math.min(...edits.map(({ firstRow }) => firstRow))).toBe(2);
+    expect(edits.length).toBeLessThanOrEqual(5);
+  });
+
   it("waits until the next cell is left", async () => {
     const { host, edits } = await watched();
     host.userEnters("Fans", 2, 10, "3.3");

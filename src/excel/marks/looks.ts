@@ -24,6 +24,10 @@ export function ruleOf(severity: Severity): string {
 }
 
 export function isOurRule(formula: string): boolean {
-  const plain = formula.replace(/\s+/g, "").toLowerCase();
-  return severities.some((each) => plain === ruleOf(each).replace(/\s+/g, "").toLowerCase());
+  return severities.some((each) => isRuleOf(formula, each));
+}
+
+export function isRuleOf(formula: string, severity: Severity): boolean {
+  const plain = (text: string) => text.replace(/\s+/g, "").toLowerCase();
+  return plain(formula) === plain(ruleOf(severity));
 }

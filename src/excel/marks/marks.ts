@@ -2,12 +2,25 @@ import { type Finding, type Severity, severities } from "../../job";
 import { HostError } from "../host-error";
 import { type Book, run } from "../run";
 import { addressesOf } from "./areas";
-import { isOurRule, looks, ruleOf } from "./looks";
+import { isOurRule, isRuleOf, looks, ruleOf } from "./looks";
 
 /** A sheet with the marks that are on it. */
 interface MarkedSheet {
   readonly proxy: Excel.Worksheet;
-  readonly marks: readonly Excel.ConditionalFormat[];
+  readonly marks: readonly Mark[];
+}
+
+/** A mark on the sheet: its rule, and the cells it covers without the sheet's name. */
+interface Mark {
+  readonly format: Excel.ConditionalFormat;
+  readonly formula: string;
+  readonly address: string;
+}
+
+/** A mark as it should be. */
+interface WantedMark {
+  readonly severity: Severity;
+  readonly address: string;
 }
 
 /**
@@ -29,10 +42,15 @@ export function markFindings(findings: readonly Finding[]): Promise<number> {
         if (cells || marks.length > 0) passed.set(proxy.name, "protected");
         continue;
       }
-      for (const mark of marks) mark.delete();
-      if (!cells) continue;
-      mark(proxy, cells);
-      marked += cells.size;
+      const wanted = cells ? wantedMarks(cells) : [];
+      // A mark that stands as it should is left alone: each change is a step of the user's undo.
+      for (const mark of marks) {
+        const same = wanted.findIndex((each) => isSame(mark, each));
+        if (same < 0) mark.format.delete();
+        else wanted.splice(same, 1);
+      }
+      for (const each of wanted) add(proxy, each);
+      marked += cells?.size ?? 0;
     }
     await book.sync();
     for (const { name } of bySheet.values()) passed.set(name, "no longer there");
@@ -48,7 +66,7 @@ export function clearMarks(): Promise<void> {
     const passed: string[] = [];
     for (const { proxy, marks } of sheets) {
       if (proxy.protection.protected && marks.length > 0) passed.push(proxy.name);
-      else for (const mark of marks) mark.delete();
+      else for (const { format } of marks) format.delete();
     }
     await book.sync();
     if (passed.length > 0)
@@ -63,7 +81,10 @@ export function hasMarks(): Promise<boolean> {
   return run(async (book) => (await findMarks(book)).some(({ marks }) => marks.length > 0));
 }
 
-/** All marks of the workbook in three round trips. */
+/**
+ * All marks of the workbook in three round trips. A rule of the user's that Excel itself cannot hand over must
+ * not keep ours from being found: then the rules are asked for one by one.
+ */
 async function findMarks(book: Book): Promise<MarkedSheet[]> {
   book.sheets.load("items/name,items/protection/protected");
   await book.sync();
@@ -73,16 +94,51 @@ async function findMarks(book: Book): Promise<MarkedSheet[]> {
     return { proxy, formats };
   });
   await book.sync();
-  const found = sheets.map(({ proxy, formats }) => {
-    const custom = formats.items.filter(({ type }) => type === "Custom");
-    for (const { custom: format } of custom) format.rule.load("formula");
-    return { proxy, custom };
-  });
-  if (found.some(({ custom }) => custom.length > 0)) await book.sync();
+  const found = sheets.map(({ proxy, formats }) => ({
+    proxy,
+    custom: formats.items.filter(({ type }) => type === "Custom"),
+  }));
+  const all = found.flatMap(({ custom }) => custom);
+  const readable = new Set(await asked(book, all));
+  const ours = all.filter((each) => readable.has(each) && isOurRule(each.custom.rule.formula));
+  const ranges = new Map(ours.map((format) => [format, format.getRanges()]));
+  for (const range of ranges.values()) range.load("address");
+  if (ours.length > 0) await book.sync();
   return found.map(({ proxy, custom }) => ({
     proxy,
-    marks: custom.filter(({ custom: format }) => isOurRule(format.rule.formula)),
+    marks: custom.flatMap((format) => {
+      const range = ranges.get(format);
+      if (!range) return [];
+      const address = range.address.replace(/(^|,)('[^']*'|[^',!]*)!/g, "$1");
+      return [{ format, formula: format.custom.rule.formula, address }];
+    }),
   }));
+}
+
+/** The formats whose formulas could be loaded. */
+async function asked(
+  book: Book,
+  formats: readonly Excel.ConditionalFormat[],
+): Promise<readonly Excel.ConditionalFormat[]> {
+  if (formats.length === 0) return [];
+  try {
+    for (const { custom } of formats) custom.rule.load("formula");
+    await book.sync();
+    return formats;
+  } catch (thrown) {
+    const [first] = formats;
+    if (formats.length === 1 || first === undefined) return [];
+    if ((thrown as { code?: unknown }).code === "InvalidOperationInCellEditMode") throw thrown;
+    const half = formats.length >> 1;
+    return [
+      ...(await asked(book, formats.slice(0, half))),
+      ...(await asked(book, formats.slice(half))),
+    ];
+  }
+}
+
+function isSame({ formula, address }: Mark, wanted: WantedMark): boolean {
+  return isRuleOf(formula, wanted.severity) && address === wanted.address;
 }
 
 interface CellsOfSheet {
@@ -108,19 +164,21 @@ function worstOfCells(findings: readonly Finding[]): Map<string, CellsOfSheet> {
   return bySheet;
 }
 
-function mark(proxy: Excel.Worksheet, cells: ReadonlyMap<string, Severity>): void {
-  for (const severity of severities) {
+function wantedMarks(cells: ReadonlyMap<string, Severity>): WantedMark[] {
+  return severities.flatMap((severity) => {
     const own = [...cells].filter(([, worst]) => worst === severity).map(([cell]) => cell);
-    for (const address of addressesOf(own)) {
-      const { custom } = proxy.getRanges(address).conditionalFormats.add("Custom");
-      const { fill, color, bold, italic } = looks[severity];
-      custom.rule.formula = ruleOf(severity);
-      custom.format.fill.color = fill;
-      custom.format.font.color = color;
-      if (bold) custom.format.font.bold = true;
-      if (italic) custom.format.font.italic = true;
-    }
-  }
+    return addressesOf(own).map((address) => ({ severity, address }));
+  });
+}
+
+function add(proxy: Excel.Worksheet, { severity, address }: WantedMark): void {
+  const { custom } = proxy.getRanges(address).conditionalFormats.add("Custom");
+  const { fill, color, bold, italic } = looks[severity];
+  custom.rule.formula = ruleOf(severity);
+  custom.format.fill.color = fill;
+  custom.format.font.color = color;
+  if (bold) custom.format.font.bold = true;
+  if (italic) custom.format.font.italic = true;
 }
 
 function notMarked(marked: number, passed: ReadonlyMap<string, string>): HostError {

@@ -111,6 +111,7 @@ export function conditionalFormatMembers(desk: Desk): Members<MarkOnSheet> {
         return found;
       },
       getRangeOrNullObject: range,
+      getRanges: ({ tab, mark }) => desk.areas({ tab, rects: mark.ranges }),
     },
   };
 }
