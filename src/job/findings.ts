@@ -93,6 +93,7 @@ export const findingKinds = {
     spoilsRow: true,
   },
   "note-says": { title: "note that bears on the reading", severity: "doubtful", yields: true },
+  "rate-none": { title: "no rate required", severity: "result", spoilsRow: true },
   "date-missing": { title: "test date missing", severity: "missing" },
   "date-wrong": { title: "test date unusable", severity: "wrong" },
   "tester-missing": { title: "tester missing", severity: "missing" },

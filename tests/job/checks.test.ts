@@ -47,7 +47,7 @@ describe("one slip in a fan row", () => {
     ["room blank", { "Room kind": null }, "room-missing", "C2"],
     ["duty unknown", { Duty: "sometimes" }, "duty-unknown", "D2"],
     ["duty blank", { Duty: null }, "duty-missing", "D2"],
-    ["no such rate", { "Room kind": "utility" }, "rate-not-set", "C2"],
+    ["no rate required", { "Room kind": "utility" }, "rate-none", "C2"],
     ["no tester", { Tester: null }, "tester-missing", "L2"],
     ["no date", { Date: null }, "date-missing", "M2"],
     ["date as text", { Date: "14 Oct" }, "date-wrong", "M2"],

@@ -152,3 +152,26 @@ describe("a large hood", () => {
     expect(found(600, null, "IRC-2015")).toEqual(["makeup-air"]);
   });
 });
+
+describe("words that neither alarm nor mislead", () => {
+  it("say of a flow that is enough above the window that the box only lowers it", () => {
+    const at = (pressure: number, flow: number) =>
+      whatOf("pressure-above", jobWith({ "Box pressure (Pa)": pressure, "Flow (cfm)": flow }))[0];
+    expect(at(8.2, 73.5)?.effect).toContain(
+      "73.5 cfm already meets 50, and the box only lowers it",
+    );
+    const small: FanCells = {
+      "Openings in use": "A",
+      "Open area (in²)": 12,
+      "Box pressure (Pa)": 9,
+      "Flow (cfm)": 38.5,
+    };
+    expect(whatOf("pressure-above", jobWith(small))[0]?.effect).toContain("reads low");
+  });
+
+  it("call a room without a rate none required, a result and no fault", () => {
+    const [found] = whatOf("rate-none", jobWith({ "Room kind": "utility" }));
+    expect(found).toMatchObject({ severity: "result" });
+    expect(found?.what).toMatch(/asks no exhaust rate of a utility: none required/i);
+  });
+});

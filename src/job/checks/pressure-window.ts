@@ -26,7 +26,7 @@ export const checkPressureWindow: Check = (job, report) => {
     else if (status === "above")
       report.at("pressure-above", fans.table, cell, i, fans.label(i), {
         what: `${shown(pressure)} Pa is above the ${shown(settings.high)} Pa window`,
-        effect: `The box holds the fan back: ${shown(fans.flow[i] as number)} ${flowUnit} reads low.`,
+        effect: heldBack(i),
         ...advice(i),
       });
     else if (status === "below" && !slippedUnit(job, i))
@@ -35,6 +35,14 @@ export const checkPressureWindow: Check = (job, report) => {
         effect: "The manometer's limit is a large part of so small a pressure: the flow is unsure.",
         ...advice(i),
       });
+  }
+
+  /** A box only ever lowers the flow: one that is enough through it is enough without it. */
+  function heldBack(i: number): string {
+    const [flow, required] = [fans?.flow[i] as number, fans?.requiredNumber(i) as number];
+    return flow >= required
+      ? `${shown(flow)} ${flowUnit} already meets ${shown(required)}, and the box only lowers it; how much more the fan moves cannot be said.`
+      : `The box holds the fan back: ${shown(flow)} ${flowUnit} reads low.`;
   }
 
   function advice(i: number): { mend: string; apply?: Mend | undefined } {

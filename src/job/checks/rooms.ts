@@ -42,7 +42,15 @@ export const checkRooms: Check = (job, report) => {
     }
     if (!settings.edition || !("value" in room) || !("value" in duty)) continue;
     const rate = fans.required(i);
-    if ("problem" in rate)
+    const named = settings.edition.rooms.some(({ room: each }) => each === room.value);
+    if (!named)
+      report.at("rate-none", table, "roomKind", i, fans.label(i), {
+        what: `${settings.edition.id} asks no exhaust rate of a ${room.value}: none required`,
+        effect: "The flow is kept and not judged.",
+        cause: room.value,
+        mend: "Nothing to mend, unless the room is of another kind, such as one with a bath or shower.",
+      });
+    else if ("problem" in rate)
       report.at("rate-not-set", table, "roomKind", i, fans.label(i), {
         what: (rate.problem as Error).message,
         effect,
