@@ -151,7 +151,7 @@ export class Rows {
       for (let c = 0; c < width; c++, i++) {
         const fault = this.faults?.get(i);
         const value = fault ? fault.cell : cell(i);
-        row[c] = typeof value === "number" && !Number.isFinite(value) ? notANumber() : value;
+        row[c] = typeof value === "number" ? sound(value) : value;
       }
       out[r] = row;
     }
@@ -212,6 +212,12 @@ export function isError(cell: unknown): cell is object {
 export function toMatrix(argument: Argument): Matrix {
   if (!Array.isArray(argument)) return [[argument]];
   return argument.length > 0 && Array.isArray(argument[0]) ? (argument as Matrix) : [argument];
+}
+
+/** A number as a cell may hold it: finite, and zero without a sign. */
+function sound(value: number): unknown {
+  if (!Number.isFinite(value)) return notANumber();
+  return value === 0 ? 0 : value;
 }
 
 function notANumber(): object {
