@@ -39,7 +39,7 @@ describe("--record", () => {
   it("writes the records of several jobs side by side", async () => {
     const other = join(folder, "other.xlsx");
     writeFileSync(other, smallJob({ settings: { "Job name": "Another" } }).save());
-    expect((await call("--record", out, "--report-only", job, other)).code).toBe(0);
+    expect((await call("--record", out, "--replace", "--report-only", job, other)).code).toBe(0);
     const made = Workbook.open(new Uint8Array(readFileSync(out)));
     expect(made.sheets).toHaveLength(6);
     const jobs = made.sheets.map((sheet) => sheet.cell(1, 0)?.value);
@@ -52,7 +52,7 @@ describe("--record", () => {
     const kind = await call("--record", join(folder, "a.pdf"), job);
     expect([kind.code, kind.notes]).toEqual([2, expect.stringContaining(".xlsx")]);
     const nowhere = await call("--record", join(folder, "none/a.xlsx"), job);
-    expect([nowhere.code, nowhere.notes]).toEqual([2, expect.stringContaining("ENOENT")]);
+    expect([nowhere.code, nowhere.notes]).toEqual([2, expect.stringContaining("no such folder")]);
     const nothing = join(folder, "nothing.xlsx");
     expect((await call("--record", nothing, join(folder, "missing.xlsx"))).code).toBe(2);
     expect(existsSync(nothing)).toBe(false);
