@@ -1,7 +1,7 @@
 import type { Cells } from "./cells/cells";
 import { wordsOf } from "./evidence/from-words";
 import type { Section } from "./tables/section";
-import { takeUnit } from "./text/heading";
+import { readHeading, takeUnit } from "./text/heading";
 import { plain } from "./text/plain";
 import type { OpeningEntry } from "./types";
 
@@ -93,7 +93,7 @@ function fromNotes(cells: Cells): OpeningEntry[] {
       for (const [, name, number] of parts) {
         const value = Number(number!.replace(",", "."));
         found.push({
-          name: name!.trim().replace(/^.*[:,]\s*/, ""),
+          name: withoutWord(name!.trim().replace(/^.*[:,]\s*/, "")),
           area: said.dimension === "area" ? value : undefined,
           diameter: said.dimension === "length" ? value : undefined,
           unit: said.name,
@@ -102,4 +102,12 @@ function fromNotes(cells: Cells): OpeningEntry[] {
       }
     }
   return found;
+}
+
+/** "small" for "opening small". */
+function withoutWord(name: string): string {
+  const [first, ...rest] = name.split(/\s+/);
+  return rest.length && (readHeading(first!).told.get("opening")?.weight ?? 0) >= 3
+    ? rest.join(" ")
+    : name;
 }

@@ -147,7 +147,10 @@ function flowsByRoom(pool: Pool, ledger: Ledger, stats: ReadonlyMap<number, Line
     byBase.set(base, [...(byBase.get(base) ?? []), line]);
   }
   const best = [...byBase.values()].sort((a, b) => b.length - a.length)[0] ?? [];
-  return best.length > 1 ? best : [];
+  if (best.length < 2) return [];
+  for (const line of best)
+    ledger.add(line, "flow", "words", 3, "its amounts stand under the name of a room");
+  return best;
 }
 
 function headingText(pool: Pool, line: number): string {

@@ -17,7 +17,7 @@ export function addValues(
     if (s.filled === 0) {
       for (const role of rolesAndOther)
         if (role !== "other" && role !== "note")
-          ledger.add(line, role, "values", -1, "its cells are blank");
+          ledger.add(line, role, "values", -2, "its cells are blank");
       continue;
     }
     addTypes(s, ledger);

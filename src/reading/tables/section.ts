@@ -89,15 +89,17 @@ function likeness(a: ReadonlyMap<number, string>, b: ReadonlyMap<number, string>
 function toPool(sections: readonly Section[]): Pool {
   const headings = new Map<number, LineHeading>();
   const lines = new Set<number>();
+  const isCut = sections.some(({ shift }) => shift !== 0);
   for (const section of sections) {
     for (const [line, heading] of section.headings) {
       lines.add(line);
       if (!headings.has(line)) headings.set(line, heading);
     }
+    // Cards share their rows with other cards: only lines under their own headings are theirs.
+    if (isCut && section.headings.size > 0) continue;
     for (const row of section.records.slice(0, 200))
       for (let col = 0; col < section.cells.cols; col++)
-        if (!section.cells.isBlank(row, col) && inReach(section, col - section.shift))
-          lines.add(col - section.shift);
+        if (!section.cells.isBlank(row, col)) lines.add(col - section.shift);
   }
   return {
     sections,
@@ -105,9 +107,4 @@ function toPool(sections: readonly Section[]): Pool {
     lines: [...lines].sort((a, b) => a - b),
     records: sections.reduce((sum, { records }) => sum + records.length, 0),
   };
-}
-
-/** Whether a line belongs to a section that may share its rows with others. */
-function inReach(section: Section, line: number): boolean {
-  return section.shift === 0 && section.headings.size > 0 ? true : section.headings.has(line);
 }

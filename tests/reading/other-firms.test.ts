@@ -1,0 +1,249 @@
+import { describe, expect, test } from "vitest";
+import { fitEntries, type ReadWorkbook, readWorkbook } from "../../src/reading";
+import { type Made, sheet, workbook } from "./books";
+
+/** The cells of each role, block by block, as `--fit` tells them. */
+function rolesOf(book: ReadWorkbook): Record<string, string>[] {
+  return fitEntries(readWorkbook(book)).map(({ roles }) =>
+    Object.fromEntries(Object.entries(roles).map(([role, cells]) => [role, cells.join(" ")])),
+  );
+}
+
+const root = (k: number, area: number, pressure: number) =>
+  k * area * Math.sqrt(Math.abs(pressure));
+
+describe("workbooks as other firms keep them", () => {
+  test("a card of labels and values for each fan, one below the other", () => {
+    const rows: Made[][] = [];
+    for (let i = 0; i < 6; i++) {
+      const [r, pressure, area] = [rows.length, 2 + i * 0.37, [24, 48][i % 2]!];
+      const flow = root(1.07, area, pressure);
+      rows.push(
+        [`Test card ${i + 1}`],
+        ["Dwelling", `Unit ${1 + Math.floor(i / 3)}`],
+        ["Room", ["Bath", "Kitchen", "WC"][i % 3]!],
+      );
+      rows.push(
+        ["Box pressure (Pa)", pressure],
+        ["Opening (in²)", area],
+        ["Flow (cfm)", { f: `1.07*B${r + 5}*SQRT(B${r + 4})`, v: flow }],
+        ["Required (cfm)", 50],
+        ["Result", flow >= 50 ? "Pass" : "Fail"],
+        [],
+      );
+    }
+    const reading = readWorkbook(workbook([sheet("Cards", rows)]));
+    expect(reading.blocks.map(({ layout, readings }) => [layout, readings])).toEqual([
+      ["cards", 6],
+    ]);
+    expect(rolesOf(workbook([sheet("Cards", rows)]))[0]).toMatchObject({
+      pressure: "B4 B13 B22 B31 B40 B49",
+      area: "B5 B14 B23 B32 B41 B50",
+      verdict: "B8 B17 B26 B35 B44 B53",
+    });
+    expect(reading.blocks[0]?.field(4, "dwelling")?.value).toBe("Unit 2");
+  });
+
+  test("a flow looked up in a chart by opening and pressure", () => {
+    const sizes = { S: 12, M: 24, L: 48 };
+    const rows: Made[][] = [["Apartment", "Room", "Slot", "Pa", "Flow cfm", "Min cfm", "OK"]];
+    for (let i = 0; i < 24; i++) {
+      const [pressure, slot] = [[2, 3, 4, 5, 6][i % 5]!, (["S", "M", "L"] as const)[i % 3]!];
+      const flow = Math.round(root(1.07, sizes[slot], pressure));
+      rows.push([
+        `Apt ${100 + Math.floor(i / 3)}`,
+        ["Bath", "Kitchen", "Laundry"][i % 3]!,
+        slot,
+        pressure,
+        {
+          f: `INDEX(Chart!$B$2:$D$9,MATCH(D${i + 2},Chart!$A$2:$A$9,0),MATCH(C${i + 2},Chart!$B$1:$D$1,0))`,
+          v: flow,
+        },
+        50,
+        flow >= 50 ? "yes" : "no",
+      ]);
+    }
+    const chart: Made[][] = [
+      ["Pa", "S", "M", "L"],
+      ...[1, 2, 3, 4, 5, 6, 7, 8].map((pa) => [
+        pa,
+        ...[12, 24, 48].map((area) => Math.round(root(1.07, area, pa))),
+      ]),
+    ];
+    expect(rolesOf(workbook([sheet("Log", rows), sheet("Chart", chart)]))).toEqual([
+      {
+        dwelling: "A2:A25",
+        room: "B2:B25",
+        opening: "C2:C25",
+        pressure: "D2:D25",
+        flow: "E2:E25",
+        required: "F2:F25",
+        verdict: "G2:G25",
+      },
+    ]);
+  });
+
+  test("no flow at all, Dutch, openings told in a sentence", () => {
+    const rows: Made[][] = [
+      ["Ventilatiemeting; opening klein = 60 cm2, groot = 240 cm2"],
+      [],
+      ["Woning", "Ruimte", "Opening", "Kastdruk (Pa)", "Eis (L/s)", "Datum", "Monteur"],
+    ];
+    for (let i = 0; i < 20; i++)
+      rows.push([
+        `Woning ${1 + Math.floor(i / 2)}`,
+        i % 2 ? "Keuken" : "Badkamer",
+        i % 2 ? "groot" : "klein",
+        -(1.5 + (i % 7) * 0.6),
+        i % 2 ? 21 : 14,
+        45_300 + Math.floor(i / 6),
+        "PV",
+      ]);
+    const reading = readWorkbook(workbook([sheet("Meting", rows)]));
+    expect(rolesOf(workbook([sheet("Meting", rows)]))).toEqual([
+      {
+        dwelling: "A4:A23",
+        room: "B4:B23",
+        opening: "C4:C23",
+        pressure: "D4:D23",
+        required: "E4:E23",
+        date: "F4:F23",
+        tester: "G4:G23",
+      },
+    ]);
+    expect(reading.openings.map(({ name, area }) => [name, area])).toEqual([
+      ["klein", 60],
+      ["groot", 240],
+    ]);
+  });
+
+  test("three tests of a fan stacked with their mean, French", () => {
+    const rows: Made[][] = [
+      ["Logement", "Pièce", "Essai", "Dépression Pa", "Section cm²", "Débit m³/h"],
+    ];
+    for (let i = 0; i < 8; i++) {
+      const first = rows.length + 1;
+      for (let t = 1; t <= 3; t++) {
+        const pressure = 2 + i * 0.3 + t * 0.1;
+        rows.push([
+          t === 1 ? `Logt ${i + 1}` : null,
+          t === 1 ? (i % 2 ? "Cuisine" : "Salle de bains") : null,
+          t,
+          pressure,
+          120,
+          { f: `0.2818*E${first + t - 1}*SQRT(D${first + t - 1})`, v: root(0.2818, 120, pressure) },
+        ]);
+      }
+      rows.push([
+        null,
+        null,
+        "Moyenne",
+        { f: `AVERAGE(D${first}:D${first + 2})`, v: 3 },
+        null,
+        { f: `AVERAGE(F${first}:F${first + 2})`, v: 60 },
+      ]);
+    }
+    const [block] = readWorkbook(workbook([sheet("Essais", rows)])).blocks;
+    expect(block?.readings).toBe(24);
+    expect(block?.field(2, "dwelling")).toMatchObject({ value: "Logt 1", from: "above" });
+  });
+
+  test("rooms over flows alone, read off a powered hood", () => {
+    const rows: Made[][] = [
+      ["Hood readings, L/s"],
+      ["Flat", "Bathroom", "Ensuite", "Kitchen", "WC", "Checked by", "Date"],
+    ];
+    for (let i = 0; i < 18; i++)
+      rows.push([
+        `Flat ${i + 1}`,
+        14 + (i % 5),
+        i % 3 ? 12 + (i % 4) : null,
+        28 + (i % 9),
+        i % 2 ? 7 + (i % 3) : null,
+        "HM",
+        45_400 + i,
+      ]);
+    const { blocks } = readWorkbook(workbook([sheet("Hood", rows)]));
+    expect(blocks.map(({ readings, roles }) => [readings, roles.get("flow")?.line])).toEqual([
+      [18, 1],
+      [12, 2],
+      [18, 3],
+      [9, 4],
+    ]);
+    expect(blocks[1]?.field(0, "room")).toMatchObject({ value: "Ensuite", from: "heading" });
+  });
+
+  test("a pressure typed in inches of water and converted beside it is read where it was typed", () => {
+    const rows: Made[][] = [
+      ["Lot", "Fan", "Box in. w.c.", "Box Pa", "Hole", "CFM", "House pressure"],
+    ];
+    for (let i = 0; i < 16; i++) {
+      const [inches, area] = [0.008 + (i % 9) * 0.002, [12, 24][i % 2]!];
+      rows.push([
+        `Lot ${1 + Math.floor(i / 2)}`,
+        i % 2 ? "Kitchen" : "Bath",
+        inches,
+        { f: `C${i + 2}*249.1`, v: inches * 249.1 },
+        area,
+        { f: `1.07*E${i + 2}*SQRT(D${i + 2})`, v: root(1.07, area, inches * 249.1) },
+        1.2,
+      ]);
+    }
+    expect(rolesOf(workbook([sheet("L", rows)]))).toEqual([
+      { dwelling: "A2:A17", room: "B2:B17", pressure: "C2:C17", area: "E2:E17", flow: "F2:F17" },
+    ]);
+  });
+});
+
+describe("what is no test of exhaust fans is left alone", () => {
+  test.each<[string, Made[][]]>([
+    [
+      "a test of a house's envelope",
+      [
+        ["Envelope test results"],
+        ["House", "Fan pressure (Pa)", "House pressure (Pa)", "Ring", "Flow cfm50", "Date"],
+        ...Array.from({ length: 15 }, (_, i): Made[] => [
+          `House ${i}`,
+          120 + i * 7.3,
+          50,
+          "A",
+          1500 + i * 31,
+          45_000 + i,
+        ]),
+      ],
+    ],
+    [
+      "a traverse of a supply duct",
+      [
+        ["Supply balancing"],
+        ["Room", "Velocity pressure Pa", "Duct area m2", "Flow L/s", "Design L/s"],
+        ...Array.from({ length: 15 }, (_, i): Made[] => [
+          `Office ${i}`,
+          10 + i * 2.3,
+          0.05,
+          { f: `1290*C${i + 3}*SQRT(B${i + 3})`, v: 64.5 * Math.sqrt(10 + i * 2.3) },
+          200,
+        ]),
+      ],
+    ],
+    [
+      "a shop's budget",
+      [
+        ["Budget"],
+        ["Item", "Q1", "Q2", "Year", "Plan", "OK?"],
+        ...Array.from({ length: 12 }, (_, i): Made[] => [
+          `Item ${i}`,
+          200 + i * 7,
+          180 + i * 9,
+          { f: `SUM(B${i + 3}:C${i + 3})`, v: 380 + i * 16 },
+          400,
+          i ? "ok" : "over",
+        ]),
+      ],
+    ],
+  ])("%s", (_, rows) => {
+    const reading = readWorkbook(workbook([sheet("Sheet1", rows)]));
+    expect(reading.blocks).toEqual([]);
+    expect(reading.noFans).toBe(true);
+  });
+});
