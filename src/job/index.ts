@@ -14,7 +14,6 @@ export {
   type JobCheck,
   type Summary,
 } from "./check-job";
-export { continuousFlows } from "./checks/rates";
 export * from "./columns";
 export {
   type Change,
@@ -24,6 +23,22 @@ export {
   type RateUnder,
   underEdition,
 } from "./comparing";
+export {
+  type DwellingFacts,
+  designAsked,
+  ductAllowed,
+  efficacyAsked,
+  expectedIn,
+  type Facts,
+  type FanAir,
+  type FanFacts,
+  factsOf,
+  isKitchen,
+  makeupAsked,
+  mostFlow,
+  soundAllowed,
+  type TwoOpenings,
+} from "./facts";
 export {
   type Accepted,
   type CellAt,
@@ -55,27 +70,15 @@ export * from "./planning";
 export * from "./planning";
 export { type Provenance, provenanceLine, provenanceOf, type Standing } from "./provenance";
 export {
-  areaLimitOf,
   attempt,
   type BoxProof,
   boxProofs,
-  type DwellingAccount,
-  designAsked,
-  ductAllowed,
-  dwellingAccount,
   dwellingRow,
-  efficacyAsked,
   FanRows,
-  fanBudget,
-  fanDeficit,
-  isKitchen,
   type Job,
   type Maybe,
-  makeupAsked,
-  mostFlow,
   readJob,
   type Settings,
-  soundAllowed,
   Table,
   valueIn,
 } from "./read";

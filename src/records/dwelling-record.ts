@@ -144,7 +144,7 @@ function fanLine(fan: FanFact, dateOffset = 0): (string | number | null)[] {
 
 function addRate(rows: PlanRows, { job }: JobCheck, fact: DwellingFact): void {
   const unit = unitOf("flow", job.settings.system);
-  const { rate, needed, provided, missing, continuousFans, isUnsure } = fact;
+  const { rate, neededFlow, provided, missing, continuousFans, isUnsure, isTold } = fact;
   rows.section("Whole dwelling");
   if (!rate) {
     rows.line("Its rate cannot be told: floor area, bedrooms or edition are missing.", looks.text);
@@ -155,23 +155,19 @@ function addRate(rows: PlanRows, { job }: JobCheck, fact: DwellingFact): void {
     `${figure(rate.rate)} ${unit} by ${rate.source.work}, ${rate.source.clause}; ${rate.source.mark}`,
     2,
   );
-  if (Math.abs(needed - rate.rate) > 1e-9)
-    rows.fact("After credit", `${figure(needed)} ${unit} must be moved by fans`, 2);
+  if (Math.abs(neededFlow - rate.rate) > 1e-9)
+    rows.fact("After credit", `${figure(neededFlow)} ${unit} must be moved by fans`, 2);
   rows.fact(
     "Continuous fans",
     continuousFans === 0
       ? "none on this sheet: the dwelling is ventilated by something else, or not at all"
-      : `${counted(continuousFans, "fan")}, together ${figure(provided)} ${unit}${isUnsure ? " as far as measured; not all of them can be used" : ""}`,
+      : `${counted(continuousFans, "fan")}, together ${figure(provided)} ${unit}${isUnsure ? " as far as measured; not all of these flows can be used" : ""}`,
     2,
   );
   rows.fact(
     "Missing",
-    Number.isNaN(missing)
-      ? "cannot be told"
-      : missing > 0
-        ? `${figure(missing)} ${unit}`
-        : "nothing",
+    !isTold ? "cannot be told" : missing > 0 ? `${figure(missing)} ${unit}` : "nothing",
     2,
-    missing > 0 ? looks.strong : looks.text,
+    isTold && missing > 0 ? looks.strong : looks.text,
   );
 }

@@ -1,5 +1,5 @@
 import { isoDay } from "../cells";
-import { fanBudget, type Job, type JobCheck, type Verdict, verdictColumn } from "../job";
+import { factsOf, type Job, type JobCheck, type Verdict } from "../job";
 import { counted } from "./words";
 
 /** What a record says of one fan row, recomputed from the row's own cells. */
@@ -41,19 +41,10 @@ export function fanFacts(job: Job): readonly FanFact[] {
 }
 
 function gather(job: Job): FanFact[] {
-  const { fans, settings } = job;
-  if (!fans) return [];
-  const { table } = fans;
-  const { length } = fans;
-  const budgets = Array.from({ length }, (_, i) => fanBudget(fans, i));
-  const flows = Float64Array.from({ length }, (_, i) => judgedFlow(job, i));
-  const required = Float64Array.from({ length }, (_, i) => fans.requiredNumber(i));
-  const guard =
-    settings.judging === "guarded"
-      ? { spread: Float64Array.from(budgets, (b) => b?.u ?? Number.NaN), chance: settings.chance }
-      : undefined;
-  const status = fans.status.map((each, i) => (fans.isByInstrument(i) ? undefined : each));
-  const verdicts = verdictColumn(flows, required, length, status, guard);
+  const { fans } = job;
+  const facts = factsOf(job).fans;
+  if (!fans || !facts) return [];
+  const { table, length } = fans;
   return Array.from({ length }, (_, i) => {
     const duty = fans.duty(i);
     const isBox = !fans.isByInstrument(i);
@@ -70,26 +61,16 @@ function gather(job: Job): FanFact[] {
         : table.text("instrument", i),
       readings: isBox ? fans.readings(i) : fans.deviceReadings(i),
       pressure: isBox ? (fans.pressure[i] as number) : Number.NaN,
-      flow: flows[i] as number,
-      expanded: budgets[i]?.expanded ?? Number.NaN,
-      required: required[i] as number,
-      verdict: verdicts[i],
+      flow: facts.judged(i),
+      expanded: facts.budget(i)?.expanded ?? Number.NaN,
+      required: facts.required(i),
+      verdict: facts.verdict(i),
       isMeasured: fans.isMeasured(i),
       isAbsent: fans.isAbsent(i),
       tester: table.text("tester", i),
       date: table.number("date", i),
     };
   });
-}
-
-/** The flow that the job judges: as its own cell has it where that is another than the measured one. */
-function judgedFlow({ fans, settings }: Job, i: number): number {
-  if (!fans) return Number.NaN;
-  if (settings.judgeBy !== "measured") {
-    const judged = fans.table.number("judged", i);
-    if (!Number.isNaN(judged)) return judged;
-  }
-  return fans.flow[i] as number;
 }
 
 /**

@@ -149,7 +149,7 @@ function addVerdicts(
     ],
     lines,
   );
-  const told = dwellings.filter(({ missing }) => !Number.isNaN(missing));
+  const told = dwellings.filter(({ isTold }) => isTold);
   const met = told.filter(({ missing }) => missing === 0).length;
   rows.gap(4);
   rows.line(
@@ -160,7 +160,7 @@ function addVerdicts(
 
 function addShort(rows: PlanRows, { job }: JobCheck, dwellings: readonly DwellingFact[]): void {
   const unit = unitOf("flow", job.settings.system);
-  const short = dwellings.filter(({ missing }) => missing > 0);
+  const short = dwellings.filter(({ missing, isTold }) => isTold && missing > 0);
   rows.section("Dwellings that fall short");
   if (short.length === 0) {
     rows.line("None.", looks.text);
@@ -174,10 +174,10 @@ function addShort(rows: PlanRows, { job }: JobCheck, dwellings: readonly Dwellin
       { title: `Continuous (${unit})`, span: 2, look: looks.tenth },
       { title: `Missing (${unit})`, span: 2, look: looks.tenth },
     ],
-    short.map(({ name, plan, needed, provided, missing }) => [
+    short.map(({ name, plan, neededFlow, provided, missing }) => [
       name,
       plan,
-      orNull(needed),
+      orNull(neededFlow),
       orNull(provided),
       orNull(missing),
     ]),

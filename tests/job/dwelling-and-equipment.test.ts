@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { checkJob, dwellingAccount, type Grid, readJob } from "../../src/job";
+import { checkJob, factsOf, type Grid, type Job, readJob } from "../../src/job";
 import { boxes, fanHeadings, grid, jobFile, soundFan, type TestCell, today } from "./grids";
+
+const dwellingAccount = (job: Job, row: number) => factsOf(job).dwellings.at(row);
 
 type Cells = Record<string, TestCell>;
 

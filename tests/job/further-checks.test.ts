@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { boxProofs, checkJob, fanBudget, type Grid, readJob } from "../../src/job";
+import { boxProofs, checkJob, factsOf, type Grid, readJob } from "../../src/job";
 import {
   boxes,
   dwellings,
@@ -141,8 +141,7 @@ describe("a fan measured with another instrument", () => {
   });
 
   it("has a spread from the limit of its instrument", () => {
-    const { fans } = readJob(job([byHood], {}, instruments));
-    const budget = fans && fanBudget(fans, 0);
+    const budget = factsOf(readJob(job([byHood], {}, instruments))).fans?.budget(0);
     // 3 % of 59 is 1.77, less than 2 cfm; scatter 1 over two readings.
     expect(budget?.u).toBeCloseTo(Math.hypot(2 / Math.sqrt(3), Math.SQRT2 / Math.SQRT2), 6);
   });
@@ -234,8 +233,8 @@ describe("the openings in use", () => {
     const spreadOf = (label: string) => {
       const file = job([{ ...both, "Openings in use": label }]);
       const sheets = file.sheets.map((sheet) => (sheet.name === "Boxes" ? limited : sheet));
-      const { fans } = readJob({ ...file, sheets });
-      return fans && fanBudget(fans, 0)?.lines.find(({ symbol }) => symbol === "A")?.u;
+      const { fans } = factsOf(readJob({ ...file, sheets }));
+      return fans?.budget(0)?.lines.find(({ symbol }) => symbol === "A")?.u;
     };
     expect(spreadOf("A+B")).toBeCloseTo(0.6 / Math.sqrt(3), 12);
     expect(spreadOf("A, B")).toBe(spreadOf("A+B"));

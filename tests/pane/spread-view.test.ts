@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { readJob } from "../../src/job";
-import { bothVerdicts, judgedFlow } from "../../src/pane/model/judged";
+import { factsOf, readJob } from "../../src/job";
 import { freeFlowView, type SpreadView, spreadView } from "../../src/pane/model/spread-view";
 import { acceptFrom, normalQuantile } from "../../src/spread";
 import { existing, fanAt, proving, withSettings } from "./demo-jobs";
@@ -67,14 +66,15 @@ describe("the spread of a fan's flow", () => {
       true,
       false,
     ]);
-    expect(bothVerdicts(job, i, u)).toEqual({ simple: "meets", guarded: "too close to call" });
+    const { fans } = factsOf(job);
+    expect([fans?.verdict(i), fans?.verdict(i, "guarded")]).toEqual(["meets", "too close to call"]);
   });
 
   it("judges the flow that the job judges, and says so", () => {
     expect(view.judged).toBe("");
     const job = withSettings(existing, { judgeBy: "standard" });
     const i = fanAt(job, "Flat 8", "K1");
-    expect(judgedFlow(job, i)).toBeLessThan(existing.fans?.flow[i] ?? 0);
+    expect(factsOf(job).fans?.judged(i)).toBeLessThan(existing.fans?.flow[i] ?? 0);
     const standard = spreadOf(job, "Flat 8", "K1");
     expect(standard.judged).toMatch(/^Judged is the standard flow, 9\d/);
     expect(standard.acceptances[0]?.verdict).toBe("short");

@@ -1,9 +1,10 @@
 import { type CellValue, isBlankCell, isCellError, shown } from "../../cells";
+import type { Field } from "../columns";
+import { expectedIn } from "../facts";
 import { restoredFormula } from "../mends";
 import type { Table } from "../read";
 import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
-import { expectations } from "./expectations";
 
 /** A column of which this share are formulas is a formula column. */
 const formulaShare = 0.6;
@@ -13,14 +14,16 @@ const leastRows = 3;
 export const checkComputedCells: Check = (job, report) => {
   for (const table of Object.values(job.tables)) {
     const about = aboutRow(table);
-    for (const { key, expected } of expectations(job, table)) {
-      if (!table.has(key)) continue;
+    for (const field of table.layout.fields) {
+      const { key } = field;
+      if (!field.is || !table.has(key)) continue;
+      const expected = expectedIn(job, table, field);
       const byFormula = isFormulaColumn(table, key);
       for (let i = 0; i < table.length; i++) {
         const value = table.raw(key, i);
         if (isBlankCell(value) || isCellError(value)) continue;
         const typed = !table.hasFormula(key, i);
-        const wanted = expected(i);
+        const wanted = toldOf(table, field, i, expected);
         if (typed && byFormula)
           report.at("formula-typed-over", table, key, i, about(i), {
             what: `${text(value)} is typed where the column has a formula`,
@@ -57,6 +60,23 @@ function isFormulaColumn(table: Table, key: string): boolean {
   return filled >= leastRows && formulas / filled >= formulaShare;
 }
 
+type Expected = number | string | undefined;
+
+/** What a cell should hold; undefined where that is not known, or where the firm has words of its own. */
+function toldOf(
+  table: Table,
+  { key, says }: Field,
+  i: number,
+  expected: readonly CellValue[],
+): Expected {
+  const wanted = expected[i];
+  if (typeof wanted === "number") return wanted;
+  if (typeof wanted !== "string" || wanted === "") return undefined;
+  const stored = table.text(key, i).toLowerCase();
+  const isOurs = says ? says.includes(stored) : expected.includes(table.text(key, i));
+  return isOurs || /FANROW/i.test(table.formula(key, i) ?? "") ? wanted : undefined;
+}
+
 function effectOf(
   table: Table,
   key: string,
@@ -70,8 +90,6 @@ function effectOf(
     : `The row gives ${text(wanted)}.`;
 }
 
-type Expected = number | string | undefined;
-
 /**
  * Whether a stored value is the expected one. A rounded one allows for the decimals it is written
  * with: 41 stands for anything that rounds to 41.
@@ -83,7 +101,7 @@ function agrees(
   isRounded: () => boolean,
 ): boolean {
   if (typeof wanted === "string")
-    return typeof value === "string" && value.trim().toLowerCase() === wanted;
+    return typeof value === "string" && value.trim().toLowerCase() === wanted.toLowerCase();
   if (typeof value !== "number") return false;
   const stored = wanted / factor;
   const off = Math.abs(value - stored);

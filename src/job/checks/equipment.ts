@@ -1,18 +1,15 @@
 import { shown } from "../../cells";
 import { unitOf } from "../columns";
 import {
-  attempt,
   designAsked,
   ductAllowed,
   efficacyAsked,
-  type FanRows,
   isKitchen,
-  type Job,
   makeupAsked,
   mostFlow,
   soundAllowed,
-  valueIn,
-} from "../read";
+} from "../facts";
+import { attempt, type FanRows, type Job, valueIn } from "../read";
 import type { Ruling } from "../rules";
 import type { Check } from "./check";
 

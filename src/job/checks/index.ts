@@ -4,8 +4,10 @@ import { checkCellTypes } from "./cell-types";
 import type { Check } from "./check";
 import { checkComputedCells } from "./computed-cells";
 import { checkConstants } from "./constants";
+import { checkDwellingRates } from "./dwelling-rates";
 import { checkDwellingSize } from "./dwelling-size";
 import { checkEquipment } from "./equipment";
+import { checkFanRates } from "./fan-rates";
 import { checkIdentity } from "./identity";
 import { checkInstruments } from "./instruments";
 import { checkMakeupUnsaid } from "./makeup-unsaid";
@@ -17,7 +19,6 @@ import { checkPressureRepeated } from "./pressure-repeated";
 import { checkPressureUnit } from "./pressure-unit";
 import { checkPressureWindow } from "./pressure-window";
 import { checkProofs } from "./proof-of-box";
-import { checkRates } from "./rates";
 import { checkRating } from "./rating";
 import { checkReadingsApart } from "./readings-apart";
 import { checkRegisters } from "./registers";
@@ -53,7 +54,8 @@ export const checks: readonly Check[] = [
   checkTwoOpenings,
   checkPressureRepeated,
   checkCellTypes,
-  checkRates,
+  checkFanRates,
+  checkDwellingRates,
   checkWholeHouse,
   checkRating,
   checkEquipment,

@@ -1,7 +1,6 @@
-import { InputError, shown } from "../../cells";
-import type { Budget } from "../../spread";
+import { shown } from "../../cells";
 import { unitOf } from "../columns";
-import { unboxedBudget } from "../rules";
+import { factsOf } from "../facts";
 import type { Check } from "./check";
 
 /** A fan that the box holds back by more than this share wants the flow without the box (common practice). */
@@ -9,13 +8,14 @@ const noticeable = 0.05;
 
 /** Rows with a second opening: whether the two readings fit one fan. */
 export const checkTwoOpenings: Check = (job, report) => {
-  const { fans, settings } = job;
-  if (!fans?.table.has("pressure2")) return;
+  const facts = factsOf(job).fans;
+  if (!facts?.fans.table.has("pressure2")) return;
+  const { fans } = facts;
   const { table } = fans;
-  const unit = unitOf("flow", settings.system);
+  const unit = unitOf("flow", job.settings.system);
   for (let i = 0; i < fans.length; i++) {
     const [pressure, area] = [fans.pressure[i] as number, fans.area[i] as number];
-    const [pressure2, area2] = [table.number("pressure2", i), table.number("area2", i)];
+    const [pressure2, area2] = [table.number("pressure2", i), facts.secondArea(i)];
     if (!(pressure > 0 && area > 0 && pressure2 > 0 && area2 > 0)) continue;
     if (pressure2 > pressure === area2 > area) {
       report.at("second-reading-odd", table, "pressure2", i, fans.label(i), {
@@ -26,19 +26,10 @@ export const checkTwoOpenings: Check = (job, report) => {
       continue;
     }
     const flow = fans.flow[i] as number;
-    let free: Budget;
-    try {
-      free = unboxedBudget({
-        first: { area, areaLimit: 0, pressure },
-        second: { area: area2, areaLimit: 0, pressure: pressure2 },
-        constant: fans.constant[i] as number,
-        constantSpread: settings.constantSpread,
-        meterPercent: settings.meter.meterPercent,
-        meterFloor: settings.meter.meterFloor,
-      });
-    } catch (error) {
-      if (!(error instanceof InputError)) throw error;
-      const [what = "", mend = ""] = error.message.split(": ");
+    const two = facts.twoOpenings(i);
+    if (!two) continue;
+    if (!("value" in two)) {
+      const [what = "", mend = ""] = two.problem.message.split(": ");
       report.at("second-reading-odd", table, "pressure2", i, fans.label(i), {
         what,
         effect: "The flow without the box cannot be told from these two readings.",
@@ -46,9 +37,10 @@ export const checkTwoOpenings: Check = (job, report) => {
       });
       continue;
     }
-    if (free.value - flow > Math.max(noticeable * flow, 2 * free.u))
+    const { value: free, u } = two.value.budget;
+    if (free - flow > Math.max(noticeable * flow, 2 * u))
       report.at("box-holds-back", table, "unboxed", i, fans.label(i), {
-        what: `without the box the fan would move ${shown(free.value)} ${unit}; ${shown(flow)} was measured`,
+        what: `without the box the fan would move ${shown(free)} ${unit}; ${shown(flow)} was measured`,
         effect:
           "The fan is weak: the box itself slows it. The measured flow stays the measured one.",
         mend: "Use a larger opening, nearer 1 Pa, and read again; or judge by the flow without the box if the job allows it.",

@@ -281,7 +281,7 @@ export const fansLayout: SheetLayout = {
           "DEFICIT",
           setting("edition"),
           "roomKind",
-          when(same("tag", value("none")), value("none"), "flow"),
+          when(same("tag", value("none")), value("none"), first("judged", "flow")),
           "window",
           units,
         ),
@@ -291,7 +291,7 @@ export const fansLayout: SheetLayout = {
     number("chance", "Chance of meeting", ["chance met", "conformance probability"], {
       format: "0.0%",
       feature: "spread",
-      is: rule("CHANCE_MET", "flow", "spread", "required"),
+      is: rule("CHANCE_MET", first("judged", "flow"), "spread", "required"),
     }),
     text("verdict", "Verdict", ["result", "pass", "pass fail", "outcome", "ok"], {
       says: verdicts,

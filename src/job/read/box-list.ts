@@ -1,4 +1,6 @@
 import type { Opening } from "../rules";
+import { Columns, definedAs } from "./columns";
+import type { Settings } from "./settings";
 import type { Table } from "./table";
 
 /** The boxes of a job with their openings. Box names are compared without case. */
@@ -7,9 +9,15 @@ export class BoxList {
   private readonly rowsOf = new Map<string, number[]>();
   readonly names: readonly string[];
 
-  constructor(readonly table: Table) {
+  constructor(
+    readonly table: Table,
+    settings: Settings,
+  ) {
     const names: string[] = [];
-    const areas = table.numbers("area");
+    const columns: Columns = new Columns({ tables: { boxes: table }, settings }, (kind, key) =>
+      table.has(key) ? undefined : definedAs(kind, key, columns),
+    );
+    const areas = columns.of("boxes", "area");
     table.texts("box").forEach((name, i) => {
       if (name === "") return;
       const key = name.toUpperCase();
@@ -20,8 +28,9 @@ export class BoxList {
       }
       this.rowsOf.get(key)?.push(i);
       const label = table.text("opening", i);
-      const area = areas[i] as number;
-      if (label !== "" && area > 0) this.boxes.get(key)?.push({ label, area });
+      const area = areas[i];
+      if (label !== "" && typeof area === "number" && area > 0)
+        this.boxes.get(key)?.push({ label, area });
     });
     this.names = names;
   }

@@ -3,6 +3,7 @@ import { fitJob, type JobFit } from "../fit";
 import type { JobFile } from "../grid";
 import { rowBlock } from "./block";
 import { BoxList } from "./box-list";
+import { effective } from "./effective";
 import { FanRows } from "./fan-rows";
 import { InstrumentList } from "./instrument-list";
 import { readSettings, type Settings } from "./settings";
@@ -21,16 +22,17 @@ export interface Job {
 
 export function readJob(file: JobFile): Job {
   const fit = fitJob(file);
-  const settings = readSettings(file, fit);
+  const stated = readSettings(file, fit);
   const tables: Partial<Record<SheetKind, Table>> = {};
   for (const layout of layouts) {
     const blocks = (fit.sheets[layout.kind] ?? []).flatMap((sheetFit) => {
       const grid = file.sheets.find((sheet) => sheet.name === sheetFit.sheet);
       return grid ? [rowBlock(grid, sheetFit, layout)] : [];
     });
-    if (blocks.length > 0) tables[layout.kind] = new Table(blocks, layout, settings.system);
+    if (blocks.length > 0) tables[layout.kind] = new Table(blocks, layout, stated.system);
   }
-  const boxes = tables.boxes && new BoxList(tables.boxes);
+  const settings = effective(stated, tables, fit);
+  const boxes = tables.boxes && new BoxList(tables.boxes, stated);
   const instruments = tables.instruments && new InstrumentList(tables.instruments);
   const fans = tables.fans && new FanRows(tables.fans, settings, boxes, instruments);
   return { file, fit, settings, tables, boxes, instruments, fans };

@@ -1,13 +1,10 @@
 import { InputError, shown } from "../../cells";
 import {
   attempt,
-  continuousFlows,
-  type DwellingAccount,
-  dwellingAccount,
-  fanDeficit,
+  type DwellingFacts,
+  factsOf,
   flowUnit,
   type Job,
-  plainName,
   rateWhileOn,
   readYesNo,
   unitOf,
@@ -49,7 +46,7 @@ export interface AccountView {
 export function accountView(job: Job, i: number): AccountView {
   const table = job.tables.dwellings as NonNullable<Job["tables"]["dwellings"]>;
   const { system } = job.settings;
-  const account = dwellingAccount(job, i);
+  const account = factsOf(job).dwellings.at(i);
   const number = (key: string) => (table.has(key) ? table.number(key, i) : Number.NaN);
   const raised = account.raised && {
     title: "Rate with deficits",
@@ -73,15 +70,15 @@ export function accountView(job: Job, i: number): AccountView {
       { name: "Bedrooms", value: numberOr(number("bedrooms"), "") },
     ],
     required: { title: "Required", note: "", outcome: outcomeOf(account.required, job) },
-    deficits: account.deficits && deficitsOf(job, i, account.deficits),
+    deficits: account.deficits && deficitsOf(job, account, account.deficits),
     further: [raised, infiltration, needed].filter((step) => step !== undefined),
-    ...comesTo(job, i, account),
+    ...comesTo(job, account),
   };
 }
 
 /** What a fan that runs only a part of the time must move in place of a continuous one. */
 export function whileOn(job: Job, i: number, share: string, hours: string): Outcome {
-  const { needed } = dwellingAccount(job, i);
+  const { needed } = factsOf(job).dwellings.at(i);
   if ("problem" in needed) return outcomeOf(needed, job);
   const part = typed(share);
   const cycle = hours.trim() === "" ? undefined : typed(hours);
@@ -111,18 +108,15 @@ function inPlainWords(problem: string): string {
 
 function deficitsOf(
   job: Job,
-  i: number,
-  { sum, unsure }: NonNullable<DwellingAccount["deficits"]>,
+  dwelling: DwellingFacts,
+  { sum, unsure }: NonNullable<DwellingFacts["deficits"]>,
 ): NonNullable<AccountView["deficits"]> {
   const { fans, settings } = job;
-  const name = plainName(job.tables.dwellings?.text("dwelling", i) ?? "");
-  const rooms: RoomDeficit[] = [];
-  for (let row = 0; row < (fans?.length ?? 0); row++) {
-    if (!fans || plainName(fans.table.text("dwelling", row)) !== name) continue;
-    const deficit = fanDeficit(job, row);
-    const fan = fans.isAbsent(row) ? `${fanName(job, row)} (no fan)` : fanName(job, row);
-    if (deficit) rooms.push({ fan, outcome: outcomeOf(deficit, job) });
-  }
+  const rooms: RoomDeficit[] = dwelling.fans.flatMap((row) => {
+    const deficit = factsOf(job).fans?.deficit(row);
+    const fan = fans?.isAbsent(row) ? `${fanName(job, row)} (no fan)` : fanName(job, row);
+    return deficit ? [{ fan, outcome: outcomeOf(deficit, job) }] : [];
+  });
   const total = `${shown(sum)} ${flowUnit(settings.system)}`;
   return { rooms, sum: unsure ? `${total} so far: not every room's can be told` : total };
 }
@@ -143,12 +137,10 @@ function infiltrationNote(job: Job, i: number): string {
 
 function comesTo(
   job: Job,
-  i: number,
-  { needed, deficits }: DwellingAccount,
+  { needed, neededFlow, deficits, provided, continuousFans, isUnsure, missing }: DwellingFacts,
 ): Pick<AccountView, "continuous" | "result"> {
   const unit = flowUnit(job.settings.system);
-  const sum = continuousFlows(job).get(plainName(job.tables.dwellings?.text("dwelling", i) ?? ""));
-  if (!sum || sum.fans === 0)
+  if (continuousFans === 0)
     return {
       continuous: "No continuous fan of this dwelling is on the sheet.",
       result: {
@@ -156,18 +148,17 @@ function comesTo(
         isShort: undefined,
       },
     };
-  const continuous = `${sum.fans === 1 ? "Its continuous fan moves" : `Its ${sum.fans} continuous fans together move`} ${shown(sum.flow)} ${unit}${sum.unsure ? " as far as it was measured" : ""}.`;
+  const continuous = `${continuousFans === 1 ? "Its continuous fan moves" : `Its ${continuousFans} continuous fans together move`} ${shown(provided)} ${unit}${isUnsure ? " as far as it was measured" : ""}.`;
   const result = (words: string, isShort?: boolean) => ({ continuous, result: { words, isShort } });
   if ("problem" in needed)
     return result("What is missing cannot be said before what fans must move is known.");
-  if (sum.unsure)
+  if (isUnsure)
     return result("What is missing cannot be said: a fan's flow or duty is not usable yet.");
-  const missing = needed.value.rate - sum.flow;
   if (deficits?.unsure)
     return result("What is missing cannot be said: a room's deficit is not known yet.");
   return missing > 0
     ? result(`Still missing: ${shown(missing)} ${unit}.`, true)
-    : result(`Nothing is missing: ${shown(-missing)} ${unit} to spare.`, false);
+    : result(`Nothing is missing: ${shown(provided - neededFlow)} ${unit} to spare.`, false);
 }
 
 function numberOr(value: number, unit: string): string {

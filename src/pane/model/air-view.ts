@@ -1,9 +1,8 @@
 import { shown } from "../../cells";
-import { airViews, flowUnit, type Job, type Settings } from "../../job";
+import { airViews, factsOf, flowUnit, type Job, type Settings } from "../../job";
 import { fanAir } from "./fan-air";
 import { digits } from "./in-words";
 import { type Clause, clauseOf } from "./marks";
-import { twoOpenings } from "./two-openings";
 
 export interface AirFlow {
   readonly title: string;
@@ -60,8 +59,8 @@ export function fanAirView(job: Job, i: number): FanAirView {
     judged: settings.judgeBy === by,
   });
   const known = "problem" in air ? undefined : air;
-  const free = settings.judgeBy === "without box" ? twoOpenings(job, i) : undefined;
-  const isFree = free && "budget" in free;
+  const free = settings.judgeBy === "without box" ? factsOf(job).fans?.twoOpenings(i) : undefined;
+  const isFree = free && "value" in free;
   return {
     density: known ? `${digits(known.density)} kg/m³` : "",
     problem: "problem" in air ? air.problem : "",
@@ -77,7 +76,7 @@ export function fanAirView(job: Job, i: number): FanAirView {
       ),
       flowOf("Actual", "actual", known?.actual ?? Number.NaN),
       flowOf("Standard", "standard", known?.standard ?? Number.NaN),
-      ...(isFree ? [flowOf("Without box", "without box", free.budget.value)] : []),
+      ...(isFree ? [flowOf("Without box", "without box", free.value.budget.value)] : []),
     ],
     note:
       known && fans?.isByInstrument(i)

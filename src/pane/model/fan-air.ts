@@ -1,4 +1,4 @@
-import { type CallWorking, callLines, explainCall, type Job } from "../../job";
+import { type CallWorking, callLines, explainCall, factsOf, type Job } from "../../job";
 import { digits, sentenceOf } from "./in-words";
 import { type Clause, clauseOf } from "./marks";
 
@@ -38,20 +38,21 @@ export function fanAir(job: Job, i: number): FanAir | { readonly problem: string
   const factor = explainCall("AIR_FACTOR", [density]);
   if (factor.problem !== undefined) return { problem: sentenceOf(factor.problem) };
   const measured = fans?.flow[i] ?? Number.NaN;
-  const actual = measured * numberOf(factor);
-  const standard = explainCall("STANDARD_FLOW", [Number.isNaN(actual) ? null : actual, density]);
-  const isFlowing = standard.problem === undefined;
+  const flows = factsOf(job).fans?.air(i);
+  const actual = flows?.actual ?? Number.NaN;
+  const atStandard = explainCall("STANDARD_FLOW", [Number.isNaN(actual) ? null : actual, density]);
+  const isFlowing = atStandard.problem === undefined;
   return {
     density,
     actual,
-    standard: isFlowing ? numberOf(standard) : Number.NaN,
+    standard: flows?.standard ?? Number.NaN,
     working: [
       ...callLines(state).filter((line) => !state.words.includes(line)),
       ...callLines(factor),
       ...(isFlowing
         ? [
             `Actual flow = measured · F = ${digits(measured, 4)} · ${digits(numberOf(factor), 4)} = ${digits(actual, 4)}`,
-            ...callLines(standard),
+            ...callLines(atStandard),
           ]
         : []),
     ],
@@ -59,7 +60,7 @@ export function fanAir(job: Job, i: number): FanAir | { readonly problem: string
       ...state.words,
       ...(air[byPlace] === undefined ? ["sea level, since no elevation is given"] : []),
     ],
-    sources: uniqueSources([state, factor, ...(isFlowing ? [standard] : [])]),
+    sources: uniqueSources([state, factor, ...(isFlowing ? [atStandard] : [])]),
   };
 }
 

@@ -1,6 +1,5 @@
 import { shown } from "../../cells";
-import { fanBudget, flowUnit, type Job, unitOf } from "../../job";
-import { bothVerdicts, judgedFlow } from "./judged";
+import { factsOf, flowUnit, type Job, unitOf } from "../../job";
 import { fanName } from "./rows-at";
 import { type Outcome, outcomeOf } from "./said";
 
@@ -34,12 +33,12 @@ export function roomView(job: Job, i: number): RateView {
 
 /** The flow that is judged and the verdict on it, by the job's own way of judging. */
 function measuredWords(job: Job, i: number): string {
-  const { fans, settings } = job;
-  const flow = judgedFlow(job, i);
+  const { settings } = job;
+  const { fans } = factsOf(job);
+  const flow = fans?.judged(i) ?? Number.NaN;
   if (!fans || Number.isNaN(flow)) return "";
-  const { simple, guarded } = bothVerdicts(job, i, fanBudget(fans, i)?.u ?? Number.NaN);
-  const verdict = settings.judging === "guarded" ? (guarded ?? simple) : simple;
+  const verdict = fans.verdict(i);
   const what = settings.judgeBy === "measured" ? "Measured" : `Judged, ${settings.judgeBy}:`;
-  const isJudged = verdict !== undefined && !Number.isNaN(fans.requiredNumber(i));
+  const isJudged = verdict !== undefined && !Number.isNaN(fans.required(i));
   return `${what} ${shown(flow)} ${flowUnit(settings.system)}${isJudged ? `: ${verdict}` : ""}`;
 }

@@ -1,13 +1,5 @@
 import { cellName } from "../../cells";
-import {
-  fanBudget,
-  type Job,
-  type RangeStatus,
-  reachOf,
-  type Verdict,
-  verdictColumn,
-} from "../../job";
-import { guardOf, judgedFlow } from "./judged";
+import { factsOf, type Job, type RangeStatus, reachOf, type Verdict } from "../../job";
 
 /** A verdict, or that there is no rate to judge by. */
 export type FanVerdict = Verdict | "rate unknown";
@@ -40,17 +32,10 @@ export const readingFilters = [
 export type ReadingFilter = (typeof readingFilters)[number];
 
 export function fanReadings(job: Job): FanReading[] {
-  const { fans } = job;
-  if (!fans) return [];
+  const facts = factsOf(job).fans;
+  if (!facts) return [];
+  const { fans } = facts;
   const { length, flow, table } = fans;
-  const required = Float64Array.from({ length }, (_, i) => fans.requiredNumber(i));
-  const judged = Float64Array.from({ length }, (_, i) => judgedFlow(job, i));
-  // Only guarded judging asks for the spreads, which take their time.
-  const spread =
-    job.settings.judging === "guarded"
-      ? Float64Array.from({ length }, (_, i) => fanBudget(fans, i)?.u ?? Number.NaN)
-      : Number.NaN;
-  const verdicts = verdictColumn(judged, required, length, statuses(job), guardOf(job, spread));
   return Array.from({ length }, (_, i) => {
     const readings = fans.readings(i).filter((value) => value > 0);
     const span =
@@ -68,22 +53,12 @@ export function fanReadings(job: Job): FanReading[] {
       label: fans.label(i) || table.where(i),
       pressure: fans.pressure[i] as number,
       flow: flow[i] as number,
-      required: required[i] as number,
+      required: facts.required(i),
       status: fans.status[i],
-      verdict: verdictOf(verdicts[i], fans.pressure[i] as number),
+      verdict: facts.verdict(i) ?? "rate unknown",
       spread: span && span.lowest > 0 ? [span.lowest, span.highest] : undefined,
     };
   });
-}
-
-/** The window is that of the box: it says nothing of what another instrument has read. */
-function statuses({ fans }: Job): readonly (RangeStatus | undefined)[] {
-  return fans?.status.map((each, i) => (fans.isByInstrument(i) ? undefined : each)) ?? [];
-}
-
-function verdictOf(verdict: Verdict | undefined, pressure: number): FanVerdict {
-  // A reversed pressure gives no flow, yet it was measured: it wants another reading.
-  return pressure < 0 ? "retest" : (verdict ?? "rate unknown");
 }
 
 export function filterReadings(

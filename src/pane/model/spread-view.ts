@@ -1,10 +1,8 @@
 import { shown } from "../../cells";
 import { type Unit, unitIn } from "../../formulas";
-import { fanBudget, flowUnit, type Job, type Verdict } from "../../job";
-import { acceptFrom, type Budget, chanceMet } from "../../spread";
-import { digits, percentOf } from "./in-words";
-import { bothVerdicts, judgedFlow } from "./judged";
-import { twoOpenings } from "./two-openings";
+import { type FanFacts, factsOf, flowUnit, type Job, type Verdict } from "../../job";
+import { acceptFrom, type Budget } from "../../spread";
+import { digits, percentOf, sentenceOf } from "./in-words";
 
 /** One reason why a flow may be off. */
 export interface SpreadLine {
@@ -60,16 +58,16 @@ export interface SpreadView {
 
 /** The spread of a fan's flow, or why there is none to tell. */
 export function spreadView(job: Job, i: number): SpreadView | { readonly problem: string } {
-  const { fans, settings } = job;
-  if (!fans) return { problem: "No sheet with fans was found." };
-  const budget = fanBudget(fans, i);
+  const { settings } = job;
+  const facts = factsOf(job).fans;
+  if (!facts) return { problem: "No sheet with fans was found." };
+  const budget = facts.budget(i);
   if (!budget) return { problem: whyNone(job, i) };
   const unit = flowUnit(settings.system);
-  const flow = judgedFlow(job, i);
-  const required = fans.requiredNumber(i);
+  const [flow, required] = [facts.judged(i), facts.required(i)];
   const isOther = settings.judgeBy !== "measured" && !Number.isNaN(flow);
   return {
-    title: fans.label(i),
+    title: facts.fans.label(i),
     measured: `${shown(budget.value)} ${unit}`,
     lines: budget.lines.map((line) => ({
       label: line.label,
@@ -83,8 +81,8 @@ export function spreadView(job: Job, i: number): SpreadView | { readonly problem
     k: `${digits(budget.k)}, of ${freedomWords(budget.dof)}`,
     chance: Number.isNaN(required)
       ? ""
-      : `Chance of truly meeting ${shown(required)} ${unit}: ${chanceWords(chanceMet(flow, budget.u, required))}`,
-    acceptances: acceptances(job, i, budget.u),
+      : `Chance of truly meeting ${shown(required)} ${unit}: ${chanceWords(facts.chance(i))}`,
+    acceptances: acceptances(job, facts, i),
     judged: isOther
       ? `Judged is the ${settings.judgeBy} flow, ${shown(flow)} ${unit}, with the spread of the measured one.`
       : "",
@@ -97,15 +95,15 @@ export function spreadView(job: Job, i: number): SpreadView | { readonly problem
  */
 export function freeFlowView(job: Job, i: number): FreeFlow | { readonly problem: string } {
   const { fans, settings } = job;
-  const found = twoOpenings(job, i);
+  const found = factsOf(job).fans?.twoOpenings(i);
   if (!found)
     return {
       problem:
         "One reading through one opening does not tell the flow without the box. Read the fan again through another opening.",
     };
-  if ("problem" in found) return found;
+  if ("problem" in found) return { problem: sentenceOf(found.problem) };
   const unit = flowUnit(settings.system);
-  const { budget, openings } = found;
+  const { budget, openings } = found.value;
   const measured = fans?.flow[i] ?? Number.NaN;
   const more = percentOf(budget.value / measured - 1);
   return {
@@ -120,26 +118,24 @@ export function freeFlowView(job: Job, i: number): FreeFlow | { readonly problem
   };
 }
 
-function acceptances(job: Job, i: number, u: number): Acceptance[] {
-  const { settings, fans } = job;
+function acceptances({ settings }: Job, facts: FanFacts, i: number): Acceptance[] {
   const unit = flowUnit(settings.system);
-  const required = fans?.requiredNumber(i) ?? Number.NaN;
-  const verdicts = bothVerdicts(job, i, u);
+  const required = facts.required(i);
   const flowWords = (value: number) => (Number.isNaN(value) ? "–" : `${shown(value)} ${unit}`);
-  const limit = (chance: number) => flowWords(acceptFrom(required, u, chance));
+  const limit = (chance: number) => flowWords(acceptFrom(required, facts.spread(i), chance));
   return [
     {
       way: "simple",
       meetsFrom: flowWords(required),
       shortBelow: flowWords(required),
-      verdict: verdicts.simple ?? "rate unknown",
+      verdict: facts.verdict(i, "simple") ?? "rate unknown",
       used: settings.judging === "simple",
     },
     {
       way: "guarded",
       meetsFrom: limit(settings.chance),
       shortBelow: limit(1 - settings.chance),
-      verdict: verdicts.guarded ?? "rate unknown",
+      verdict: facts.verdict(i, "guarded") ?? "rate unknown",
       used: settings.judging === "guarded",
     },
   ];

@@ -1,5 +1,6 @@
 import { InputError } from "../../cells";
 import { findDuct, findFan } from "../../editions";
+import { dwellingRow, type FanRows, type Job, valueIn, valueOrThrow } from "../read";
 import {
   type DesignMatch,
   designMatch,
@@ -10,10 +11,6 @@ import {
   type Ruling,
   readYesNo,
 } from "../rules";
-import { dwellingRow } from "./dwelling-rows";
-import type { FanRows } from "./fan-rows";
-import type { Job } from "./job";
-import { valueIn, valueOrThrow } from "./maybe";
 
 /*
  * What the job's rules ask of the fan of a row, apart from its flow. Each throws what the row or

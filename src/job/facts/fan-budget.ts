@@ -1,18 +1,20 @@
 import type { Budget } from "../../spread";
+import { attempt, type FanRows, type Settings, valueIn } from "../read";
 import { deviceBudget, flowBudget } from "../rules";
 import { areaLimitOf } from "./area-limit";
-import type { FanRows } from "./fan-rows";
-import { attempt, valueIn } from "./maybe";
 
 /**
- * The spread of a fan row's flow with what each part contributes, recomputed from the row's own
+ * The spread of a fan row's flow with what each part contributes, worked out from the row's own
  * cells and the job's settings; undefined where nothing usable was measured.
  *
- * A size without a stated tolerance counts as exact. An instrument without a stated limit, and
- * openings that are not listed, give no budget at all: the spread is unknown, not zero.
+ * An instrument without a stated limit, and openings that are not listed, give no budget at all:
+ * the spread is unknown, not zero.
  */
-export function fanBudget(fans: FanRows, i: number): Budget | undefined {
-  const { meter, constantSpread } = fans.settings;
+export function fanBudget(
+  { meter, constantSpread }: Settings,
+  fans: FanRows,
+  i: number,
+): Budget | undefined {
   if (fans.isByInstrument(i)) {
     const instrument = fans.instruments?.find(fans.table.text("instrument", i));
     const readings = fans.deviceReadings(i).filter((value) => value > 0);
@@ -25,10 +27,7 @@ export function fanBudget(fans: FanRows, i: number): Budget | undefined {
     (column) => column[i] as number,
   ) as [number, number, number];
   if (!(pressure > 0) || !(area > 0)) return undefined;
-  const stored = fans.table.number("areaLimit", i);
-  const [box, label] = [fans.table.text("box", i), fans.table.text("openings", i)];
-  const areaLimit =
-    stored >= 0 ? stored : valueIn(attempt(() => areaLimitOf(fans.boxes, box, label)));
+  const areaLimit = valueIn(attempt(() => areaLimitOf(fans, i)));
   if (areaLimit === undefined) return undefined;
   const readings = fans.readings(i);
   return flowBudget({ ...meter, readings, pressure, area, areaLimit, constant, constantSpread });

@@ -1,0 +1,207 @@
+import { type CellError, type CellValue, isBlankCell, isCellError } from "../../cells";
+import { callRule } from "./call-rule";
+import type { Expression } from "./expression";
+import type { SheetKind } from "./sheet-kind";
+
+/** One value a row. */
+export type Values = readonly CellValue[];
+
+/** Where an expression finds its values. */
+export interface Source {
+  /** Rows of the own sheet. */
+  readonly length: number;
+  /** A field of the own sheet, row by row. */
+  readonly field: (key: string) => Values;
+  readonly setting: (key: string) => CellValue;
+  /** A field of another sheet in all its rows. */
+  readonly column: (sheet: SheetKind, key: string) => Values;
+}
+
+/** What an expression is in every row: what its cell gives when it is calculated. */
+export function evaluate(expression: Expression, source: Source): Values {
+  const found = resultOf(expression, source);
+  return isColumn(found) ? found : new Array<CellValue>(source.length).fill(found);
+}
+
+/** One value for all rows, or one a row. */
+type Result = CellValue | Values;
+
+function resultOf(part: Expression, source: Source): Result {
+  switch (part.is) {
+    case "value":
+      return part.value;
+    case "field":
+      return source.field(part.key);
+    case "first":
+      return source.field(part.keys[0] as string);
+    case "with":
+      return resultOf(part.what, source);
+    case "setting":
+      return source.setting(part.key);
+    case "found":
+      return foundIn(part, source);
+    case "sum":
+      return sumOf(part, source);
+    case "rule":
+      return byRule(part, source);
+    case "native":
+      return byNative(part, source);
+    case "operator": {
+      const [left, right] = [resultOf(part.left, source), resultOf(part.right, source)];
+      return eachRow(source, (i) => operate(part.sign, at(left, i), at(right, i)));
+    }
+    case "cells":
+    case "column":
+      throw new Error(`"${part.is}" stands for many cells`);
+  }
+}
+
+const at = (result: Result, i: number): CellValue =>
+  isColumn(result) ? (result[i] ?? null) : result;
+
+function isColumn(result: Result): result is Values {
+  return Array.isArray(result);
+}
+
+function eachRow({ length }: Source, value: (i: number) => CellValue): Values {
+  return Array.from({ length }, (_, i) => value(i));
+}
+
+/** Texts are compared as a spreadsheet does: without case. */
+function keyOf(value: CellValue): string {
+  return typeof value === "object" ? "" : String(value).trim().toLowerCase();
+}
+
+function foundIn(part: Extract<Expression, { is: "found" }>, source: Source): Values {
+  const names = source.column(part.sheet, part.of);
+  const values = source.column(part.sheet, part.key);
+  const byName = new Map<string, CellValue>();
+  names.forEach((name, i) => {
+    const key = keyOf(name);
+    // A firm that states it in another row of the same name has stated it all the same.
+    if (key !== "" && isBlankCell(byName.get(key) ?? null)) byName.set(key, values[i] ?? null);
+  });
+  const own = source.field(part.name);
+  return eachRow(source, (i) => {
+    const key = keyOf(own[i] ?? null);
+    return byName.has(key) ? (byName.get(key) as CellValue) : notThere;
+  });
+}
+
+const notThere: CellError = { error: "#N/A" };
+const noNumber: CellError = { error: "#VALUE!" };
+
+function sumOf(part: Extract<Expression, { is: "sum" }>, source: Source): Values {
+  const numbers = source.column(part.sheet, part.keys[0] as string);
+  const fields = part.where.map(([key]) => source.column(part.sheet, key));
+  const asked = part.where.map(([, own]) => resultOf(own, source));
+  const join = (parts: readonly CellValue[]) => parts.map(keyOf).join("\u0000");
+  const sums = new Map<string, CellValue>();
+  numbers.forEach((number, i) => {
+    const key = join(fields.map((field) => field[i] ?? null));
+    const before = sums.get(key) ?? 0;
+    if (isCellError(before)) return;
+    if (isCellError(number)) sums.set(key, number);
+    else if (typeof number === "number") sums.set(key, (before as number) + number);
+  });
+  return eachRow(source, (i) => sums.get(join(asked.map((own) => at(own, i)))) ?? 0);
+}
+
+function byRule(part: Extract<Expression, { is: "rule" }>, source: Source): Values {
+  const args = part.args.map((arg) => argumentOf(arg, source));
+  if (takesWhole.has(part.id))
+    return eachRow(source, (i) => {
+      const given = callRule(
+        part.id,
+        args.map((arg) => (Array.isArray(arg) ? [arg[i]] : arg)),
+      );
+      return Array.isArray(given) ? (given[0]?.[0] ?? null) : given;
+    });
+  const given = callRule(part.id, args);
+  if (!Array.isArray(given)) return eachRow(source, () => given);
+  const place = (part.place ?? 1) - 1;
+  const isOne = given.length === 1;
+  return eachRow(source, (i) => given[isOne ? 0 : i]?.[place] ?? null);
+}
+
+/** Functions that take a range as a whole, so that each row is a call of its own. */
+const takesWhole: ReadonlySet<string> = new Set(["DEFICIT_RATE"]);
+
+/** An argument as a worksheet function takes it: one cell, or a range of a row a row. */
+function argumentOf(part: Expression, source: Source): unknown {
+  if (part.is === "column") return source.column(part.sheet, part.key).map((cell) => [cell]);
+  if (part.is === "cells") return rowsOf(part.keys, source);
+  const result = resultOf(part, source);
+  return isColumn(result) ? result.map((cell) => [cell]) : result;
+}
+
+function rowsOf(keys: readonly string[], source: Source): CellValue[][] {
+  const columns = keys.map((key) => source.field(key));
+  return Array.from({ length: source.length }, (_, i) =>
+    columns.map((column) => column[i] ?? null),
+  );
+}
+
+function byNative(part: Extract<Expression, { is: "native" }>, source: Source): Result {
+  const [first] = part.args;
+  if (first?.is === "cells") {
+    const rows = rowsOf(first.keys, source).map((row) =>
+      row.filter((cell): cell is number => typeof cell === "number"),
+    );
+    return rows.map((row) => {
+      if (part.name === "COUNT") return row.length;
+      return row.length === 0
+        ? { error: "#DIV/0!" }
+        : row.reduce((sum, cell) => sum + cell, 0) / row.length;
+    });
+  }
+  const args = part.args.map((arg) => resultOf(arg, source));
+  return eachRow(source, (i) => native(part.name, (n) => at(args[n] ?? null, i), args.length));
+}
+
+function native(name: string, arg: (n: number) => CellValue, count: number): CellValue {
+  const all = () => Array.from({ length: count }, (_, n) => arg(n));
+  switch (name) {
+    case "IF": {
+      const test = arg(0);
+      return isCellError(test) ? test : arg(test === true ? 1 : 2);
+    }
+    case "ISNUMBER":
+      return typeof arg(0) === "number";
+    case "OR":
+    case "AND": {
+      const wrong = all().find(isCellError);
+      if (wrong) return wrong;
+      return name === "OR" ? all().includes(true) : !all().includes(false);
+    }
+    case "MAX": {
+      const wrong = all().find(isCellError);
+      return wrong ?? Math.max(...all().filter((cell): cell is number => typeof cell === "number"));
+    }
+    default:
+      throw new Error(`${name} is not known here`);
+  }
+}
+
+function operate(sign: string, left: CellValue, right: CellValue): CellValue {
+  if (isCellError(left)) return left;
+  if (isCellError(right)) return right;
+  if (sign === "=") {
+    if (isBlankCell(left) || isBlankCell(right))
+      // A cell left blank counts as 0 beside a number.
+      return (isBlankCell(left) && isBlankCell(right)) || (left === 0 && right === null);
+    return keyOf(left) === keyOf(right);
+  }
+  const [a, b] = [left ?? 0, right ?? 0];
+  if (typeof a !== "number" || typeof b !== "number") return noNumber;
+  switch (sign) {
+    case "<=":
+      return a <= b;
+    case "*":
+      return a * b;
+    case "-":
+      return a - b;
+    default:
+      return b === 0 ? { error: "#DIV/0!" } : a / b;
+  }
+}

@@ -1,0 +1,205 @@
+import { InputError } from "../../cells";
+import type { Values } from "../columns";
+import { plainName } from "../fit";
+import { attempt, type Job, type Maybe, valueIn, valueOrThrow } from "../read";
+import {
+  dwellingRate,
+  fanRate,
+  infiltration,
+  type RequiredRate,
+  readYesNo,
+  withDeficits,
+} from "../rules";
+import type { FanFacts } from "./fan-facts";
+
+/**
+ * What a dwelling gets of its fans, what it needs and what it still needs, and how that comes
+ * about; a step that does not apply is undefined.
+ */
+export interface DwellingFacts {
+  readonly name: string;
+  /** Row of the Dwellings table; −1 for a dwelling that only fans name. */
+  readonly row: number;
+  /** Rows of its fans. */
+  readonly fans: readonly number[];
+  readonly required: Maybe<RequiredRate>;
+  /** Sum of the rooms' deficits; undefined where the sheets do not ask for them. */
+  readonly deficits: { readonly sum: number; readonly unsure: boolean } | undefined;
+  readonly raised: Maybe<RequiredRate> | undefined;
+  readonly infiltration: Maybe<RequiredRate> | undefined;
+  /** What fans must move after everything else. */
+  readonly needed: Maybe<RequiredRate>;
+  /** The same as a number, that of the sheet where the rules give none; NaN for neither. */
+  readonly neededFlow: number;
+  /** The flows by which its continuous fans are judged, taken together. */
+  readonly provided: number;
+  readonly continuousFans: number;
+  /** A continuous fan is not measured or must be read again, or a fan's duty is not known. */
+  readonly isUnsure: boolean;
+  /** What is still needed, 0 where nothing is; NaN where what is needed is not known. */
+  readonly missing: number;
+  /**
+   * Whether `missing` is the last word: all is measured, and the dwelling has continuous fans.
+   * Without one it is ventilated by something that is not in the job.
+   */
+  readonly isTold: boolean;
+}
+
+/** The dwellings of a job: those listed, each row of the sheet; then those that only fans name. */
+export class AllDwellings {
+  private readonly fanRows = new Map<string, number[]>();
+  private readonly listed: (DwellingFacts | undefined)[] = [];
+  private strayed: readonly DwellingFacts[] | undefined;
+
+  constructor(
+    private readonly job: Job,
+    private readonly fans: FanFacts | undefined,
+  ) {
+    fans?.fans.table.texts("dwelling").forEach((name, i) => {
+      const rows = this.fanRows.get(plainName(name));
+      if (rows) rows.push(i);
+      else this.fanRows.set(plainName(name), [i]);
+    });
+  }
+
+  /** That of a row of the Dwellings table. */
+  at(row: number): DwellingFacts {
+    let facts = this.listed[row];
+    if (!facts) {
+      facts = this.make(this.job.tables.dwellings?.text("dwelling", row) ?? "", row);
+      this.listed[row] = facts;
+    }
+    return facts;
+  }
+
+  /** Each dwelling once, by its name; of a name listed twice the first row. */
+  all(): DwellingFacts[] {
+    const met = new Set<string>([""]);
+    const isNew = (name: string) => !met.has(plainName(name)) && met.add(plainName(name));
+    const names = this.job.tables.dwellings?.texts("dwelling") ?? [];
+    const listed = names.flatMap((name, row) => (isNew(name) ? [this.at(row)] : []));
+    this.strayed ??= [...this.fanRows.values()].flatMap(([first]) => {
+      const name = this.fans?.fans.table.text("dwelling", first as number) ?? "";
+      return isNew(name) ? [this.make(name, -1)] : [];
+    });
+    return [...listed, ...this.strayed];
+  }
+
+  /** A computed field of the Dwellings sheet in every row; undefined for those that only its definition tells. */
+  column(key: string): Values | undefined {
+    const { tables } = this.job;
+    const read = columnReaders[key];
+    if (!read) return undefined;
+    return Array.from({ length: tables.dwellings?.length ?? 0 }, (_, row) => {
+      const value = read(this.at(row));
+      return value === undefined || Number.isNaN(value) ? null : value;
+    });
+  }
+
+  private make(name: string, row: number): DwellingFacts {
+    const fans = this.fanRows.get(plainName(name)) ?? [];
+    const account = this.account(row, fans);
+    const stored = ["needed", "required"].map((key) => this.number(key, row));
+    const neededFlow =
+      valueIn(account.needed)?.rate ?? stored.find((value) => value > 0) ?? Number.NaN;
+    const got = this.continuous(fans);
+    return {
+      ...{ name, row, fans, ...account, neededFlow, ...got },
+      missing: Number.isNaN(neededFlow) ? Number.NaN : Math.max(0, neededFlow - got.provided),
+      isTold:
+        got.continuousFans > 0 &&
+        !got.isUnsure &&
+        !account.deficits?.unsure &&
+        !Number.isNaN(neededFlow),
+    };
+  }
+
+  private continuous(rows: readonly number[]) {
+    const sum = { provided: 0, continuousFans: 0, isUnsure: false };
+    for (const i of rows) {
+      const duty = this.fans?.fans.duty(i);
+      if (!this.fans || !duty || !("value" in duty)) sum.isUnsure = true;
+      else if (duty.value === "continuous" && !this.fans.fans.isAbsent(i)) {
+        const [flow, verdict] = [this.fans.judged(i), this.fans.verdict(i)];
+        sum.continuousFans++;
+        if (Number.isNaN(flow) || verdict === "retest") sum.isUnsure = true;
+        if (!Number.isNaN(flow)) sum.provided += flow;
+      }
+    }
+    return sum;
+  }
+
+  private number(key: string, row: number): number {
+    return row < 0 ? Number.NaN : (this.job.tables.dwellings?.number(key, row) ?? Number.NaN);
+  }
+
+  private account(row: number, fans: readonly number[]) {
+    const { settings, tables } = this.job;
+    const { system, method, work, weather } = settings;
+    const number = (key: string) => this.number(key, row);
+    const edition = () => {
+      if (!settings.edition) throw new InputError("no edition");
+      return settings.edition;
+    };
+    const required = attempt(() =>
+      dwellingRate(edition(), number("floor"), number("bedrooms"), system, method),
+    );
+    const deficits = this.asksForDeficits() ? this.sumOfDeficits(fans) : undefined;
+    const raised =
+      deficits && attempt(() => withDeficits(edition(), valueOrThrow(required).rate, deficits.sum));
+    const before = raised ?? required;
+    const leak50 = number("leak50");
+    const leakage =
+      leak50 > 0
+        ? attempt(() => {
+            if (weather === undefined)
+              throw new InputError("the Job sheet gives no weather and shielding factor");
+            const [floorArea, height] = [number("floor"), number("height")];
+            return infiltration(edition(), { leak50, floorArea, height, weather }, system);
+          })
+        : undefined;
+    const needed = leakage
+      ? attempt(() => {
+          const exposed = number("exposed");
+          const of = {
+            total: valueOrThrow(before).rate,
+            infiltration: valueOrThrow(leakage).rate,
+            exposedShare: Number.isNaN(exposed) ? 1 : exposed,
+            balanced: readYesNo("balanced", tables.dwellings?.text("balanced", row) ?? "") ?? false,
+            work,
+            floorArea: number("floor"),
+          };
+          return fanRate(edition(), of, system);
+        })
+      : before;
+    return { required, deficits, raised, infiltration: leakage, needed };
+  }
+
+  private asksForDeficits(): boolean {
+    const { fans, dwellings } = this.job.tables;
+    return (
+      ["deficit", "window"].some((key) => fans?.has(key)) ||
+      ["deficits", "raised"].some((key) => dwellings?.has(key))
+    );
+  }
+
+  private sumOfDeficits(fans: readonly number[]): { sum: number; unsure: boolean } {
+    const found = fans.map((i) => this.fans?.deficit(i)).filter((deficit) => deficit !== undefined);
+    return {
+      sum: found.reduce((sum, deficit) => sum + (valueIn(deficit)?.rate ?? 0), 0),
+      unsure: found.some((deficit) => !("value" in deficit)),
+    };
+  }
+}
+
+const rateOf = (maybe: Maybe<RequiredRate> | undefined) => maybe && valueIn(maybe)?.rate;
+
+const columnReaders: Readonly<Record<string, (facts: DwellingFacts) => number | undefined>> = {
+  required: ({ required }) => rateOf(required),
+  deficits: ({ deficits }) => deficits?.sum,
+  raised: ({ raised }) => rateOf(raised),
+  infiltration: (facts) => rateOf(facts.infiltration),
+  needed: ({ neededFlow }) => neededFlow,
+  provided: ({ provided }) => provided,
+  missing: ({ missing }) => missing,
+};

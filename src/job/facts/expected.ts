@@ -1,0 +1,34 @@
+import type { Field, Values } from "../columns";
+import { Columns, definedAs, type Job, type Table } from "../read";
+import { factsOf } from "./facts";
+
+const known = new WeakMap<Job, Columns>();
+
+/**
+ * What a computed column should hold, row by row, by its definition. Each rests on its neighbours
+ * as they are stored, so that one slip is found once; a neighbour that the sheet does not have is
+ * worked out.
+ */
+export function expectedIn(job: Job, table: Table, field: Field): Values {
+  let stored = known.get(job);
+  if (!stored) {
+    stored = storedColumns(job);
+    known.set(job, stored);
+  }
+  return definedAs(table.layout.kind, field.key, stored) ?? [];
+}
+
+function storedColumns(job: Job): Columns {
+  const { column, dwellings } = factsOf(job);
+  const stored: Columns = new Columns(job, (kind, key) => {
+    if (job.tables[kind]?.has(key)) return undefined;
+    if (kind !== "dwellings" || key !== "needed")
+      return column(kind, key) ?? definedAs(kind, key, stored);
+    // Where nothing raises or lowers it, what is needed is what is required.
+    return stored.of(kind, "required").map((required, row) => {
+      const { raised, infiltration, neededFlow } = dwellings.at(row);
+      return raised || infiltration ? neededFlow : required;
+    });
+  });
+  return stored;
+}

@@ -1,0 +1,162 @@
+import { type CellValue, InputError, isBlankCell } from "../../cells";
+import type { Budget } from "../../spread";
+import type { Values } from "../columns";
+import {
+  attempt,
+  Columns,
+  definedAs,
+  type FanRows,
+  type Job,
+  type Maybe,
+  valueIn,
+  valueOrThrow,
+} from "../read";
+import {
+  deficitOf,
+  type Judging,
+  type RequiredRate,
+  readYesNo,
+  type Verdict,
+  verdicts,
+} from "../rules";
+import { areaLimitOf } from "./area-limit";
+import { fanBudget } from "./fan-budget";
+import { secondArea, type TwoOpenings, twoOpeningsOf } from "./two-openings";
+
+/** A fan's flow at the density at hand and at standard air; NaN where it cannot be told. */
+export interface FanAir {
+  readonly actual: number;
+  readonly standard: number;
+}
+
+/**
+ * What is known of each fan of a job, worked out from what was typed and measured: each once, when
+ * it is first asked for. Checks, pane, records and reports take it from here.
+ */
+export class FanFacts {
+  private readonly budgets = new Map<number, Budget | undefined>();
+  private readonly judgings = new Map<Judging, readonly (Verdict | undefined)[]>();
+
+  constructor(
+    private readonly job: Job,
+    readonly fans: FanRows,
+    /** Every computed column, worked out. */
+    private readonly columns: Columns,
+  ) {}
+
+  /** The flow that the job judges; NaN where none was measured or where it cannot be worked out. */
+  judged(i: number): number {
+    return this.number("judged", i);
+  }
+
+  air(i: number): FanAir {
+    return { actual: this.number("actual", i), standard: this.number("standard", i) };
+  }
+
+  /** The least rate of the row's room: by the job's edition, or as stored; NaN for neither. */
+  required(i: number): number {
+    return this.fans.requiredNumber(i);
+  }
+
+  /** The budget of the measured flow; undefined where nothing usable was measured. */
+  budget(i: number): Budget | undefined {
+    if (!this.budgets.has(i)) this.budgets.set(i, fanBudget(this.job.settings, this.fans, i));
+    return this.budgets.get(i);
+  }
+
+  /** Standard spread of the flow; NaN where it is not known. */
+  spread(i: number): number {
+    return this.budget(i)?.u ?? Number.NaN;
+  }
+
+  /** The chance that the flow truly meets its rate; NaN where it cannot be told. */
+  chance(i: number): number {
+    return this.number("chance", i);
+  }
+
+  /**
+   * The verdict on a fan by the job's own way of judging, or by another; undefined where no rate is
+   * known, and where a flow was measured but not the one that the job judges.
+   */
+  verdict(i: number, judging: Judging = this.job.settings.judging): Verdict | undefined {
+    let found = this.judgings.get(judging);
+    if (!found) {
+      const job = { ...this.job, settings: { ...this.job.settings, judging } };
+      const columns = new Columns(job, (kind, key) =>
+        key === "verdict" ? undefined : this.columns.of(kind, key),
+      );
+      const values = definedAs("fans", "verdict", columns) ?? [];
+      found = values.map((value) =>
+        isBlankCell(value) ? "not measured" : verdicts.find((verdict) => verdict === value),
+      );
+      this.judgings.set(judging, found);
+    }
+    // A reversed pressure gives no flow, yet it was measured: it wants another reading.
+    const isReversed = this.fans.status[i] === "reversed" && !this.fans.isByInstrument(i);
+    return isReversed ? "retest" : found[i];
+  }
+
+  /** What the room lacks under the alternative for existing dwellings; undefined on other rows. */
+  deficit(i: number): Maybe<RequiredRate> | undefined {
+    const { fans } = this;
+    const { edition, system } = this.job.settings;
+    const duty = valueIn(fans.duty(i));
+    if (duty !== "on demand") return undefined;
+    return attempt(() => {
+      if (!edition) throw new InputError("no edition");
+      const flow = fans.isAbsent(i) ? 0 : this.judged(i);
+      const window = readYesNo("window", fans.table.text("window", i)) ?? false;
+      return deficitOf(edition, valueOrThrow(fans.room(i)), flow, window, system);
+    });
+  }
+
+  /** The flow without the box from two readings; undefined where the row has one. */
+  twoOpenings(i: number): Maybe<TwoOpenings> | undefined {
+    return twoOpeningsOf(this.job.settings, this.fans, i);
+  }
+
+  /** The area of the second openings; NaN where it is not known. */
+  secondArea(i: number): number {
+    return valueIn(attempt(() => secondArea(this.fans, i))) ?? Number.NaN;
+  }
+
+  private number(key: string, i: number): number {
+    const value = this.columns.of("fans", key)[i];
+    return typeof value === "number" ? value : Number.NaN;
+  }
+
+  /** The fields that more than their definition goes into; undefined for others. */
+  column(key: string): Values | undefined {
+    const { fans } = this;
+    switch (key) {
+      case "area":
+      case "pressure":
+      case "constant":
+      case "flow":
+        return Array.from(fans[key], numberOrNull);
+      case "status":
+        return fans.status.map((status, i) => (fans.isByInstrument(i) ? null : (status ?? null)));
+      case "areaLimit":
+        return this.each((i) => valueIn(attempt(() => areaLimitOf(fans, i))) ?? null);
+      case "spread":
+        return this.each((i) => this.budget(i)?.u ?? null);
+      case "expanded":
+        return this.each((i) => this.budget(i)?.expanded ?? null);
+      case "required":
+        return this.each((i) => numberOrNull(fans.requiredNumber(i)));
+      case "deficit":
+        return this.each((i) => {
+          const deficit = this.deficit(i);
+          return (deficit && valueIn(deficit)?.rate) ?? null;
+        });
+      default:
+        return undefined;
+    }
+  }
+
+  private each(value: (i: number) => CellValue): Values {
+    return Array.from({ length: this.fans.length }, (_, i) => value(i));
+  }
+}
+
+const numberOrNull = (value: number): number | null => (Number.isNaN(value) ? null : value);
