@@ -1,3 +1,4 @@
+import { useWorksheetFunctions } from "../src/job";
 import { airDensityOf, airFactorOf, flowConstantOf, standardFlowOf } from "./air";
 import {
   balancedRateOf,
@@ -72,3 +73,5 @@ export const implementations: Readonly<Record<string, (...args: never[]) => unkn
   SOURCE: sourceOf,
   EDITIONS: editionsOf,
 };
+
+useWorksheetFunctions(implementations);

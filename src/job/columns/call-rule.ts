@@ -1,11 +1,20 @@
-import { implementations } from "../../../functions/implementations";
 import type { CellValue } from "../../cells";
+
+type Calls = Readonly<Record<string, (...args: never[]) => unknown>>;
+
+let calls: Calls = {};
+
+/** Hands over the worksheet functions, which stand above the job and are called by what a field is. */
+export function useWorksheetFunctions(functions: Calls): void {
+  calls = functions;
+}
 
 /** A worksheet function of ours on whole columns; an error where the call as a whole fails. */
 export function callRule(id: string, args: readonly unknown[]): CellValue | CellValue[][] {
+  const call = calls[id] as ((...args: unknown[]) => unknown) | undefined;
+  if (!call) throw new Error(`the worksheet function ${id} was not handed over`);
   try {
-    const given = (implementations[id] as (...args: unknown[]) => unknown)(...args) as unknown[][];
-    return given.map((row) => row.map(cellOf));
+    return (call(...args) as unknown[][]).map((row) => row.map(cellOf));
   } catch (error) {
     return cellOf(error);
   }

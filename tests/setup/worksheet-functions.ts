@@ -1,0 +1,2 @@
+// What a computed field is calls the worksheet functions, which a host loads first.
+import "../../functions";
