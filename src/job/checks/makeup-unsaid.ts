@@ -1,6 +1,7 @@
 import { shown } from "../../cells";
 import { unitOf } from "../columns";
-import { attempt, isKitchen, makeupAsked, mostFlow, valueIn } from "../read";
+import { isKitchen, makeupAsked, mostFlow } from "../facts";
+import { attempt, valueIn } from "../read";
 import { makeupAir } from "../rules";
 import type { Check } from "./check";
 
