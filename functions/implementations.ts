@@ -1,4 +1,4 @@
-import { useWorksheetFunctions } from "../src/job";
+import { handOverFunctions } from "../src/job";
 import { airDensityOf, airFactorOf, flowConstantOf, standardFlowOf } from "./air";
 import {
   balancedRateOf,
@@ -74,4 +74,4 @@ export const implementations: Readonly<Record<string, (...args: never[]) => unkn
   EDITIONS: editionsOf,
 };
 
-useWorksheetFunctions(implementations);
+handOverFunctions(implementations);

@@ -5,7 +5,7 @@ type Calls = Readonly<Record<string, (...args: never[]) => unknown>>;
 let calls: Calls = {};
 
 /** Hands over the worksheet functions, which stand above the job and are called by what a field is. */
-export function useWorksheetFunctions(functions: Calls): void {
+export function handOverFunctions(functions: Calls): void {
   calls = functions;
 }
 
