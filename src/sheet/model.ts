@@ -53,7 +53,11 @@ export class SheetModel {
     options: ModelOptions = {},
   ) {
     this.book = new Book(workbook, options.now ?? (() => new Date()));
-    this.programs = new Programs(this.book, functions, options.blank ?? "usual");
+    this.programs = new Programs(
+      this.book,
+      functions,
+      options.blank === undefined ? "usual" : options.blank,
+    );
   }
 
   value(sheet: string, row: number, col: number): CellValue {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { FunctionParameter, WorksheetFunction } from "../../functions";
-import { desk } from "./book";
+import { SheetModel } from "../../src/sheet";
+import { book, desk } from "./book";
 
 type Part = Partial<FunctionParameter>;
 
@@ -135,5 +136,12 @@ describe("our worksheet functions", () => {
       { functions: [short.made, long.made] },
     );
     expect(own.values("B1:B2")).toEqual([["long"], ["short"]]);
+  });
+
+  it.each([0, null, ""] as const)("get a blank as %j where a test asks for that", (blank) => {
+    const { made, calls } = recorder("TAKE", [{}, matrix]);
+    const workbook = book({ A1: 1, B1: "=FANROW.TAKE(A9,A1:A2)" });
+    new SheetModel(workbook, [made], { blank }).recalculateAll();
+    expect(calls[0]).toEqual([blank, [[1], [blank]]]);
   });
 });

@@ -69,7 +69,7 @@ describe("the command that writes the manifest for an address", () => {
   it("rewrites the manifest and every help address in the built site", () => {
     const { code, say } = command([own], root, site);
     expect([code, say]).toEqual([0, expect.stringContaining("manifest.xml")]);
-    expect(readFileSync(join(site, "manifest.xml"), "utf8")).toContain(`${own}functions.js"`);
+    expect(readFileSync(join(site, "manifest.xml"), "utf8")).toContain(`${own}functions.js?v=`);
     const { functions } = JSON.parse(readFileSync(join(site, "functions.json"), "utf8")) as {
       functions: { helpUrl: string }[];
     };

@@ -72,6 +72,8 @@ export function writeReport(rows: readonly (readonly string[])[]): Promise<void>
     const range = sheet.getRange("A1").getResizedRange(rows.length - 1, headings.length - 1);
     range.numberFormat = rows.map((row) => row.map(() => "@"));
     range.values = rows.map((row) => [...row]);
+    sheet.getRange("A:A").format.columnWidth = 320;
+    sheet.getRange("C:D").format.columnWidth = 180;
     sheet.activate();
     await book.sync();
   });

@@ -6,10 +6,10 @@ import { resources } from "./checks/resources";
 import { ribbon } from "./checks/ribbon";
 import { runtime } from "./checks/runtime";
 import { structure } from "./checks/structure";
-import { urls } from "./checks/urls";
+import { urls, versionedUrls } from "./checks/urls";
 import { type Element, parseXml } from "./xml";
 
-const checks = [identity, structure, urls, resources, runtime, parts, ribbon];
+const checks = [identity, structure, urls, versionedUrls, resources, runtime, parts, ribbon];
 
 export interface CheckOptions {
   /** Names given to `Office.actions.associate`; those of the pane's page where left out. */

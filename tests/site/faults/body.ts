@@ -3,6 +3,13 @@ import type { Fault } from "./fault";
 /** Faults in the overrides and resources of a manifest. */
 export const inBody: readonly Fault[] = [
   [
+    "a script whose URL keeps an older version",
+    "functions.js?v=",
+    "functions.js?v=0.",
+    "Functions.Script.Url",
+    "does not name the version",
+  ],
+  [
     "a resid that leads nowhere",
     '<Namespace resid="Functions.Namespace" />',
     '<Namespace resid="Functions.Names" />',
@@ -54,15 +61,15 @@ export const inBody: readonly Fault[] = [
   ],
   [
     "a script that is not built",
-    'functions.js"',
-    'function.js"',
+    "functions.js?v",
+    "function.js?v",
     "Functions.Script.Url",
     "function.js",
   ],
   [
     "metadata over http",
-    "https://localhost:3443/functions.json",
-    "http://localhost:3443/functions.json",
+    "https://localhost:3443/functions.json?v",
+    "http://localhost:3443/functions.json?v",
     "Functions.Metadata.Url",
     "https",
   ],

@@ -12,6 +12,21 @@ const urlElements = new Set([
   "AppDomain",
 ]);
 
+/**
+ * Excel keeps functions.js and functions.json for up to a day: their URLs carry the version, so that a new
+ * one is fetched at once.
+ */
+export const versionedUrls: Check = ({ root }) => {
+  const version = [...within(root)].find((each) => each.name === "Version")?.text.trim() ?? "";
+  return [...within(root)].flatMap((element) => {
+    const url = element.name === "Url" ? (element.attributes.get("DefaultValue") ?? "") : "";
+    const isOld = /\/functions\.js(on)?(\?|$)/.test(url) && !url.endsWith(`?v=${version}`);
+    return isOld
+      ? [`${label(element)}: ${url} does not name the version; end it with ?v=${version}`]
+      : [];
+  });
+};
+
 /** Every URL is https, begins with the site's address and names a file that was built. */
 export const urls: Check = ({ root, address, builtFiles }) => {
   const found: string[] = [];
