@@ -4,7 +4,7 @@ import type { Audit } from "./audit";
 import { auditColumn } from "./audit-column";
 import { auditRanges } from "./audit-ranges";
 import { Shapes } from "./formula-shape";
-import { auditFar, auditHidden } from "./hidden";
+import { auditFar, auditHidden, auditHiddenSheet } from "./hidden";
 import { isOwnSheet, Places, toldCells } from "./places";
 import { scanSheet } from "./sheet-scan";
 import { auditTexts } from "./texts";
@@ -50,6 +50,7 @@ export function auditFormulas(
   for (const scan of scans.values()) {
     auditTexts(audit, scan);
     auditHidden(audit, scan);
+    auditHiddenSheet(audit, scan);
     auditFar(audit, scan);
   }
   return found;

@@ -3,6 +3,23 @@ import { jobTitle, listed, type SheetFit } from "../job";
 import type { Audit } from "./audit";
 import { held, type SheetScan } from "./sheet-scan";
 
+/** A hidden sheet of the job, and any with numbers that no menu brings to view. */
+export function auditHiddenSheet(audit: Audit, { grid, columns }: SheetScan): void {
+  const { name, hiddenSheet } = grid;
+  const [first] = columns.filter(({ numbers }) => numbers > 0);
+  if (!hiddenSheet || !first || (hiddenSheet === "hidden" && !audit.places.fitOf(name))) return;
+  const numbers = columns.reduce((sum, column) => sum + column.numbers, 0);
+  const row = first.codes.indexOf(held.number);
+  audit.add("sheet-hidden", name, row, first.col, {
+    what:
+      hiddenSheet === "hidden"
+        ? `the sheet ${name} is hidden and holds ${numbers} numbers`
+        : `the sheet ${name}, with ${numbers} numbers, is hidden so that no menu shows it`,
+    effect: "A reader does not see it, and what draws on it cannot be followed.",
+    mend: "Show the sheet, or say in the job's notes what it is for.",
+  });
+}
+
 /** Hidden rows and columns in which the job's data stands: one finding a sheet for each. */
 export function auditHidden(audit: Audit, scan: SheetScan): void {
   const { name } = scan.grid;

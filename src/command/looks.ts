@@ -5,8 +5,10 @@ import type { Sheet } from "../workbook";
 /** What is known of a sheet's cells besides what they hold: what is hidden, merged, formatted as text. */
 export function looksOf(
   sheet: Sheet,
-): Required<Pick<Grid, "hiddenRow" | "hiddenCol" | "isTextFormat" | "merges">> {
+): Required<Pick<Grid, "hiddenRow" | "hiddenCol" | "isTextFormat" | "merges">> &
+  Pick<Grid, "hiddenSheet"> {
   return {
+    hiddenSheet: sheet.state === "visible" ? undefined : sheet.state,
     merges: sheet.merges.flatMap((text) => rectangleOf(text) ?? []),
     hiddenRow: (row) => sheet.isHiddenRow(row),
     hiddenCol: (col) => sheet.isHiddenCol(col),

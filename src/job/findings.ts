@@ -172,6 +172,9 @@ export const findingKinds = {
   "register-house": { title: "house pressure off", severity: "doubtful" },
   "register-repeat": { title: "pan readings apart", severity: "result" },
   "register-leaks": { title: "register leaks", severity: "result" },
+  "setting-unusual": { title: "setting wider than usual", severity: "doubtful" },
+  "readings-copied": { title: "readings of another dwelling", severity: "doubtful" },
+  "sheet-hidden": { title: "hidden sheet with readings", severity: "doubtful" },
   "setting-wrong": { title: "setting unusable", severity: "wrong" },
   "sheet-missing": { title: "sheet or column not found", severity: "missing" },
 } as const satisfies Record<string, KindEntry>;

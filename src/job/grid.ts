@@ -5,6 +5,8 @@ import type { ReadGrid, ReadWorkbook } from "../reading";
 export interface Grid extends ReadGrid {
   /** The first cell that stands so far beyond these rows and columns that it was left out. */
   readonly beyond?: { readonly row: number; readonly col: number } | null;
+  /** How well the sheet itself is hidden; left out where it is in view or the host does not tell. */
+  readonly hiddenSheet?: "hidden" | "veryHidden" | undefined;
   /** Whether a column is hidden; left out where the host does not tell. */
   readonly hiddenCol?: (col: number) => boolean;
   /** Whether a cell is formatted as text, so that a formula typed there stays text. */

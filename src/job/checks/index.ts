@@ -28,6 +28,7 @@ import { checkSettings } from "./settings";
 import { checkSmallHoles } from "./small-holes";
 import { checkStaleValues } from "./stale-values";
 import { checkTwoOpenings } from "./two-openings";
+import { checkReadingsCopied, checkWideWindow } from "./unseen";
 import { checkWhoAndWhen } from "./who-and-when";
 import { checkWholeHouse } from "./whole-house";
 
@@ -65,5 +66,7 @@ export const checks: readonly Check[] = [
   checkStaleValues,
   checkRegisters,
   checkNotes,
+  checkWideWindow,
+  checkReadingsCopied,
   checkWhoAndWhen,
 ];
