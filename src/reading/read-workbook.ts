@@ -46,7 +46,13 @@ export function readWorkbook(
       .flatMap(({ listings }) => listings.map(({ cells }) => cells.grid.name)),
   );
   const toTurn = sheets.filter(
-    (cells) => !lawful.has(cells.grid.name) && cells.rows <= longestTurned && cells.rows > 2,
+    (cells) =>
+      !lawful.has(cells.grid.name) &&
+      cells.rows <= longestTurned &&
+      cells.rows > 2 &&
+      // A list of openings is none of fans, whichever way it is turned.
+      openings.filter(({ place }) => place.sheet === cells.grid.name).length <
+        (cells.rows - 1) * 0.6,
   );
   const turned = read(
     poolSections(toTurn.flatMap((cells) => findSections(cells.turn(), book).flatMap(cutCards))),
