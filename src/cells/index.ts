@@ -25,7 +25,7 @@ export {
   splitAddress,
 } from "./address";
 export { InputError } from "./input-error";
-export { fixed, formulaNumber, numberText, shown, significant } from "./number-text";
+export { fixed, formulaNumber, numberText, shown, shownApart, significant } from "./number-text";
 export {
   around,
   holdsCell,

@@ -19,6 +19,13 @@ export function shown(value: number): string {
   return fixed(value, magnitude >= 1 || magnitude === 0 ? 1 : magnitude >= 0.1 ? 2 : 3);
 }
 
+/** Two numbers that differ, each with as many decimals as it takes to show that. */
+export function shownApart(a: number, b: number): [string, string] {
+  for (let decimals = 1; decimals < 6 && a !== b; decimals++)
+    if (fixed(a, decimals) !== fixed(b, decimals)) return [fixed(a, decimals), fixed(b, decimals)];
+  return [shown(a), shown(b)];
+}
+
 /** A number in a formula: fifteen digits at most, as a spreadsheet keeps them. */
 export function formulaNumber(value: number): string {
   return String(Number(value.toPrecision(15))).replace("e", "E");

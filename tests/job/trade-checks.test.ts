@@ -175,3 +175,14 @@ describe("words that neither alarm nor mislead", () => {
     expect(found?.what).toMatch(/asks no exhaust rate of a utility: none required/i);
   });
 });
+
+describe("a flow that is short by a little", () => {
+  it("is shown with enough digits to tell it from its rate", () => {
+    // 24 in² at 3.788 Pa and 1.07 is 49.981 cfm.
+    const [found] = whatOf(
+      "flow-short",
+      jobWith({ "Box pressure (Pa)": 3.788, "Flow (cfm)": 49.98 }),
+    );
+    expect(found?.what).toMatch(/49\.98 cfm is short of the required 50 cfm by 0\.02/);
+  });
+});

@@ -1,4 +1,4 @@
-import { shown } from "../../cells";
+import { shown, shownApart } from "../../cells";
 import { unitOf } from "../columns";
 import { factsOf } from "../facts";
 import type { Job } from "../read";
@@ -14,10 +14,11 @@ export const checkFanRates: Check = (job, report) => {
   const field = judgedField(job);
   for (let i = 0; i < fans.length; i++) {
     const [flow, required, verdict] = [facts.judged(i), facts.required(i), facts.verdict(i)];
-    const said = `${shown(flow)} ${unit}${judgedWords[job.settings.judgeBy]}`;
+    const [own, least] = shownApart(flow, required);
+    const said = `${own} ${unit}${judgedWords[job.settings.judgeBy]}`;
     if (verdict === "too close to call")
       report.at("flow-close", fans.table, field, i, fans.label(i), {
-        what: `${said} against ${shown(required)} ${unit}: the chance of truly meeting it is ${shown(100 * facts.chance(i))} %`,
+        what: `${said} against ${least} ${unit}: the chance of truly meeting it is ${shown(100 * facts.chance(i))} %`,
         effect: `The job asks for ${shown(100 * job.settings.chance)} %: neither "meets" nor "short" can be said.`,
         mend: "Measure with a smaller spread (a pressure of 3 to 6 Pa, more readings, a proved constant), or raise the flow.",
       });
@@ -26,16 +27,19 @@ export const checkFanRates: Check = (job, report) => {
     if (deficit && "value" in deficit) {
       const { rate, source } = deficit.value;
       report.at("deficit-carried", fans.table, field, i, fans.label(i), {
-        what: `${said} is short of ${shown(required)} ${unit}; the room's deficit is ${shown(rate)}`,
+        what: `${said} is short of ${least} ${unit}; the room's deficit is ${shown(rate)}`,
         effect:
           rate > 0
             ? `The alternative for existing buildings lets it stay: a part of it is added to the dwelling's rate (${source.work}, ${source.clause}).`
             : "The openable window makes up for it under the alternative for existing buildings.",
-        mend: "Mend or replace the fan, or see that the dwelling's continuous flow carries the deficit.",
+        mend:
+          rate > 0
+            ? "Mend or replace the fan, or see that the dwelling's continuous flow carries the deficit."
+            : "Nothing to mend under this alternative; see that the window opens.",
       });
     } else
       report.at("flow-short", fans.table, field, i, fans.label(i), {
-        what: `${said} is short of the required ${shown(required)} ${unit} by ${shown(required - flow)}`,
+        what: `${said} is short of the required ${least} ${unit} by ${shown(required - flow)}`,
         effect: "The room does not get the rate that the edition asks for.",
         mend: "Look for a crushed or long duct, a stuck damper, a blocked terminal or a low speed setting; mend, then test again.",
       });
