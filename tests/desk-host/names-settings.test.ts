@@ -8,7 +8,7 @@ describe("Names", () => {
   it("are added for ranges and formulas, read and removed", async () => {
     const host = openDesk({ Data: rows([3, 4]) });
     host.userEnters("Data", 1, 0, "=SUM(Readings)+Twice");
-    expect(host.value("Data", 1, 0)).toEqual(expect.objectContaining({ error: "#N/A" }));
+    expect(host.value("Data", 1, 0)).toEqual(expect.objectContaining({ error: "#NAME?" }));
     await Excel.run(async (context) => {
       const { names, worksheets } = context.workbook;
       const sheet = worksheets.getItem("Data");
