@@ -1,8 +1,15 @@
 /** Text on its way into and out of XML. */
 
-/** For element content. A bare CR would be read back as LF, so it is written as a character reference. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters no XML can hold
+const noXml = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uFFFE\uFFFF]|\p{Surrogate}/gu;
+
+/**
+ * For element content. A bare CR would be read back as LF, so it is written as a character
+ * reference; what XML cannot hold, and no mark was written for, is left out.
+ */
 export function escapeText(text: string): string {
   return text
+    .replace(noXml, "")
     .replaceAll("&", "&amp;")
     .replaceAll("<", "&lt;")
     .replaceAll(">", "&gt;")

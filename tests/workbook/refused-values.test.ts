@@ -123,3 +123,13 @@ describe("Packages of an odd make", () => {
     expect(performance.now() - start).toBeLessThan(5_000);
   });
 });
+
+describe("Control characters", () => {
+  it("in the page header of a sheet are left out, so that what is written can be read", () => {
+    const workbook = Workbook.create();
+    workbook.addSheet("Record", { rows: [[{ value: "a\u001bb" }]] });
+    workbook.sheets[0]?.arrange({ page: { footer: { left: "Job \u001b\u0007\ud800 5" } } });
+    const again = Workbook.open(workbook.save());
+    expect(again.sheets[0]?.cell(0, 0)?.value).toBe("a\u001bb");
+  });
+});
