@@ -1,10 +1,10 @@
 /**
- * The worksheet functions: thin shells over `src/job`, and the metadata generated from their
+ * The worksheet functions: thin shells over `src/rules`, and the metadata generated from their
  * comments. `worksheetFunctions` is what a host other than Excel calls.
  */
 import type { FunctionParameter, WorksheetFunction } from "./function";
 import metadata from "./functions.json";
-import { implementations } from "./implementations";
+import * as made from "./made";
 
 export type { FunctionParameter, WorksheetFunction } from "./function";
 
@@ -19,6 +19,8 @@ interface MetadataParameter {
   optional?: boolean;
   repeating?: boolean;
 }
+
+const implementations = made as Readonly<Record<string, (...args: never[]) => unknown>>;
 
 /** Every function with its metadata, in the order of functions.json. */
 export const worksheetFunctions: readonly WorksheetFunction[] = metadata.functions.map((entry) => {

@@ -1,45 +1,31 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { generateCustomFunctionsMetadata } from "custom-functions-metadata";
-
-const folder = join(import.meta.dirname, "..");
-
-/** The files that hold worksheet functions. */
-export const functionFiles = [
-  "openings.ts",
-  "flow.ts",
-  "range.ts",
-  "required.ts",
-  "judging.ts",
-  "spread.ts",
-  "unboxed.ts",
-  "pairs.ts",
-  "working.ts",
-  "air.ts",
-  "instruments.ts",
-  "pan.ts",
-  "estimate.ts",
-  "reading-along.ts",
-  "dwelling.ts",
-  "equipment.ts",
-];
+import { shells } from "./lists";
 
 /** The committed metadata that Excel loads. */
-export const metadataFile = join(folder, "functions.json");
+export const metadataFile = join(import.meta.dirname, "../functions.json");
+
+/** The ids of the committed metadata, in the order in which they were released. */
+export function releasedIds(): string[] {
+  const { functions } = JSON.parse(committedMetadata()) as { functions: { id: string }[] };
+  return functions.map(({ id }) => id);
+}
 
 /**
  * The text of functions.json, from the comments of the functions. Throws on any complaint of the
  * generator (its own command line tool reports success all the same).
  */
 export async function generateMetadata(
-  files: readonly string[] = functionFiles.map((file) => join(folder, file)),
+  files: readonly string[] = [...shells(releasedIds()).values()],
 ): Promise<string> {
   const result = await generateCustomFunctionsMetadata([...files]);
   if (result.errors.length > 0)
     throw new Error(`the function comments do not do:\n${result.errors.join("\n")}`);
   const metadata = JSON.parse(result.metadataJson) as Record<string, unknown>;
   // Lets one bad cell in a range arrive as an error value instead of failing the whole call.
-  const complete = { allowErrorForDataTypeAny: true, ...metadata };
+  const { allowCustomDataForDataTypeAny: _, ...rest } = metadata;
+  const complete = { allowErrorForDataTypeAny: true, ...rest };
   return `${JSON.stringify(complete, null, 2)}\n`;
 }
 

@@ -84,4 +84,3 @@ export {
 } from "./read";
 export * from "./rules";
 export { listed } from "./words";
-export * from "./working";

@@ -1,9 +1,9 @@
 import { type WorksheetFunction, worksheetFunctions } from "../../functions";
 import { cellName, type Place, parseRectangle, type Spot } from "../cells";
+import { hasNativeForm, NoNativeForm, ruleFor } from "../rules";
 import { type Cell, Workbook } from "../workbook";
 import { Aids } from "./aids";
-import { textFunctions } from "./functions";
-import { Left, type LeftCell } from "./left";
+import type { LeftCell } from "./left";
 import { callsOurs, type Node, type Nodes, nodesOf } from "./rewrite/nodes";
 import { Places } from "./rewrite/places";
 import { Rewriter, type Shared } from "./rewrite/rewriter";
@@ -100,7 +100,7 @@ class Copying {
       }
       if (callsOurs(formula)) this.replaced++;
     } catch (problem) {
-      if (!(problem instanceof Left)) throw problem;
+      if (!(problem instanceof NoNativeForm)) throw problem;
       this.keepValues(sheet, cell, problem.message);
     }
   }
@@ -113,7 +113,7 @@ class Copying {
   ): void {
     const { top, left, bottom, right } = parseRectangle(arrayRef);
     if ((bottom - top + 1) * (right - left + 1) > mostFilled)
-      throw new Left(`an array formula over ${arrayRef}, more than ${mostFilled} cells`);
+      throw new NoNativeForm(`an array formula over ${arrayRef}, more than ${mostFilled} cells`);
     const sheet = this.sheet(home.sheet);
     const texts: { row: number; col: number; text: string }[] = [];
     for (let row = top; row <= bottom; row++)
@@ -145,6 +145,12 @@ function callsText(nodes: Nodes): boolean {
   return nodes.some((node: Node) => {
     if (node.kind === "group") return callsText(node.nodes);
     if (node.kind === "token") return false;
-    return (node.id !== undefined && textFunctions.has(node.id)) || node.args.some(callsText);
+    return (node.id !== undefined && givesText(node.id)) || node.args.some(callsText);
   });
+}
+
+/** A text to read, for which there is no native form: the copy keeps the text. */
+function givesText(id: string): boolean {
+  const rule = ruleFor(id);
+  return rule !== undefined && !hasNativeForm(rule);
 }

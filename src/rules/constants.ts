@@ -20,3 +20,9 @@ export const usualConstantSpread = 2;
 
 /** Days for which a check of a box or an instrument holds: common practice. */
 export const usualInterval = 365;
+
+/** One opening is good for about this window, Pa. */
+export const usualWindow = { low: 1, high: 8 } as const;
+
+/** The chance asked for where a guard names none. */
+export const usualGuardChance = 0.95;

@@ -1,35 +1,92 @@
-/** The trade's rules for one reading, room or dwelling: editions applied through formulas. */
-export * from "./air";
-export * from "./balanced";
+/**
+ * The trade's rules, each with its arguments, work, sums, source and words: one file a worksheet
+ * function. What a function gives, how it is explained, its native form and its help come from it.
+ */
+export {
+  type AirReading,
+  type AirView,
+  airRanges,
+  airState,
+  airViews,
+  densityRange,
+  seaLevel,
+  usualAir,
+  weather,
+} from "./air/air";
+export { call, explainCall, isByRow, ruleFor, rules } from "./call";
 export * from "./constants";
-export * from "./deficit";
-export * from "./design-match";
-export * from "./device-flow";
-export * from "./duct";
-export * from "./dwelling-rate";
-export * from "./efficacy";
-export * from "./expected-opening";
-export * from "./fan-rate";
-export * from "./fan-size";
-export * from "./flow-budget";
-export * from "./infiltration";
+export type { Argument, Arguments } from "./contract/argument";
+export { type At, type CallWorking, callLines, callText } from "./contract/explain";
+export type { Example, ExampleArgument, ExampleCell, Help } from "./contract/help";
+export type { Rule } from "./contract/rule";
+export { flowUnit, type RequiredRate, type Ruling } from "./contract/ruling";
+export { type SaidSource, type SaidSum, sumLines } from "./contract/say";
+export { sourceText, verifyNote } from "./contract/source-text";
+export { readYesNo } from "./contract/yes-no";
+export { rateIfBalanced } from "./credits/balanced-rate";
+export { deficitOf } from "./credits/deficit";
+export { withDeficits } from "./credits/deficit-rate";
+export { fanRate, type Work, works } from "./credits/fan-rate";
+export { infiltration } from "./credits/infiltration";
+export { rateWhileOn } from "./credits/on-rate";
+export { type DesignMatch, designMatch, type Match, matches } from "./equipment/design-match";
+export { longestDuct } from "./equipment/duct-limit";
+export { type FanSize, fanSize } from "./equipment/fan-size";
+export { makeupAir } from "./equipment/makeup-air";
+export { loudest } from "./equipment/max-sone";
+export { leastEfficacy } from "./equipment/min-efficacy";
+export { aimedPressure } from "./flow/aimed-pressure";
+export { expectedOpening } from "./flow/expected-opening";
+export { type NextOpening, nextOpening } from "./flow/next-opening";
+export {
+  type RangeStatus,
+  rangeStatus,
+  rangeStatusColumn,
+  rangeStatuses,
+} from "./flow/range-status";
 export * from "./instrument";
 export * from "./instruments";
-export * from "./makeup-air";
-export * from "./next-opening";
-export * from "./numbers";
-export * from "./openings-label";
-export * from "./pan";
+export { deviceFlow } from "./instruments/device-flow";
+export { type DeviceLimits, deviceBudget } from "./instruments/device-spread";
+export {
+  type PanReading,
+  type PanStatus,
+  panReading,
+  panStatus,
+  panStatuses,
+  usualPan,
+} from "./instruments/pan-status";
+export { type Guard, readStatus, type Verdict, verdictColumn, verdicts } from "./judging/verdict";
+export * as helps from "./made/help";
+export {
+  compared,
+  comparedText,
+  type NameKindId,
+  nameKinds,
+  numberOfName,
+  numberOfSpelling,
+} from "./native/names";
+export type { NativeCall, Operand, Part } from "./native/native-call";
+export { hasNativeForm, nativeFormula } from "./native/native-formula";
+export { NoNativeForm } from "./native/no-native-form";
+export type { OpeningList } from "./native/opening-list";
+export type { Table, TableCell, TableMaker } from "./native/table";
+export { digits, endless, quoted, sumOver, wrong } from "./native/text";
+export {
+  areaOf,
+  type Opening,
+  OpeningsError,
+  openingsNamed,
+  splitLabels,
+} from "./openings/openings-label";
 export * from "./proof";
-export * from "./range-status";
 export * from "./reach";
-export * from "./room-rate";
-export type { Ruling } from "./ruling";
-export * from "./run-time";
+export { everyEdition, everyNumber, type NumberEntry, numbersOf } from "./reading-along/numbers";
+export { dwellingSource, roomSource } from "./reading-along/source";
+export { dwellingRate } from "./required/dwelling-rate";
+export { type RoomFacts, roomRate } from "./required/room-rate";
 export * from "./small-hole";
-export * from "./sound";
-export * from "./source-text";
-export * from "./unboxed";
-export * from "./verdict";
+export { type FlowReading, flowBudget, type Manometer } from "./spread/flow-budget";
+export { requireLine, type TwoReadings, unboxedBudget } from "./spread/unboxed-budget";
+export { estimateUnboxed, type FlowEstimate, type RatedPoint } from "./spread/unboxed-estimate";
 export * from "./ways";
-export * from "./yes-no";

@@ -9,7 +9,7 @@ import {
   percentDifferences,
   throughOrigin,
 } from "../spread";
-import { usualWindow } from "./range-status";
+import { usualWindow } from "./constants";
 
 /** One paired reading: the box, and straight after it the reference, of one fan at one setting. */
 export interface ProofPair {

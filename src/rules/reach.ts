@@ -1,6 +1,6 @@
 import { oneValue } from "../algebra";
 import { flowFromPressure } from "../formulas";
-import { usualWindow } from "./range-status";
+import { usualWindow } from "./constants";
 
 /** The flows that one opening reads inside its window. */
 export interface Reach {

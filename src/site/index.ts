@@ -4,8 +4,8 @@
  * to an Excel on the same machine. Only what is in `pages` runs in a browser.
  */
 export { type BundleSizes, bundleGoals, bundleSizes } from "./build/bundle-sizes";
-export { type Example, examples } from "./help/examples";
-export { helpFile, helpPages } from "./help/page";
+
+export { helpFile, helpOf, helpPages } from "./help/page";
 export { AddressError, developmentAddress, folderAddress } from "./manifest/address";
 export { type CheckOptions, checkManifest } from "./manifest/check";
 export { readdress } from "./manifest/readdress";

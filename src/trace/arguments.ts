@@ -1,7 +1,8 @@
 import { tokenTypes } from "@borgar/fx/xlsx";
 import { type FunctionParameter, worksheetFunctions } from "../../functions";
 import type { CellValue, Spot } from "../cells";
-import { type JobFile, workingFor } from "../job";
+import type { JobFile } from "../job";
+import { ruleFor } from "../rules";
 import { alone, type Call, type Piece } from "./calls";
 import { isReference, matrixAt, readsIn } from "./places";
 import { evaluateAt } from "./scratch";
@@ -13,6 +14,9 @@ export interface ReadArgument {
   readonly passed: unknown;
 }
 
+/** Arguments of several cells, of which no single one counts. */
+const wholeKinds = ["list", "numbers", "pairs", "repeats"];
+
 /** The arguments of a call of ours. `offset` is the cell's place in a result that spills. */
 export function argumentsOf(
   id: string,
@@ -22,7 +26,7 @@ export function argumentsOf(
   file: JobFile,
 ): ReadArgument[] {
   const parameters = worksheetFunctions.find((each) => each.id === id)?.parameters ?? [];
-  const lists = workingFor(id)?.lists ?? [];
+  const takes = ruleFor(id)?.arguments ?? {};
   const count = Math.max(parameters.length, call.args.length);
   const empty: Piece = { text: "", tokens: [] };
   return Array.from({ length: count }, (_, i) => {
@@ -31,7 +35,8 @@ export function argumentsOf(
     const piece = call.args[i] ?? empty;
     const passed = passedFor(piece, call, at, file);
     const given = kindOf(piece);
-    const value = lists.includes(name) ? undefined : pickAt(passed, offset);
+    const isWhole = wholeKinds.includes(takes[name]?.kind ?? "");
+    const value = isWhole ? undefined : pickAt(passed, offset);
     const told = { name, description, given, text: piece.text };
     return {
       told: {

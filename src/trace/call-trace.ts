@@ -1,5 +1,6 @@
 import type { CellValue, Spot } from "../cells";
-import { callLines, explainCall, type JobFile, workingFor } from "../job";
+import type { JobFile } from "../job";
+import { callLines, explainCall, ruleFor } from "../rules";
 import { argumentsOf } from "./arguments";
 import { alone, around, type Call } from "./calls";
 import { seenAt } from "./places";
@@ -24,7 +25,7 @@ export function traceCall(
     inside: around(call).map((outer) => outer.call.name),
     ...(unused === undefined ? {} : { unused }),
   };
-  if (!workingFor(id)) {
+  if (!ruleFor(id)) {
     const told = read.map((each) => each.told);
     return { ...head, ...untold, title: id, arguments: told, problem: `no working for ${id}` };
   }
@@ -51,15 +52,11 @@ export function traceCall(
     ),
     sources,
     ...(budget ? { budget } : {}),
-    ...(problem === undefined ? {} : { problem: messageOf(problem) }),
+    ...(problem === undefined ? {} : { problem: problem.message }),
   };
 }
 
 const untold = { sums: [], words: [], result: "", lines: [], picked: [], sources: [] };
-
-function messageOf(problem: unknown): string {
-  return problem instanceof Error ? problem.message : String(problem);
-}
 
 /** The cells of the areas that belong to the labels in use, where the call looks them up. */
 function pickedFrom(given: readonly Omit<ArgumentTrace, "stoodIn">[], file: JobFile): CellSeen[] {

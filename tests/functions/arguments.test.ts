@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { implementations } from "../../functions/implementations";
+import * as made from "../../functions/made";
 import { call, cellOf, failureOf, type Matrix } from "./call";
 import { contracts, soundArguments } from "./contract";
 
+const codes = made as unknown as Readonly<Record<string, (...args: unknown[]) => Matrix>>;
 const withOptional = contracts.filter(
   ({ table, arguments: args }) => !table && args.some(({ optional }) => optional),
 );
@@ -15,7 +16,7 @@ describe.each(withOptional.map((contract) => [contract.id, contract] as const))(
     );
 
     it("gives the same for null, for undefined and for arguments not passed at all", () => {
-      const code = implementations[id] as unknown as (...args: unknown[]) => Matrix;
+      const code = codes[id] as (...args: unknown[]) => Matrix;
       const byNull = code(...required);
       expect(code(...required.map((argument) => argument ?? undefined))).toEqual(byNull);
       expect(code(...required.filter((argument) => argument !== null))).toEqual(byNull);

@@ -81,8 +81,8 @@ describe("what the functions for instruments, pans and estimates give", () => {
     expect(cellOf("FAN_SIZE", 50.1, null, [[50, 80]])).toBe(80);
     expect(cellOf("FAN_SIZE", 100, 20, [[50, 110]])).toBe("none in the list, largest 110");
     expect(cellOf("FAN_SIZE", 100, 20, [["", null]])).toBe("no rating in the list");
-    expect(failureOf("FAN_SIZE", 50, 0, [["80 cfm"]])).toMatchObject({
-      message: 'ratings: "80 cfm" is text: type it as a number, or leave it out',
+    expect(cellOf("FAN_SIZE", 50, 0, [[110, "80 cfm"]])).toMatchObject({
+      message: 'ratings, cell 2: "80 cfm" is text: type it as a number',
     });
   });
 
@@ -169,7 +169,7 @@ describe("what the functions for instruments, pans and estimates give", () => {
       expect.arrayContaining(["flow constant", 1.07, "cfm/(in²·√Pa)", "read"]),
     );
     for (const row of fixed) expect(all).toContainEqual(row);
-    expect(cellOf("EDITIONS", "62.2-1999")).toMatchObject({
+    expect(failureOf("EDITIONS", "62.2-1999")).toMatchObject({
       code: "#VALUE!",
       message: expect.stringMatching(/^unknown edition "62.2-1999": use one of 62.2-2010, /),
     });

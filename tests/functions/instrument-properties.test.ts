@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { call, cellOf } from "./call";
+import { call, cellOf, isProblem } from "./call";
 
 const size = fc.double({ min: 0.1, max: 1000, noNaN: true });
 const constant = fc.double({ min: 0.05, max: 1.8, noNaN: true });
@@ -52,7 +52,7 @@ describe("properties of the functions for air and instruments", () => {
 
   it("the density of air is the same in both systems", () => {
     const t = fc.double({ min: -39, max: 59, noNaN: true });
-    const h = fc.double({ min: 0, max: 100, noNaN: true });
+    const h = fc.double({ min: 1, max: 100, noNaN: true });
     const p = fc.option(fc.double({ min: 510, max: 1090, noNaN: true }));
     const z = fc.option(fc.double({ min: -490, max: 4990, noNaN: true }));
     fc.assert(
@@ -65,6 +65,11 @@ describe("properties of the functions for air and instruments", () => {
           hectopascals === null ? null : hectopascals / (0.254 * 133.322387415),
           metres === null ? null : metres / 0.3048,
         );
+        // A barometer brought down to sea level is refused in both.
+        if (isProblem(si)) {
+          expect(isProblem(ip)).toBe(true);
+          return;
+        }
         // The temperature loses an ulp on the way, near the ice point the choice of the equation.
         expect(relative(ip, si)).toBeLessThan(1e-8);
       }),

@@ -147,8 +147,8 @@ describe("shapes of two dimensions", () => {
   it.each(["OPEN_AREA", "NEXT_OPENING"])("%s refuses lists of two lengths", (id) => {
     const start = id === "OPEN_AREA" ? ["A"] : [16, 12];
     const lists = failureOf(id, ...start, column("A", "B"), column(4));
-    expect(lists.message).toBe("2 labels, 1 areas: give columns of one length");
+    expect(lists.message).toBe("2 labels, 1 areas: give ranges of one length");
     const boxes = failureOf(id, ...start, column("A", "B"), column(4, 5), "one", column("one"));
-    expect(boxes.message).toBe("2 labels, 2 areas and 1 boxes: give columns of one length");
+    expect(boxes.message).toBe("2 labels, 2 areas, 1 boxes: give ranges of one length");
   });
 });

@@ -143,7 +143,7 @@ describe("what the functions of pairs give", () => {
     const hostError = { code: "#DIV/0!", message: "from a cell" };
     for (const [bad, message] of [
       ["26 cfm", 'referenceFlows, pair 2: "26 cfm" is text: type it as a number'],
-      [0, "referenceFlows, pair 2: 0: give a number above 0"],
+      [-1, "referenceFlows, pair 2: -1: give a number above 0"],
       [true, "referenceFlows, pair 2: true is not a number"],
       [hostError, "from a cell"],
     ] as const) {
@@ -151,6 +151,9 @@ describe("what the functions of pairs give", () => {
       expect(row).toHaveLength(3);
       for (const cell of row ?? []) expect(cell).toMatchObject({ message });
     }
+    // A 0 may be a blank cell: the pair is passed over, as for a blank.
+    const blanks = call("PAIR_BIAS", column(25, 52), column(26, ""));
+    expect(call("PAIR_BIAS", column(25, 52), column(26, 0))).toEqual(blanks);
     const [row] = call("PAIR_CONSTANT", column(1, ""), column(4, 4), column(3, 5));
     expect(row?.[0]).toMatchObject({ code: "#N/A", message: "areas, pair 2 is blank" });
     expect(failureOf("PAIR_BIAS", column(1, 2), column(1)).message).toBe(

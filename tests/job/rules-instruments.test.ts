@@ -6,11 +6,9 @@ import {
   deviceBudget,
   deviceFlow,
   findInstrument,
-  flowAtSetting,
   instrumentNames,
   instruments,
   panReading,
-  type RangeSetting,
 } from "../../src/job";
 
 const marks = ["read", "two sources", "from memory", "common practice", "by definition"];
@@ -51,27 +49,6 @@ describe("the kinds of instrument", () => {
     expect(() => findInstrument("wet finger")).toThrow(
       'unknown instrument "wet finger": use one of manometer, powered hood, passive hood, direct entry, timed bag, range device',
     );
-  });
-});
-
-describe("a device with range settings", () => {
-  // An invented device.
-  const settings: RangeSetting[] = [
-    { label: "small", constant: 5, exponent: 0.5, lowest: 10, highest: 100 },
-    { label: "Large", constant: 20, exponent: 0.52 },
-  ];
-
-  it("gives the flow by the setting's own constant and exponent", () => {
-    expect(flowAtSetting(settings, "Small", 64)).toBe(40);
-    expect(flowAtSetting(settings, "large ", 30)).toBeCloseTo(20 * 30 ** 0.52, 12);
-  });
-
-  it("refuses a setting it has not, and a reading its record does not cover", () => {
-    expect(() => flowAtSetting(settings, "huge", 64)).toThrow(
-      'unknown setting "huge": the device has small, Large',
-    );
-    expect(() => flowAtSetting(settings, "small", 9)).toThrow("holds from 10 to 100");
-    expect(() => flowAtSetting(settings, "small", 101)).toThrow("change the setting");
   });
 });
 

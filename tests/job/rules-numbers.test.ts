@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import * as editionData from "../../src/editions";
 import { everyNumber, numbersOf, usualConstant } from "../../src/job";
-import { numberLeaves } from "../../src/rules/number-leaves";
+import { numberLeaves } from "../../src/rules/reading-along/number-leaves";
 
 const marks = ["read", "two sources", "from memory", "common practice", "by definition"];
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { worksheetFunctions } from "../../functions";
-import { ArgumentError, callLines, callText, explainCall, workingFor } from "../../src/job";
+import { InputError } from "../../src/cells";
+import { callLines, callText, explainCall, isByRow, ruleFor } from "../../src/rules";
 import { call, cellOf, column, isProblem, type Matrix } from "../functions/call";
 import { contracts, soundArguments, withCell } from "../functions/contract";
 
@@ -14,10 +15,9 @@ describe("the workings", () => {
   it.each(worksheetFunctions.map((entry) => [entry.id, entry] as const))(
     "know %s, with its arguments in their order",
     (id, { parameters }) => {
-      const working = workingFor(id);
-      expect(working?.takes).toEqual(parameters.map(({ name }) => name));
-      expect(working?.title).not.toBe("");
-      for (const list of working?.lists ?? []) expect(working?.takes).toContain(list);
+      const rule = ruleFor(id);
+      expect(Object.keys(rule?.arguments ?? {})).toEqual(parameters.map(({ name }) => name));
+      expect(rule?.title).not.toBe("");
     },
   );
 
@@ -78,8 +78,9 @@ describe("the workings", () => {
   it("pass on an error that stands in a cell", () => {
     const error = { code: "#DIV/0!" };
     const { problem } = explainCall("FLOW", [[[error]], 4]);
-    expect(problem).toBeInstanceOf(ArgumentError);
-    expect(problem).toMatchObject({ reason: "unusable", cell: error });
+    expect(problem).toBeInstanceOf(InputError);
+    expect(problem).toMatchObject({ reason: "unusable", message: "area holds #DIV/0!" });
+    expect(cellOf("WORKING", "FLOW", [[error]], 4)).toMatchObject(error);
   });
 
   it("show the formula in symbols where a number is still missing", () => {
@@ -176,10 +177,8 @@ describe("WORKING", () => {
     (id, contract) => {
       const args = soundArguments(contract);
       const texts = call("WORKING", id, ...args) as Matrix;
-      const takesRows = contract.arguments.some(
-        ({ name, role }) =>
-          (role === "number" || role === "name") && !workingFor(id)?.lists?.includes(name),
-      );
+      const takes = Object.values(ruleFor(id)?.arguments ?? {});
+      const takesRows = takes.some((each) => isByRow(each) || each.kind === "repeats");
       expect(texts).toHaveLength(takesRows ? 3 : 1);
       texts.forEach(([text], row) => {
         expect(text).toBe(callText(explainCall(id, args, { row, col: 0 })));

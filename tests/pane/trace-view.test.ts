@@ -203,12 +203,18 @@ describe("the trace of a job that works out spreads", () => {
     });
   });
 
-  it("sets a sum that a rule tells on one line as a formula too", () => {
+  it("sets the sum of a rule as a formula too", () => {
     const { sums, words, result } = callOf(mill, "Dwellings!N2");
     // 51.9366 − 35.2495 · 0.72, by hand.
     expect(sums.map(({ lines }) => lines)).toEqual([
-      ["Q = Q_tot − φ · Q_inf · A_ext", "= 51.9366 − 1 · 35.2495 · 0.72"],
-      ["Q_fan = Q if Q > 0, otherwise 0", "= 26.5569 if 26.5569 > 0, otherwise 0", "= 26.5569 cfm"],
+      [
+        "Q = Q_tot − φ · Q_inf · A_ext",
+        "= 51.9366 − 1 · 35.2495 · 0.72",
+        "= 26.5569 cfm",
+        "Q_fan = Q if Q > 0, otherwise 0",
+        "= 26.5569 if 26.5569 > 0, otherwise 0",
+        "= 26.5569 cfm",
+      ],
     ]);
     expect([words, result]).toEqual([[], "26.5569 cfm"]);
   });

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { oneValue } from "../../src/algebra";
 import { ductRules, findRule } from "../../src/editions";
 import { fanEfficacy } from "../../src/formulas";
-import { designMatch, longestDuct, retestBand } from "../../src/job";
+import { designMatch, longestDuct } from "../../src/job";
 import { cellOf } from "../functions/call";
 
 describe("least fan efficacy, cfm/W", () => {
@@ -167,19 +167,6 @@ describe("a programme's tolerance to the design (from memory)", () => {
     [80, 95.1, "high"],
   ])("a design of %d and %d measured: %s", (design, measured, expected) => {
     expect(cellOf("DESIGN_MATCH", "ENERGY-STAR-3.1", design, measured)).toBe(expected);
-  });
-
-  // From memory: field quality assurance checklist, item Q30.
-  it.each([
-    [54.9, "satisfactory"],
-    [55, "1"],
-    [57.4, "1"],
-    [57.5, "2"],
-    [62.5, "2"],
-    [62.6, "3"],
-    [37, "3"],
-  ])("a second tester's %d after 50 cfm is graded %s", (second, band) => {
-    expect(retestBand(50, second).value).toBe(band);
   });
 });
 

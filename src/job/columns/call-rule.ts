@@ -1,20 +1,10 @@
 import type { CellValue } from "../../cells";
-
-type Calls = Readonly<Record<string, (...args: never[]) => unknown>>;
-
-let calls: Calls = {};
-
-/** Hands over the worksheet functions, which stand above the job and are called by what a field is. */
-export function handOverFunctions(functions: Calls): void {
-  calls = functions;
-}
+import { call } from "../../rules";
 
 /** A worksheet function of ours on whole columns; an error where the call as a whole fails. */
 export function callRule(id: string, args: readonly unknown[]): CellValue | CellValue[][] {
-  const call = calls[id] as ((...args: unknown[]) => unknown) | undefined;
-  if (!call) throw new Error(`the worksheet function ${id} was not handed over`);
   try {
-    return (call(...args) as unknown[][]).map((row) => row.map(cellOf));
+    return call(id as Parameters<typeof call>[0], args).map((row) => row.map(cellOf));
   } catch (error) {
     return cellOf(error);
   }

@@ -1,6 +1,5 @@
 /** The sheets of a job workbook, their fields, and what each computed field is. */
 export { boxesLayout } from "./boxes";
-export { handOverFunctions } from "./call-rule";
 export { dwellingsLayout } from "./dwellings";
 export { evaluate, type Source, type Values } from "./evaluate";
 export type { Expression } from "./expression";

@@ -1,8 +1,16 @@
+import { InputError } from "../../cells";
+import {
+  compared,
+  comparedText,
+  type NameKindId,
+  nameKinds,
+  numberOfName,
+  sumOver,
+  type Table,
+  type TableMaker,
+} from "../../rules";
 import type { Workbook } from "../../workbook";
-import { sumOver } from "../native-text";
-import { compared, comparedText, type NameKindId, nameKinds } from "./names";
-import { type Table, TableSheet } from "./table-sheet";
-import { numberOfName, type TableMaker } from "./tables/shared";
+import { TableSheet } from "./table-sheet";
 
 /** The numbers of the editions, each with its clause and how far it has been traced. */
 export class EditionTables {
@@ -38,15 +46,6 @@ export class EditionTables {
     return sumOver(table.column("No."), [`${table.column("As compared")}=${key}`]);
   }
 
-  /** The number that a name written in a formula has; 0 for an unknown one. */
-  static numberOf(kind: NameKindId, name: string): number {
-    try {
-      return numberOfName(kind, nameKinds[kind].find(name));
-    } catch {
-      return 0;
-    }
-  }
-
   private spellings(kind: NameKindId): readonly (readonly [string, string])[] {
     const { spellings, hasPublisher, find, isWhole } = nameKinds[kind];
     const found = new Map<string, string>();
@@ -59,7 +58,8 @@ export class EditionTables {
       if (found.has(`|${compared(text, hasPublisher)}`)) continue;
       try {
         add(text, find(text));
-      } catch {
+      } catch (error) {
+        if (!(error instanceof InputError)) throw error;
         // Most texts of a workbook name nothing.
       }
     }

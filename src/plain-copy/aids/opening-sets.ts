@@ -1,11 +1,10 @@
 import type { Place } from "../../cells";
+import { NoNativeForm, type OpeningList, wrong } from "../../rules";
 import type { Workbook } from "../../workbook";
-import { Left } from "../left";
-import { wrong } from "../native-text";
 import { colsOf, farText, type Places, rowsOf } from "../rewrite/places";
 import { boxTable, setTable } from "./openings/boxes";
 import { openingTable } from "./openings/list";
-import { type Table, TableSheet } from "./table-sheet";
+import { TableSheet } from "./table-sheet";
 
 /** Rows that a list may grow by where its columns are named whole. */
 const spare = 20;
@@ -16,21 +15,6 @@ const mostCombined = 10;
 /** Room for so many openings a box, and so many boxes, though fewer are there yet. */
 const usualOpenings = 8;
 const usualBoxes = 6;
-
-/** A list of openings, read by formulas: it follows what is typed into the list. */
-export interface OpeningList {
-  readonly table: Table;
-  /** Whether it tells boxes apart. */
-  readonly hasBoxes: boolean;
-  /** Its boxes, a row each, with the labels and areas of their openings. */
-  readonly boxes: () => Table;
-  /** Every set of openings: which it holds, how many, and its area in each box. */
-  readonly sets: () => Table;
-  /** The openings that the sets have room for in each box. */
-  readonly room: number;
-  /** A box of the list has too many openings for all its sets to be tried. */
-  readonly isTooLarge: boolean;
-}
 
 /** The openings of the workbook's boxes, and every set of them. */
 export class OpeningSets {
@@ -66,9 +50,9 @@ export class OpeningSets {
     if (new Set(written.map(size)).size > 1)
       return wrong("labels, areas and boxes: give columns of one length");
     if (written.some((place) => rowsOf(place) > 1 && colsOf(place) > 1))
-      throw new Left("a list of openings that is no single column");
+      throw new NoNativeForm("a list of openings that is no single column");
     const count = Math.max(...written.map((place) => size(this.places.clipped(place, spare))));
-    if (count > longest) throw new Left(`a list of ${count} openings`);
+    if (count > longest) throw new NoNativeForm(`a list of ${count} openings`);
     const [labels = [], areas = [], boxes] = written.map((place) => cellsOf(place, count));
     const table = openingTable(this.tables, key, { labels, areas, boxes });
     const hasBoxes = boxes !== undefined;

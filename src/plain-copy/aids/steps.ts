@@ -1,8 +1,6 @@
 import { columnLetters, type Place, parseRectangle, sheetPrefix } from "../../cells";
+import type { Part } from "../../rules";
 import type { Workbook } from "../../workbook";
-
-/** A formula of a step, given where the earlier ones of its row stand. */
-export type Part = (earlier: readonly string[]) => string;
 
 interface Line {
   readonly cell: string;

@@ -1,18 +1,6 @@
 import { columnLetters, sheetPrefix } from "../../cells";
+import type { Table, TableCell } from "../../rules";
 import type { CellSpec, Workbook } from "../../workbook";
-
-export type TableCell = number | string | null | { readonly formula: string };
-
-/** A table on a sheet of tables: where each of its columns stands. */
-export interface Table {
-  readonly rows: number;
-  /** The cells of a column, as a formula anywhere writes them. */
-  column(heading: string): string;
-  /** One cell, row from 0. */
-  cell(row: number, heading: string): string;
-  /** From one column to another. */
-  block(first: string, last: string): string;
-}
 
 /** A sheet that holds tables one below the other, each under its title and headings. */
 export class TableSheet {

@@ -1,15 +1,14 @@
 import { tokenTypes } from "@borgar/fx/xlsx";
 import type { FunctionParameter } from "../../../functions";
 import { type CellRef, cellName, type Place, type Spot } from "../../cells";
+import { type Argument, NoNativeForm, type Operand } from "../../rules";
 import type { Steps } from "../aids/steps";
-import type { Writer } from "../functions/writer";
-import { Left } from "../left";
-import { type Given, literalOperand, type Operand, oneOperand } from "./given";
+import { type Given, literalOperand, oneOperand } from "./given";
 import { cellByCell, mayBeReference, oneForAll } from "./kinds";
 import { bareName, type Node, type Nodes, onlyNode, solid } from "./nodes";
 import { cellOf, constantText } from "./parts";
 import { colsOf, farText, rowsOf } from "./places";
-import type { Result } from "./result";
+import { isTakenWhole, type Result } from "./result";
 
 /** The most cells that one call is written out for inside a formula. */
 const mostCells = 5000;
@@ -33,16 +32,17 @@ export class Arguments {
   constructor(private readonly formula: Formula) {}
 
   /** The argument for a parameter; undefined where nothing stands between the commas. */
-  read(nodes: Nodes, parameter: FunctionParameter, writer: Writer): Given | undefined {
+  read(nodes: Nodes, parameter: FunctionParameter, argument: Argument): Given | undefined {
     if (solid(nodes).length === 0) return undefined;
     const given = this.given(nodes);
     const { name } = parameter;
-    const isWhole = writer.kinds?.[name] === "whole";
+    const isWhole = isTakenWhole(argument);
     const isMany = given.rows * given.cols > 1;
     if (parameter.dimensionality === "scalar" && isMany)
-      throw new Left(`a range as ${name}, which takes one value`);
-    if (isWhole && isMany && !given.place) throw new Left(`${name} is not a range of cells`);
-    if (given.constant && !isWhole) throw new Left(`an array constant as ${name}`);
+      throw new NoNativeForm(`a range as ${name}, which takes one value`);
+    if (isWhole && isMany && !given.place)
+      throw new NoNativeForm(`${name} is not a range of cells`);
+    if (given.constant && !isWhole) throw new NoNativeForm(`an array constant as ${name}`);
     return given;
   }
 
@@ -96,7 +96,7 @@ export class Arguments {
   private ofResult(result: Result): Given {
     const { rows, cols } = result;
     if (rows * cols > mostCells)
-      throw new Left(`${rows * cols} results of one call inside another`);
+      throw new NoNativeForm(`${rows * cols} results of one call inside another`);
     const place = this.formula.steps.place(this.formula.block(result));
     const at = (row: number, col: number): Operand => {
       const far = farText(cellOf(place, { row, col }));
@@ -111,9 +111,9 @@ export class Arguments {
     this.measure(nodes, shape);
     const { rows, cols } = shape;
     const isMany = rows * cols > 1;
-    if (rows * cols > mostCells) throw new Left(`an argument of ${rows * cols} cells`);
+    if (rows * cols > mostCells) throw new NoNativeForm(`an argument of ${rows * cols} cells`);
     if (isMany && !this.formula.isArray)
-      throw new Left("a range inside an argument, of which the formula's own row is meant");
+      throw new NoNativeForm("a range inside an argument, of which the formula's own row is meant");
     const head = onlyNode(nodes);
     const mayBeBlank = head?.kind === "call" && mayBeReference.has(bareName(head.name));
     const at = (row: number, col: number): Operand => {
@@ -134,7 +134,8 @@ export class Arguments {
     for (const node of nodes) {
       if (node.kind === "group") this.measure(node.nodes, shape);
       else if (node.kind === "token") {
-        if (node.token.value === "{") throw new Left("an array constant inside an argument");
+        if (node.token.value === "{")
+          throw new NoNativeForm("an array constant inside an argument");
         const place = this.formula.placeOf(node);
         if (place && !("name" in place)) widen(rowsOf(place), colsOf(place));
       } else if (node.id !== undefined) {
@@ -143,7 +144,7 @@ export class Arguments {
       } else if (cellByCell.has(bareName(node.name)))
         for (const arg of node.args) this.measure(arg, shape);
       else if (!oneForAll.has(bareName(node.name)) && this.hasRange(node.args))
-        throw new Left(`${bareName(node.name)} over a range inside an argument`);
+        throw new NoNativeForm(`${bareName(node.name)} over a range inside an argument`);
     }
   }
 

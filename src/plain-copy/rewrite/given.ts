@@ -1,14 +1,5 @@
 import type { Place } from "../../cells";
-
-/** One argument value as native text, short enough to stand in a formula several times. */
-export interface Operand {
-  /** As the formula itself writes it. */
-  readonly text: string;
-  /** As any cell of the workbook may write it. */
-  readonly far: string;
-  /** Present where the value is written in the formula: it needs no guard then. */
-  readonly literal?: number | string | boolean;
-}
+import type { Operand } from "../../rules";
 
 /** An argument: one value, or a value for each cell of a range. */
 export interface Given {

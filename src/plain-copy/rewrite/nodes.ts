@@ -1,6 +1,6 @@
 /** A formula as a file stores it, cut into calls and what stands between them, nothing lost. */
 import { type Token, tokenize, tokenTypes } from "@borgar/fx/xlsx";
-import { Left } from "../left";
+import { NoNativeForm } from "../../rules";
 
 export type Node =
   | { readonly kind: "token"; readonly token: Token }
@@ -30,7 +30,7 @@ function tokens(formula: string): Token[] {
   return tokenize(formula.replace(/^=/, ""), { withLocation: false });
 }
 
-/** Throws a `Left` for a function that looks like one of ours and is none. */
+/** Throws a `NoNativeForm` for a function that looks like one of ours and is none. */
 export function nodesOf(formula: string, ids: ReadonlySet<string>): Nodes {
   return new Cutter(tokens(formula), ids).until();
 }
@@ -67,7 +67,8 @@ class Cutter {
   private call(token: Token, before: Node[]): Node {
     const id = ownName(token);
     if (id !== undefined) {
-      if (!this.ids.has(id)) throw new Left(`the function FANROW.${id}, which is not known`);
+      if (!this.ids.has(id))
+        throw new NoNativeForm(`the function FANROW.${id}, which is not known`);
       dropIndex(before);
     }
     const args: Nodes[] = [];

@@ -10,8 +10,8 @@ import {
   type Spot,
   sheetPrefix,
 } from "../../cells";
+import { NoNativeForm } from "../../rules";
 import type { Workbook } from "../../workbook";
-import { Left } from "../left";
 
 const lastRow = maxRows - 1;
 const lastCol = maxCols - 1;
@@ -70,7 +70,7 @@ export class Places {
       return place ?? { name: own ? sheetPrefix(sheet) + name : name };
     }
     const table = this.workbook.tables.find((entry) => same(entry.name, name));
-    if (!table) throw new Left(`the name ${name}, which the workbook does not define`);
+    if (!table) throw new NoNativeForm(`the name ${name}, which the workbook does not define`);
     return this.ofTable(`${table.name}[#Data]`, home);
   }
 
@@ -81,11 +81,11 @@ export class Places {
       (entry) => entry.name.toLowerCase() === parsed?.table?.toLowerCase(),
     );
     if (!parsed || !table || (parsed.workbookName && parsed.workbookName !== "0"))
-      throw new Left(`the table reference ${text}`);
+      throw new NoNativeForm(`the table reference ${text}`);
     const all = parseRectangle(table.ref);
     const columns = (parsed.columns ?? []).map((column) => {
       const at = table.columns.findIndex((each) => each.toLowerCase() === column.toLowerCase());
-      if (at < 0) throw new Left(`the table reference ${text}: no such column`);
+      if (at < 0) throw new NoNativeForm(`the table reference ${text}: no such column`);
       return all.left + at;
     });
     const left = columns.length > 0 ? Math.min(...columns) : all.left;
@@ -95,7 +95,7 @@ export class Places {
       bottom: all.bottom - (table.totalsRow ? 1 : 0),
     };
     const [section, ...more] = parsed.sections ?? [];
-    if (more.length > 0) throw new Left(`the table reference ${text}`);
+    if (more.length > 0) throw new NoNativeForm(`the table reference ${text}`);
     const rows = { top: all.top, bottom: all.bottom };
     const at = { sheet: table.sheet, left, right };
     switch (section?.toLowerCase() ?? "data") {

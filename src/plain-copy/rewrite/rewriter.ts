@@ -1,9 +1,8 @@
 import { stringifyTokens, tokenTypes } from "@borgar/fx/xlsx";
 import type { WorksheetFunction } from "../../../functions";
 import { type CellRef, cellName, type Place, parseRectangle, type Spot } from "../../cells";
+import { type Argument, NoNativeForm, ruleFor } from "../../rules";
 import type { Aids } from "../aids";
-import { writers } from "../functions";
-import { Left } from "../left";
 import { Arguments } from "./arguments";
 import type { Given } from "./given";
 import { cellByCell, placeBound, takesArrays } from "./kinds";
@@ -91,7 +90,7 @@ export class Rewriter {
     if (!isFar) return written;
     const place = this.placeOf(node);
     if (place === undefined) {
-      if (isReference(node)) throw new Left(`the reference ${written} inside an argument`);
+      if (isReference(node)) throw new NoNativeForm(`the reference ${written} inside an argument`);
       return written;
     }
     return "name" in place ? place.name : farText(spot ? cellOf(place, spot) : place);
@@ -103,7 +102,7 @@ export class Rewriter {
     const spilled = name === "ANCHORARRAY" ? this.spilled(node) : undefined;
     if (spilled) return isFar ? farText(spilled) : nearText(spilled, this.home);
     if (isFar) {
-      if (placeBound.has(name)) throw new Left(`${name} inside an argument`);
+      if (placeBound.has(name)) throw new NoNativeForm(`${name} inside an argument`);
       if (name === "ROW" && node.args.length === 0) return String(this.home.row + 1);
       if (name === "COLUMN" && node.args.length === 0) return String(this.home.col + 1);
     }
@@ -135,7 +134,7 @@ export class Rewriter {
     if (this.isArray || (isWhole && nearest !== undefined && takesArrays.has(nearest)))
       return this.block(result);
     if (within.every((name) => cellByCell.has(name))) return result.text(0, 0, isFar);
-    throw new Left(`several results of one call inside ${nearest}`);
+    throw new NoNativeForm(`several results of one call inside ${nearest}`);
   }
 
   /** The results of a call as a range of steps. */
@@ -148,18 +147,19 @@ export class Rewriter {
 
   private own(node: CallNode, id: string): Result {
     const own = this.shared.functions.get(id);
-    const writer = writers[id];
-    if (!own || !writer) throw new Left(`the function FANROW.${id} has no native equivalent`);
+    const rule = ruleFor(id);
+    if (!own || !rule) throw new NoNativeForm(`the function FANROW.${id}, which is not known`);
     const { parameters } = own;
     const needed = parameters.filter((each) => !each.optional).length;
     if (node.args.length < needed || node.args.length > parameters.length)
-      throw new Left(`FANROW.${id} with ${node.args.length} arguments`);
+      throw new NoNativeForm(`FANROW.${id} with ${node.args.length} arguments`);
     const given: Record<string, Given | undefined> = {};
     parameters.forEach((parameter, i) => {
-      given[parameter.name] = this.args.read(node.args[i] ?? [], parameter, writer);
+      const argument = rule.arguments[parameter.name] as Argument;
+      given[parameter.name] = this.args.read(node.args[i] ?? [], parameter, argument);
     });
     const { home, cell } = this;
-    return resultOf(writer, given, { home, cell, aids: this.shared.aids });
+    return resultOf(rule, given, { home, cell, aids: this.shared.aids });
   }
 
   /** What a reference means; undefined for what is none, or leads out of the workbook. */

@@ -1,7 +1,7 @@
 import { typeset } from "../../algebra";
 import { type Formula, type Mark, type Source, unitIn } from "../../formulas";
+import type { SaidSum } from "../../rules";
 import { type Html, html } from "../html/escape";
-import type { Sum } from "./examples";
 
 const marks: Readonly<Record<Mark, string>> = {
   read: "read in the named text",
@@ -25,10 +25,10 @@ export function formulaPart(formula: Formula): Html {
 `;
 }
 
-/** The formula with the numbers of an example in it. */
-export function sumPart({ formula, given }: Sum): Html {
-  const { numbers, result } = typeset(formula, "ip", given);
-  return html`<div class="formula">${lines([...numbers, result])}</div>
+/** A sum of an example: the formula with its numbers, and what it comes to. */
+export function sumPart({ numbers, results }: SaidSum): Html {
+  const came = results.at(-1) ?? "";
+  return html`<div class="formula">${lines([...numbers, came])}</div>
 `;
 }
 

@@ -1,38 +1,49 @@
 import { namespace, type WorksheetFunction, worksheetFunctions } from "../../../functions";
 import { significant } from "../../cells";
+import type { Source } from "../../formulas";
+import {
+  type CallWorking,
+  type Example,
+  explainCall,
+  type Help,
+  helps,
+  ruleFor,
+} from "../../rules";
 import { type Html, html } from "../html/escape";
 import type { Page } from "../html/page";
-import { type Example, examples } from "./examples";
 import { formulaPart, sourcePart, sumPart } from "./formula";
 import { formulaText, problemOf, run } from "./run";
-import type { Topic } from "./topic";
-import { topics } from "./topics";
 
 /** The help page of a function, as its @helpurl names it. */
 export const helpFile = (id: string): string =>
   `help/${id.toLowerCase().replaceAll("_", "-")}.html`;
 
-/** One page a function. Throws where a function has no topic or no example. */
+/** What the help says of a function. */
+export const helpOf = (id: string): Help | undefined =>
+  (helps as Readonly<Record<string, Help>>)[id];
+
+/** One page a function. Throws where there is no help for one. */
 export function helpPages(): Page[] {
   return worksheetFunctions.map((entry) => {
     const { id } = entry;
-    const topic = topics.find((each) => each.id === id);
-    if (!topic) throw new Error(`no help for ${id}: add a topic under src/site/help/topics`);
-    const own = examples.filter((each) => each.id === id);
-    if (own.length === 0)
-      throw new Error(`no worked example for ${id}: add one to src/site/help/examples`);
-    return { file: helpFile(id), title: `${namespace}.${id}`, body: body(entry, topic, own) };
+    const help = helpOf(id);
+    if (!help) throw new Error(`no help for ${id}: add it to its rule`);
+    return { file: helpFile(id), title: `${namespace}.${id}`, body: body(entry, help) };
   });
 }
 
-function body(entry: WorksheetFunction, topic: Topic, own: readonly Example[]): Html {
-  const named = [topic, ...topic.formulas, ...own]
+function body(entry: WorksheetFunction, help: Help): Html {
+  const { id } = entry;
+  const formulas = help.formulas ?? ruleFor(id)?.formulas ?? [];
+  const workings = help.examples.map((example) => workingOf(id, example));
+  const named = [help, ...formulas]
     .map(({ source }) => source)
+    .concat(workings.flatMap(({ sources }) => sources))
     .filter((source) => source !== undefined);
-  const unique = [...new Map(named.map((source) => [JSON.stringify(source), source])).values()];
-  return html`<h1>${breakable(`${namespace}.${entry.id}`)}</h1>
+  const unique = [...new Map(named.map((source) => [sourceKey(source), source])).values()];
+  return html`<h1>${breakable(`${namespace}.${id}`)}</h1>
 <p>${entry.description}</p>
-${topic.computes.map((text) => html`<p>${text}</p>\n`)}
+${help.computes.map((text) => html`<p>${text}</p>\n`)}
 <h2>Write it so</h2>
 <pre>${breakable(signature(entry))}</pre>
 <dl>${entry.parameters.map(
@@ -41,27 +52,27 @@ ${topic.computes.map((text) => html`<p>${text}</p>\n`)}
 <dd>${description}</dd>`,
   )}
 <dt>Result</dt>
-<dd>${topic.result}</dd>
+<dd>${help.result}</dd>
 </dl>
 <h2>Worked example</h2>
-${own.map(examplePart)}
-${topic.formulas.length > 0 ? html`<h2>Formula</h2>\n${topic.formulas.map(formulaPart)}` : ""}
+${help.examples.map((example, i) => examplePart(id, example, workings[i]))}
+${formulas.length > 0 ? html`<h2>Formula</h2>\n${formulas.map(formulaPart)}` : ""}
 <h2>Source</h2>
 <ul>
 ${unique.map(sourcePart)}</ul>
 <h2>Errors you may meet</h2>
 <p>A bad cell in a range spoils its own result only. Point at the cell's error sign to read the message.</p>
-<dl>${topic.troubles.map(({ when, args }) => {
-    const { code, message } = problemOf(entry.id, args);
+<dl>${help.troubles.map(({ when, args }) => {
+    const { code, message } = problemOf(id, args);
     return html`
 <dt>${when}</dt>
-<dd><code>${formulaText(entry.id, args)}</code> gives <code>${code}</code>: ${message}.</dd>`;
+<dd><code>${formulaText(id, args)}</code> gives <code>${code}</code>: ${message}.</dd>`;
   })}
 </dl>
 <p>For <code>#NAME?</code>, <code>#BUSY!</code> and <code>#SPILL!</code> see <a href="../support.html">Support</a>.</p>
 <h2>See also</h2>
 <ul>
-${topic.related.map((id) => html`<li><a href="../${helpFile(id)}">${namespace}.${id}</a></li>\n`)}</ul>`;
+${help.related.map((id) => html`<li><a href="../${helpFile(id)}">${namespace}.${id}</a></li>\n`)}</ul>`;
 }
 
 /** A name that a narrow screen may break after a dot or a bracket, or before an underscore. */
@@ -79,15 +90,25 @@ function signature({ id, parameters }: WorksheetFunction): string {
   return `=${namespace}.${id}(${names.join(", ")})`;
 }
 
-function examplePart(example: Example): Html {
+const sourceKey = ({ work, clause, mark }: Source): string => `${work}|${clause}|${mark}`;
+
+/** How the function itself comes to the result of an example. */
+function workingOf(id: string, { args }: Example): CallWorking {
+  return explainCall(
+    id,
+    args.map((each) => (Array.isArray(each) ? each.map((cell) => [cell]) : each)),
+  );
+}
+
+function examplePart(id: string, example: Example, working: CallWorking | undefined): Html {
   return html`<p>${example.words}</p>
-<pre>${breakable(formulaText(example.id, example.args))}</pre>
-${example.sums.map(sumPart)}<p>Result: <strong>${resultText(example)}</strong></p>
+<pre>${breakable(formulaText(id, example.args))}</pre>
+${working?.sums.map(sumPart) ?? ""}<p>Result: <strong>${resultText(id, example, working)}</strong></p>
 `;
 }
 
-/** What the function itself gives, numbers to six digits. */
-function resultText({ id, args, unit }: Example): string {
+/** What the function itself gives: with its unit as the working tells it, or to six digits. */
+function resultText(id: string, { args, unit }: Example, working: CallWorking | undefined): string {
   const outcome = run(id, args);
   if ("failure" in outcome)
     throw new Error(`the example of ${id} fails: ${outcome.failure.message}`);
@@ -100,5 +121,7 @@ function resultText({ id, args, unit }: Example): string {
   );
   const [first, ...further] = rows;
   if (first && further.length > 0) return rows.map((row) => row.join(" | ")).join("; ");
-  return `${first?.join(" and ")}${unit === "" ? "" : ` ${unit}`}`;
+  const isTold = unit === undefined && working?.gives.length === 1 && working.result !== "";
+  if (isTold) return working.result;
+  return `${first?.join(" and ")}${unit === undefined ? "" : ` ${unit}`}`;
 }

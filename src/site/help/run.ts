@@ -1,5 +1,5 @@
 import { namespace, worksheetFunctions } from "../../../functions";
-import type { Cell, ExampleArgument } from "./topic";
+import type { ExampleCell as Cell, ExampleArgument } from "../../rules";
 
 /** What a call gives: rows of cells, or the error that fails the whole call. */
 export type Outcome =

@@ -1,6 +1,7 @@
 import type { Place } from "../../../cells";
+import type { Table, TableCell } from "../../../rules";
 import { farText } from "../../rewrite/places";
-import type { Table, TableCell, TableSheet } from "../table-sheet";
+import type { TableSheet } from "../table-sheet";
 
 const headings = ["Box", "Label", "Area", "First", "In box", "Box no.", "No."];
 

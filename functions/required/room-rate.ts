@@ -1,0 +1,22 @@
+import { call } from "../../src/rules";
+
+/**
+ * Least exhaust rate that an edition asks of a room.
+ * @customfunction ROOM_RATE
+ * @helpurl https://localhost:3443/help/room-rate.html
+ * @param {any[][]} edition Edition, such as 62.2-2016 or IRC-2021: one cell or a range.
+ * @param {any[][]} room Room kind: bathroom, toilet, kitchen hood, kitchen or utility.
+ * @param {any[][]} duty "on demand" or "continuous".
+ * @param {any[][]} [volume] Room volume, ft³ (m³ for "si"), where the edition asks for air changes.
+ * @param {any} [units] "ip" or "si"; "ip" where left out.
+ * @returns {any[][]} Required rate, cfm (L/s for "si").
+ */
+export function ROOM_RATE(
+  edition: any[][],
+  room: any[][],
+  duty: any[][],
+  volume: any[][],
+  units: any,
+): any[][] {
+  return call("ROOM_RATE", [edition, room, duty, volume, units]);
+}

@@ -1,0 +1,67 @@
+import { oneValue, plain } from "../../algebra";
+import { balancedRules, findRule } from "../../editions";
+import { balancedRate } from "../../formulas";
+import { code, flowToCome } from "../arguments";
+import { named } from "../contract/argument";
+import type { Help } from "../contract/help";
+import { aboveZero, must } from "../contract/need";
+import { rule as ruleOf } from "../contract/rule";
+import { flowUnits, RequiredRate, sum } from "../contract/ruling";
+import { answered } from "../contract/yes-no";
+import type { NativeForm } from "../native/native";
+import { balancedReductions } from "../native/tables/credits";
+
+/** The dwelling rate of a code where the system is balanced and ducted as it states, or is not. */
+export function rateIfBalanced(
+  code: string,
+  rate: number,
+  balancedAndDucted: boolean,
+): RequiredRate {
+  const rule = findRule("reduction for balanced systems", balancedRules, code);
+  const { reduction, increase, source } = rule;
+  must("rate", rate, aboveZero);
+  // A system that is neither balanced nor distributed: what is one of them needs less.
+  const given = { T: rate, r: balancedAndDucted ? reduction : -(increase?.neither ?? 0) };
+  return new RequiredRate(oneValue(balancedRate, given), source, "ip", [sum(balancedRate, given)]);
+}
+
+export const rule = ruleOf({
+  id: "BALANCED_RATE",
+  title: "Dwelling rate of a balanced and ducted system",
+  arguments: {
+    edition: code,
+    rate: flowToCome,
+    balancedDucted: named(answered, 'say "yes" or "no"'),
+  },
+  work: ({ edition, rate, balancedDucted }) =>
+    rateIfBalanced(edition, rate, balancedDucted).answer(flowUnits),
+});
+
+export const native: NativeForm = (native) => {
+  const rule = native.rowWhere(balancedReductions, { "Edition no.": native.number("edition") });
+  const r = `IF(${native.yesNo("balancedDucted")}=1,${rule.of("Reduction")},-${rule.of("Increase")})`;
+  return rule.orNone(plain(balancedRate, { T: native.near("rate"), r }));
+};
+
+export const help: Help = {
+  computes: [
+    "IRC and IMC take 30 % off the dwelling rate of a system that is balanced and ducted to the rooms that the code names.",
+    "Verify against your own copy of the edition that applies.",
+  ],
+  result: "Rate after the reduction, in the unit of the rate.",
+  formulas: [balancedRate],
+  source: { work: "IRC 2021", clause: "M1505.4.3, exception", mark: "from memory" },
+  examples: [
+    {
+      words: "60 cfm, by a balanced system with ducts to the rooms.",
+      args: ["IRC-2021", 60, "yes"],
+      gives: 42,
+      unit: "cfm",
+    },
+  ],
+  troubles: [
+    { when: "The edition has no such reduction.", args: ["62.2-2016", 60, "yes"] },
+    { when: "It is not said whether it is balanced.", args: ["IRC-2021", 60, ""] },
+  ],
+  related: ["DWELLING_RATE"],
+};

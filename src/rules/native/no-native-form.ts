@@ -1,0 +1,2 @@
+/** A formula that has no equivalent; `message` says what in it stands against one. */
+export class NoNativeForm extends Error {}

@@ -1,0 +1,57 @@
+import { type Edition, editions, type System } from "../../editions";
+import type { Source } from "../../formulas";
+export type TableCell = number | string | null | { readonly formula: string };
+
+/** A table on a sheet of tables: where each of its columns stands. */
+export interface Table {
+  readonly rows: number;
+  /** The cells of a column, as a formula anywhere writes them. */
+  column(heading: string): string;
+  /** One cell, row from 0. */
+  cell(row: number, heading: string): string;
+  /** From one column to another. */
+  block(first: string, last: string): string;
+}
+
+/** A sheet that holds tables one below the other, each under its title and headings. */
+export interface TableSheet {
+  /** The table of this title; made the first time. `rows` may refer to the table itself. */
+  table(
+    title: string,
+    headings: readonly string[],
+    rows: (own: Table) => readonly (readonly TableCell[])[],
+    count: number,
+  ): Table;
+}
+
+/** Makes a table of the editions, or gives the one that was made. */
+export type TableMaker = (sheet: TableSheet) => Table;
+
+const systems = ["ip", "si"] as const;
+
+/** The clause and the mark of a number. */
+export function traced({ work, clause, mark }: Source): [string, string] {
+  return [clause === "" ? work : `${work}, ${clause}`, mark];
+}
+
+export function forEachSystem(see: (edition: Edition, system: System) => void): void {
+  for (const edition of editions) for (const system of edition.systems) see(edition, system);
+}
+
+/** The systems in which a rule states all of these numbers. */
+export function statedSystems(
+  ...rates: readonly Readonly<Partial<Record<System, number>>>[]
+): System[] {
+  return systems.filter((system) => rates.every((rate) => rate[system] !== undefined));
+}
+
+/** A table whose rows are numbered in a last column "No.". */
+export function numbered(
+  sheet: TableSheet,
+  title: string,
+  headings: readonly string[],
+  rows: readonly (readonly TableCell[])[],
+): Table {
+  const lines = rows.map((row, i) => [...row, i + 1]);
+  return sheet.table(title, [...headings, "No."], () => lines, lines.length);
+}

@@ -1,0 +1,158 @@
+import { oneValue, plain } from "../../algebra";
+import {
+  type Condition,
+  type Duty,
+  type Edition,
+  type RoomKind,
+  type RoomRule,
+  type System,
+  UnknownNameError,
+} from "../../editions";
+import { airChangeRateIp, airChangeRateSi } from "../../formulas";
+import { duty, edition, room, units } from "../arguments";
+import { ifGiven, optional } from "../contract/argument";
+import type { Help } from "../contract/help";
+import { aboveZero } from "../contract/need";
+import { rule as ruleOf } from "../contract/rule";
+import { flowUnits, RequiredRate, requireSystem } from "../contract/ruling";
+import type { NativeForm } from "../native/native";
+import { roomRates } from "../native/tables/room-rates";
+import { wrong } from "../native/text";
+
+/** What an edition may ask about a room; what is not known is left out. */
+export interface RoomFacts {
+  /** ft³ or m³ */
+  readonly volume?: number | undefined;
+  /** Whether a kitchen is shut off from the rooms beside it, as its edition defines that. */
+  readonly enclosed?: boolean | undefined;
+  readonly cooking?: Condition["cooking"] | undefined;
+  /** Whether a window in the room opens. */
+  readonly window?: boolean | undefined;
+  /** Of the dwelling, ft² or m². */
+  readonly floorArea?: number | undefined;
+}
+
+/**
+ * The least rate of one room under an edition, cfm (ip) or L/s (si).
+ *
+ * A volume is needed where the edition asks for air changes. What is not known counts as it asks
+ * for most. Throws `UnknownNameError`, with the known choices, where the edition sets no such rate.
+ */
+export function roomRate(
+  edition: Edition,
+  room: RoomKind,
+  duty: Duty,
+  system: System,
+  facts: RoomFacts = {},
+): RequiredRate {
+  requireSystem(edition, system);
+  const rule = edition.rooms.find(
+    (entry) => entry.room === room && entry.duty === duty && mayHold(entry, facts),
+  );
+  if (!rule) throw noSuchRate(edition, room, duty);
+  const fixed = rule.rate?.[system];
+  if (rule.enclosedOnly && fixed === undefined && facts.enclosed === false)
+    throw new UnknownNameError(
+      `${edition.id} allows no ${duty} exhaust in an open ${room}: give it a fan on demand`,
+    );
+  const counts = !rule.enclosedOnly || fixed === undefined || facts.enclosed === true;
+  const changed = counts ? byVolume(rule, system, facts.volume) : undefined;
+  const isBoth = rule.together === "both";
+  const larger = changed !== undefined && fixed !== undefined && fixed > changed.value;
+  if (changed && (fixed === undefined || larger !== isBoth)) return changed;
+  if (fixed !== undefined && (!isBoth || changed))
+    return new RequiredRate(fixed, rule.source, system, [
+      `${fixed} ${flowUnits[system]}, ${room}, ${duty}`,
+      ...(rule.note ? [rule.note] : []),
+    ]);
+  throw new UnknownNameError(
+    `${edition.id} asks for ${rule.airChanges} air changes an hour of a ${room} ${duty}: give the room's volume`,
+  );
+}
+
+/** Whether nothing that is known speaks against a rule's conditions. */
+function mayHold({ when }: RoomRule, { cooking, window, floorArea }: RoomFacts): boolean {
+  if (!when) return true;
+  const { floorAbove = 0, floorTo = Number.POSITIVE_INFINITY } = when;
+  return (
+    (!when.cooking || !cooking || when.cooking === cooking) &&
+    !(when.window === "none" && window) &&
+    (floorArea === undefined || (floorArea > floorAbove && floorArea <= floorTo))
+  );
+}
+
+function byVolume(rule: RoomRule, system: System, volume?: number): RequiredRate | undefined {
+  if (volume === undefined || rule.airChanges === undefined) return undefined;
+  const formula = system === "ip" ? airChangeRateIp : airChangeRateSi;
+  const rate = oneValue(formula, { n: rule.airChanges, V: volume });
+  const room = `${volume} ${system === "ip" ? "ft³" : "m³"}`;
+  const words = `${rule.airChanges} air changes an hour of ${room}`;
+  return new RequiredRate(rate, rule.source, system, [words]);
+}
+
+function noSuchRate(edition: Edition, room: RoomKind, duty: Duty): UnknownNameError {
+  const known = edition.rooms.map((rule) => `${rule.room} ${rule.duty}`);
+  return new UnknownNameError(
+    `${edition.id} sets no rate for a ${room} ${duty}: it has ${known.join(", ")}`,
+  );
+}
+
+export const rule = ruleOf({
+  id: "ROOM_RATE",
+  title: "Required rate of a room",
+  arguments: { edition, room, duty, volume: optional(ifGiven(aboveZero)), units },
+  together: [["room", "duty"]],
+  work: ({ edition, room, duty, volume, units }) =>
+    roomRate(edition, room, duty, units, { volume }).answer(flowUnits),
+});
+
+export const native: NativeForm = (native) => {
+  const rule = native.rowWhere(roomRates, {
+    "Edition no.": native.number("edition"),
+    System: native.system,
+    "Room no.": native.number("room"),
+    "Duty no.": native.number("duty"),
+  });
+  const fixed = rule.of("Rate, cfm or L/s");
+  const n = rule.of("Air changes an hour");
+  const none = wrong("this rate goes by air changes: give the volume of the room");
+  const onlyFixed = `IF(AND(${fixed}>0,${rule.of("Both")}=0),${fixed},${none})`;
+  if (!native.has("volume")) return rule.orNone(onlyFixed);
+  const given = { n, V: native.near("volume") };
+  const changed = native.bySystem(plain(airChangeRateIp, given), plain(airChangeRateSi, given));
+  const both = `IF(${rule.of("Both")}=1,MAX(${fixed},${changed}),MIN(${fixed},${changed}))`;
+  const either = `IF(${fixed}>0,${both},${changed})`;
+  const isChanged = `IF(${native.given("volume")},${n}>0)`;
+  return rule.orNone(`IF(${isChanged},${either},${onlyFixed})`);
+};
+
+export const help: Help = {
+  computes: [
+    "Editions of standards and codes are kept as data: each number with its clause and with how far it has been traced.",
+    "Where the edition asks for air changes, give the volume of the room itself.",
+    "Required rates differ from place to place. Verify against your own copy of the edition that applies.",
+  ],
+  result: 'Required rate, cfm (L/s with units "si").',
+  formulas: [airChangeRateIp, airChangeRateSi],
+  examples: [
+    {
+      words: "A bathroom whose fan runs on demand, under ASHRAE 62.2-2016.",
+      args: ["62.2-2016", "bathroom", "on demand"],
+      gives: 50,
+    },
+  ],
+  troubles: [
+    { when: "The edition is not known.", args: ["62.2-1999", "bathroom", "on demand"] },
+    {
+      when: "The edition asks for air changes and the volume is missing.",
+      args: ["62.2-2016", "kitchen", "continuous"],
+    },
+    { when: "The edition sets no such rate.", args: ["62.2-2016", "toilet", "on demand"] },
+    {
+      when: "The edition states no number in these units.",
+      args: ["IRC-2021", "bathroom", "on demand", null, "si"],
+    },
+    { when: "The duty is blank.", args: ["62.2-2016", "bathroom", ""] },
+  ],
+  related: ["DWELLING_RATE", "DEFICIT", "VERDICT"],
+};

@@ -1,9 +1,0 @@
-import { InputError } from "../cells";
-/** "yes" and "no" as people write them; undefined for a blank. Throws where it is neither. */
-export function readYesNo(name: string, text: string): boolean | undefined {
-  const word = text.trim().toLowerCase();
-  if (word === "") return undefined;
-  if (word === "yes" || word === "y" || word === "true") return true;
-  if (word === "no" || word === "n" || word === "false") return false;
-  throw new InputError(`${name} "${text}": say "yes" or "no"`);
-}
