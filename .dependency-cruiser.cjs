@@ -106,6 +106,7 @@ const doors = {
   "src/command": [
     "src/field",
     "src/licences",
+    "src/reading",
     "src/csv",
     "src/rules",
     "src/sheet",

@@ -1,5 +1,5 @@
 import { cellName } from "../cells";
-import { type Finding, fitJob, type JobFile, type JobFit, kindEntry } from "../job";
+import { type Finding, type Job, type JobFile, kindEntry, readJob } from "../job";
 import type { Audit } from "./audit";
 import { auditColumn } from "./audit-column";
 import { auditRanges } from "./audit-ranges";
@@ -17,14 +17,16 @@ import { auditTexts } from "./texts";
 export function auditFormulas(
   file: JobFile,
   known: readonly Finding[],
-  fit: JobFit = fitJob(file),
+  job: Job = readJob(file),
 ): Finding[] {
   const shapes = new Shapes();
   const grids = file.sheets.filter(({ name }) => !isOwnSheet(name));
   const scans = new Map(grids.map((grid) => [grid.name.toLowerCase(), scanSheet(grid, shapes)]));
   const told = new Set(toldCells(known));
   const found: Finding[] = [];
-  const places = new Places(file, fit);
+  const places = new Places(file, job);
+  const holdsNumber = (sheet: string, row: number, col: number) =>
+    typeof file.sheets.find(({ name }) => name === sheet)?.value(row, col) === "number";
   const audit: Audit = {
     shapes,
     places,
@@ -33,6 +35,10 @@ export function auditFormulas(
       const cell = cellName(row, col);
       const place = `${sheet}!${cell}`;
       if (told.has(place)) return;
+      // Where nothing was read a result is left blank, or a word says so.
+      const isSaid = kind === "formula-missing" || kind === "formula-typed-over";
+      if (isSaid && job.firm?.isRead(sheet, row, col) === false && !holdsNumber(sheet, row, col))
+        return;
       told.add(place);
       const { severity } = kindEntry(kind);
       const about = places.about(sheet, row);

@@ -27,9 +27,10 @@ export function auditHidden(audit: Audit, scan: SheetScan): void {
   const [first] = rows;
   if (first !== undefined) {
     const numbers = runsOf(rows.map((row) => row + 1));
-    const col = scan.columns.find(({ codes }) => codes[first] !== held.blank)?.col ?? 0;
-    audit.add("row-hidden", name, first, col, {
-      also: rows.slice(1).map((row) => cellName(row, col)),
+    const filled = scan.columns.find(({ codes }) => codes[first] !== held.blank)?.col ?? 0;
+    const colOf = (row: number) => audit.places.verdictCol(name, row) ?? filled;
+    audit.add("row-hidden", name, first, colOf(first), {
+      also: rows.slice(1).map((row) => cellName(row, colOf(row))),
       what: rows.length === 1 ? `row ${numbers} is hidden` : `rows ${numbers} are hidden`,
       effect: "A reader does not see what is counted with the rest.",
       mend: "Show the rows, or move what does not count to another sheet.",
@@ -71,7 +72,9 @@ function hiddenRows(audit: Audit, { grid, columns, stretch, filled }: SheetScan)
     if (filled[row] === 0 || !hiddenRow(row)) continue;
     const counts = fit
       ? stretch[row] !== 0
-      : isSettings || columns.some(({ codes }) => (codes[row] as number) >= 0);
+      : isSettings ||
+        audit.places.readingsOf(grid.name, row).length > 0 ||
+        columns.some(({ codes }) => (codes[row] as number) >= 0);
     if (counts) rows.push(row);
   }
   return rows;

@@ -1,8 +1,8 @@
 import {
   type Finding,
   fitSheetTitle,
+  type Job,
   type JobFile,
-  type JobFit,
   layouts,
   type SheetFit,
 } from "../job";
@@ -20,10 +20,10 @@ export class Places {
 
   constructor(
     private readonly file: JobFile,
-    readonly fit: JobFit,
+    private readonly job: Job,
   ) {
     this.fits = new Map(
-      Object.values(fit.sheets)
+      Object.values(job.fit.sheets)
         .flat()
         .map((sheet) => [sheet.sheet, sheet]),
     );
@@ -33,10 +33,24 @@ export class Places {
     return this.fits.get(sheet);
   }
 
+  /** The rows of the fan table that stand in a row of a sheet. */
+  readingsOf(sheet: string, row: number): readonly number[] {
+    return this.job.fans?.table.readingsAt(sheet, row) ?? [];
+  }
+
+  /** The column in which a row's verdict stands; undefined where it has none. */
+  verdictCol(sheet: string, row: number): number | undefined {
+    const [i] = this.readingsOf(sheet, row);
+    return i === undefined ? undefined : this.job.fans?.table.place("verdict", i)?.col;
+  }
+
   /** The row's own name: its first fields, or the first text of a sheet that is not the job's. */
   about(sheet: string, row: number): string {
     const grid = this.file.sheets.find(({ name }) => name === sheet);
     if (!grid || row < 0) return "";
+    const { fans } = this.job;
+    const [reading] = this.job.firm ? this.readingsOf(sheet, row) : [];
+    if (fans && reading !== undefined) return fans.label(reading);
     const text = (col: number) => {
       const value = grid.value(row, col);
       return typeof value === "string" || typeof value === "number" ? String(value).trim() : "";

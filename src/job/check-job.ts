@@ -7,7 +7,6 @@ import {
   type Severity,
   severities,
 } from "./findings";
-import type { JobFit } from "./fit";
 import type { JobFile } from "./grid";
 import { type Job, readJob } from "./read";
 import { Report } from "./report";
@@ -25,13 +24,13 @@ export interface JobCheck {
 }
 
 /**
- * A look of another room at the workbook, after the checks: given the findings so far and where
- * the job's sheets are, it returns what it found besides.
+ * A look of another room at the workbook, after the checks: given the findings so far and the
+ * job as it was read, it returns what it found besides.
  */
 export type FurtherCheck = (
   file: JobFile,
   findings: readonly Finding[],
-  fit: JobFit,
+  job: Job,
 ) => readonly Finding[];
 
 export interface Summary {
@@ -58,7 +57,7 @@ export function checkJob(file: JobFile, today: number, further?: FurtherCheck): 
   const isJob = Object.values(job.tables).some((table) => table !== undefined);
   // Of a workbook without anything of a job nothing is judged: one line says so.
   for (const check of isJob ? checks : [checkSettings]) check(job, report, { today });
-  if (further && isJob) report.include(further(file, report.findings(), job.fit));
+  if (further && isJob) report.include(further(file, report.findings(), job));
   const { findings, settled } = applyAcceptances(file, report.findings());
   return { job, isJob, findings, summary: summarise(job, findings), settled };
 }
@@ -79,7 +78,7 @@ function summarise(job: Job, all: readonly Finding[]): Summary {
   return {
     fans: job.fans?.length ?? 0,
     measured: measured(job),
-    dwellings: job.tables.dwellings?.length ?? 0,
+    dwellings: job.tables.dwellings?.length ?? dwellingsNamed(job),
     openings: job.tables.boxes?.length ?? 0,
     bySeverity: Object.fromEntries(
       severities.map((severity) => [
@@ -97,6 +96,12 @@ function summarise(job: Job, all: readonly Finding[]): Summary {
       .map((kind) => ({ kind, count: count(kind) }))
       .filter((entry) => entry.count > 0),
   };
+}
+
+/** The dwellings that the fans of a firm's sheets name. */
+function dwellingsNamed({ fans, firm }: Job): number {
+  if (!firm || !fans) return 0;
+  return new Set(fans.table.texts("dwelling").filter((name) => name !== "")).size;
 }
 
 function measured({ fans }: Job): number {

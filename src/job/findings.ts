@@ -115,6 +115,24 @@ export const findingKinds = {
     yields: true,
   },
   "whole-house-missing": { title: "no whole-house ventilation found", severity: "result" },
+  "passed-unread": { title: "passes without a reading", severity: "wrong", spoilsRow: true },
+  "passed-outside": {
+    title: "passes on a reading outside the window",
+    severity: "wrong",
+    spoilsRow: true,
+  },
+  "verdict-differs": {
+    title: "verdict against its flow",
+    severity: "wrong",
+    yields: true,
+    explains: typedOver,
+  },
+  "required-differs": {
+    title: "required rate unlike the firm's own",
+    severity: "wrong",
+    explains: typedOver,
+  },
+  "retest-order": { title: "retest before the first test", severity: "wrong" },
   "dwelling-short": { title: "dwelling short of its rate", severity: "result" },
   "formula-typed-over": {
     title: "formula replaced by a typed value",

@@ -20,7 +20,7 @@ export function turnedSign(fans: FanRows, i: number): Mend | undefined {
   const { table } = fans;
   const writes = typedPressures(fans, i).map((key) => ({
     cell: table.ref(key, i),
-    value: -(table.raw(key, i) as number),
+    value: -(table.stored(key, i) as number),
   }));
   return writes.length > 0 ? { label: "Turn the sign", writes } : undefined;
 }

@@ -102,12 +102,19 @@ export class Report {
 function oneEachCause(noted: readonly Noted[]): Finding[] {
   const alike = new Map<string, Finding[]>();
   for (const [at, { finding, cause }] of noted.entries()) {
-    const key = cause === undefined ? `#${at}` : `${finding.kind} ${cause}`;
+    const key =
+      cause === undefined
+        ? `${finding.kind} ${finding.sheet}!${finding.cell || at}`
+        : `${finding.kind} ${cause}`;
     const list = alike.get(key);
     if (list) list.push(finding);
     else alike.set(key, [finding]);
   }
   return [...alike.values()].map(merged);
+}
+
+function distinct(cells: readonly CellAt[]): CellAt[] {
+  return [...new Map(cells.map((at) => [`${at.sheet}!${at.cell}`, at])).values()];
 }
 
 /** One finding for all of a cause: told at the first, with the cells and the mends of all. */
@@ -122,7 +129,7 @@ function merged(findings: readonly Finding[]): Finding {
   const writes = mends.flatMap((mend) => mend?.writes ?? []);
   return {
     ...rest,
-    cells: findings.flatMap(({ cells }) => cells),
+    cells: distinct(findings.flatMap(({ cells }) => cells)),
     ...(apply && all && { apply: { label: apply.label, writes } }),
   };
 }

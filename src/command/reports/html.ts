@@ -1,7 +1,15 @@
 import { type Finding, type JobCheck, provenanceLine, provenanceOf } from "../../job";
 import { style } from "./html-style";
 import type { Report } from "./report";
-import { acceptanceText, countsText, kindLines, placeText, scopeText, sorted } from "./summary";
+import {
+  acceptanceText,
+  countsText,
+  kindLines,
+  placeText,
+  readLines,
+  scopeText,
+  sorted,
+} from "./summary";
 import { visible } from "./visible";
 
 /** The findings as one page that needs nothing beside it and runs no script. */
@@ -44,7 +52,7 @@ function fileSection(file: string, check: JobCheck): string {
     .join("");
   const { faults, results, accepted } = sorted(check);
   return `<section><h2>${escapeHtml(file)}</h2>
-<p>${escapeHtml(scopeText(check))}</p><p class="counts">${escapeHtml(countsText(check))}</p>
+<p>${escapeHtml([scopeText(check), ...readLines(check)].join(" · "))}</p><p class="counts">${escapeHtml(countsText(check))}</p>
 <ul class="kinds">${kinds}</ul>
 ${findingsTable("Faults", faults)}${findingsTable("Results of the fans", results)}${findingsTable("Accepted", accepted)}
 <p class="provenance">${escapeHtml(provenanceLine(provenanceOf(check.job)))}</p></section>`;

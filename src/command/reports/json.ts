@@ -1,4 +1,5 @@
 import { type Finding, isFault, type JobCheck, provenanceOf } from "../../job";
+import { fitEntries } from "../../reading";
 import type { Report } from "./report";
 import { visibleJson } from "./visible";
 
@@ -30,15 +31,22 @@ function content({ job, findings, summary, settled }: JobCheck) {
     edition: settings.edition?.id ?? null,
     units: settings.system,
     summary,
-    fit: Object.values(fit.sheets)
-      .flat()
-      .map((sheet) => ({
-        kind: sheet.kind,
-        sheet: sheet.sheet,
-        headerRow: sheet.headerRow + 1,
-        columns: Object.fromEntries([...sheet.columns].map(([key, { heading }]) => [key, heading])),
-        unused: sheet.unused,
-      })),
+    noFans: job.noFans === "" ? undefined : job.noFans,
+    fit: [
+      ...(job.firm ? fitEntries(job.firm.reading) : []),
+      ...Object.values(fit.sheets)
+        .flat()
+        .map((sheet) => ({
+          kind: sheet.kind,
+          sheet: sheet.sheet,
+          headerRow: sheet.headerRow + 1,
+          columns: Object.fromEntries(
+            [...sheet.columns].map(([key, { heading }]) => [key, heading]),
+          ),
+          unused: sheet.unused,
+        })),
+    ],
+    notRead: job.firm?.reading.notRead.map(({ because }) => because) ?? [],
     findings: findings.filter(isFault).map(({ row, ...finding }) => ({ ...finding, row: row + 1 })),
     results: findings.filter((finding) => !isFault(finding)).map(resultOf),
     settled: settled.map(({ place, ...acceptance }) => ({

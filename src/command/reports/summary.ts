@@ -43,13 +43,17 @@ export function placeText({ sheet, cell, cells }: Finding): string {
   return `${cell === "" ? sheet : `${sheet}!${cell}`}${more}`;
 }
 
-/** "104 fans in 27 dwellings, 103 measured, 17 openings; IRC-2021, ip". */
+/**
+ * "104 fans in 27 dwellings, 103 measured, 17 openings; IRC-2021, ip"; of a firm's own sheets, how
+ * they are judged; of a workbook without fans, that it has none.
+ */
 export function scopeText(check: JobCheck): string {
+  if (check.job.noFans !== "" && !check.job.fans) return sentence(check.job.noFans);
   const { fans, measured, dwellings, openings } = check.summary;
   const { edition, system } = check.job.settings;
   return (
     `${fans} fans in ${dwellings} dwellings, ${measured} measured, ${openings} openings; ` +
-    `${edition?.id ?? "no edition"}, ${system}`
+    `${edition?.id ?? (check.job.firm ? "no edition is named: judged by the sheets' own required rates" : "no edition")}, ${system}`
   );
 }
 
@@ -84,4 +88,19 @@ export function acceptanceText({ accepted, lapsed }: Finding): string {
   return lapsed
     ? `Accepted before by ${lapsed.initials} (${lapsed.reason}), but the row has changed since.`
     : "";
+}
+
+/** A line for each block of a firm's sheets that was read, and for what was not. */
+export function readLines({ job }: JobCheck): string[] {
+  if (!job.firm) return [];
+  const { blocks, notRead } = job.firm.reading;
+  const read = blocks.map(
+    ({ sheet, layout, readings, fans }) =>
+      `Sheet ${sheet}: ${counted(readings, "reading")} of ${counted(fans.length, "fan")}, ${layout}`,
+  );
+  return [...read, ...notRead.map(({ because }) => because)];
+}
+
+function sentence(text: string): string {
+  return `${text[0]?.toUpperCase()}${text.slice(1)}.`;
 }

@@ -14,6 +14,7 @@ import {
   faultCount,
   kindLines,
   placeText,
+  readLines,
   scopeText,
   sorted,
 } from "./summary";
@@ -55,7 +56,9 @@ export function tableReport(look: Look): Report {
 }
 
 function fileReport(file: string, check: JobCheck, look: Look): string {
-  const lines = [visible(file), `  ${visible(scopeText(check))}`, ""];
+  const lines = [visible(file), `  ${visible(scopeText(check))}`];
+  lines.push(...readLines(check).map((line) => `  ${visible(line)}`), "");
+  if (!check.job.fans && check.findings.length === 0) return lines.join("\n");
   const { faults, results, accepted } = sorted(check);
   if (faults.length > 0) lines.push(findingsTable(faults, look), "");
   if (results.length > 0) lines.push("  Results of the fans:", findingsTable(results, look), "");

@@ -1,3 +1,4 @@
+import { rectanglesIn } from "../../cells";
 import type { Book } from "../run";
 import { extentOf } from "./extent";
 import { HiddenLines, textFormats } from "./looks";
@@ -111,6 +112,7 @@ function toHead({ proxy, used, merged, head }: Asked, rows: number): SheetHead {
     tooFar,
   };
   const cells = new SheetCells(proxy.name, bottom + 1, right + 1);
+  cells.merges = rectanglesIn(facts.merged ?? "") ?? [];
   const plan: SheetPlan = { proxy, cells, rowBytes: 40 * (right + 1) };
   if (isEmpty) return { plan, used, facts, usedRows: 0, pieces: [] };
   if (!head.isNullObject) {

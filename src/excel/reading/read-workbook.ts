@@ -3,6 +3,7 @@ import type { JobFile } from "../../job";
 import { type Book, run } from "../run";
 import type { ReadProgress, WorkbookReading } from "../types";
 import { hiddenLinesOf, loadSheets, noteHidden, readHeads } from "./head";
+import { NamesAndTables } from "./names-and-tables";
 import { notesOn } from "./notes";
 import { readPieces } from "./pieces";
 
@@ -28,8 +29,10 @@ async function read(
   const day = workbook.functions.date(2000, 1, 1); // Less where days count from 1904.
   day.load("value");
   const sheets = loadSheets(book);
+  const pointed = new NamesAndTables(book);
   await book.sync();
 
+  pointed.ask();
   const heads = await readHeads(book, sheets.items);
   const hidden = hiddenLinesOf(heads);
   const pieces = heads.flatMap((head) => head.pieces);
@@ -41,6 +44,7 @@ async function read(
 
   const file: JobFile = {
     sheets: heads.map(({ plan }) => plan.cells),
+    ...pointed.answer(),
     dateOffset: serialOf(new Date("2000-01-01")) - day.value,
   };
   const notes = heads.flatMap(({ facts }) => notesOn(facts));

@@ -21,6 +21,7 @@ export interface BlockCells {
 export class SheetCells implements Grid {
   private readonly rows: (Row | undefined)[];
   looks: SheetLooks;
+  merges: readonly Rectangle[];
 
   constructor(
     readonly name: string,
@@ -31,6 +32,7 @@ export class SheetCells implements Grid {
   ) {
     this.rows = before ? before.rows.slice(0, rowCount) : [];
     this.looks = before?.looks ?? plainLooks;
+    this.merges = before?.merges ?? [];
   }
 
   readonly hiddenRow = (row: number): boolean => this.looks.hiddenRows.has(row);

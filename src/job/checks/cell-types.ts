@@ -20,7 +20,7 @@ export const checkCellTypes: Check = (job, report) => {
       if (!table.has(field.key)) continue;
       for (let i = 0; i < table.length; i++) {
         const value = table.raw(field.key, i);
-        if (value === null || typeof value === "number") continue;
+        if (value === null || typeof value === "number" || !table.has(field.key, i)) continue;
         if (isCellError(value)) {
           const { grid, row, col } = table.placeOrHome(field.key, i);
           if (inheritsError(job.file, grid, row, col)) continue;
@@ -32,6 +32,8 @@ export const checkCellTypes: Check = (job, report) => {
           continue;
         }
         if (field.holds !== "number" || table.gap(field.key, i) !== "text") continue;
+        // A firm's "n/a" says that there is no number; a number with more behind it is a slip.
+        if (job.firm && !/\d/.test(String(value))) continue;
         report.at("number-as-text", table, field.key, i, about(i), {
           what: `${table.heading(field.key)} holds the text "${String(value)}"`,
           effect: "A spreadsheet passes over text: the number is not used.",

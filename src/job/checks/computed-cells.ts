@@ -16,12 +16,15 @@ export const checkComputedCells: Check = (job, report) => {
     const about = aboutRow(table);
     for (const field of table.layout.fields) {
       const { key } = field;
-      if (!field.is || !table.has(key)) continue;
+      const ofFirm = job.firm && job.fans?.table === table ? job.fans : undefined;
+      // A firm's verdicts are in its own words, and have a check of their own.
+      if (!field.is || !table.has(key) || (ofFirm && key === "verdict")) continue;
       const expected = expectedIn(job, table, field);
       const byFormula = isFormulaColumn(table, key);
       for (let i = 0; i < table.length; i++) {
         const value = table.raw(key, i);
-        if (isBlankCell(value) || isCellError(value)) continue;
+        if (isBlankCell(value) || isCellError(value) || !table.has(key, i)) continue;
+        if (ofFirm && !ofFirm.isMeasured(i)) continue;
         const typed = !table.hasFormula(key, i);
         const wanted = toldOf(table, field, i, expected);
         if (typed && byFormula)

@@ -1,5 +1,4 @@
 import { shown, shownApart } from "../../cells";
-import { unitOf } from "../columns";
 import { factsOf } from "../facts";
 import type { Job } from "../read";
 import type { JudgeBy } from "../rules";
@@ -10,11 +9,13 @@ export const checkFanRates: Check = (job, report) => {
   const facts = factsOf(job).fans;
   if (!facts) return;
   const { fans } = facts;
-  const unit = unitOf("flow", job.settings.system);
   const field = judgedField(job);
   for (let i = 0; i < fans.length; i++) {
     const [flow, required, verdict] = [facts.judged(i), facts.required(i), facts.verdict(i)];
-    const [own, least] = shownApart(flow, required);
+    if (job.firm?.says(i) === "pass" || fans.isSuperseded(i)) continue;
+    const unit = fans.table.unit("flow", i) ?? "";
+    const factor = fans.table.factor("flow", i);
+    const [own, least] = shownApart(flow / factor, required / factor);
     const said = `${own} ${unit}${judgedWords[job.settings.judgeBy]}`;
     if (verdict === "too close to call")
       report.at("flow-close", fans.table, field, i, fans.label(i), {
@@ -39,8 +40,8 @@ export const checkFanRates: Check = (job, report) => {
       });
     } else
       report.at("flow-short", fans.table, field, i, fans.label(i), {
-        what: `${said} is short of the required ${least} ${unit} by ${shown(required - flow)}`,
-        effect: "The room does not get the rate that the edition asks for.",
+        what: `${said} is short of the required ${least} ${unit} by ${shown((required - flow) / factor)}`,
+        effect: `The room does not get the rate that ${job.settings.edition ? "the edition" : "its own sheet"} asks for.`,
         mend: "Look for a crushed or long duct, a stuck damper, a blocked terminal or a low speed setting; mend, then test again.",
       });
   }

@@ -1,4 +1,5 @@
 import { plainName } from "../fit";
+import type { Job } from "../read";
 import type { Check } from "./check";
 
 /** Fans and dwellings: each listed once, each fan in a dwelling, each dwelling with a fan. */
@@ -17,13 +18,15 @@ export const checkIdentity: Check = (job, report) => {
     else known.set(plainName(name), i);
   });
   if (!fans) return;
+  const rooms = job.firm !== undefined && tellsRooms(job);
   const seen = new Map<string, number>();
   const withFans = new Set<string>();
   for (let i = 0; i < fans.length; i++) {
     const dwelling = fans.table.text("dwelling", i);
-    const tag = fans.table.text("tag", i);
+    const tag = fans.table.text("tag", i) || (rooms ? fans.table.text("room", i) : "");
     withFans.add(plainName(dwelling));
-    if (dwelling === "" || (dwellings && !known.has(plainName(dwelling))))
+    if (job.firm?.at(i).block.retestOf !== undefined) continue;
+    if ((dwelling === "" && !job.firm) || (dwellings && !known.has(plainName(dwelling))))
       report.at("dwelling-unknown", fans.table, "dwelling", i, fans.label(i), {
         what:
           dwelling === ""
@@ -35,12 +38,24 @@ export const checkIdentity: Check = (job, report) => {
       });
     const key = `${plainName(dwelling)}\u0000${plainName(tag)}`;
     const first = seen.get(key);
-    if (tag !== "" && tag.toLowerCase() !== "none" && first !== undefined)
-      report.at("fan-repeated", fans.table, "tag", i, fans.label(i), {
-        what: `this fan is already listed in ${fans.table.where(first, i)}`,
-        effect: "Its flow is counted twice.",
-        mend: "Correct the tag or the dwelling, or remove the row that is not wanted.",
-      });
+    if (
+      tag !== "" &&
+      tag.toLowerCase() !== "none" &&
+      first !== undefined &&
+      !isRetest(job, first, i)
+    )
+      report.at(
+        "fan-repeated",
+        fans.table,
+        fans.table.text("tag", i) ? "tag" : "room",
+        i,
+        fans.label(i),
+        {
+          what: `this fan is already listed in ${fans.table.where(first, i)}`,
+          effect: "Its flow is counted twice.",
+          mend: "Correct the tag or the dwelling, or remove the row that is not wanted.",
+        },
+      );
     else seen.set(key, i);
   }
   for (const name of job.tables.schedule?.texts("dwelling") ?? []) withFans.add(plainName(name));
@@ -53,3 +68,27 @@ export const checkIdentity: Check = (job, report) => {
     });
   });
 };
+
+/** Repeated rooms are slips only where nearly every fan of a dwelling has a room of its own. */
+const mostRepeated = 0.05;
+
+/** Whether a firm's fans without tags are told apart by their rooms. */
+function tellsRooms({ fans, firm }: Job): boolean {
+  const names = new Set<string>();
+  let rows = 0;
+  for (let i = 0; i < (fans?.length ?? 0); i++) {
+    const [dwelling, room] = ["dwelling", "room"].map((key) =>
+      plainName(fans?.table.text(key, i) ?? ""),
+    );
+    if (!dwelling || !room || firm?.at(i).block.retestOf !== undefined) continue;
+    rows++;
+    names.add(`${dwelling}\u0000${room}`);
+  }
+  return rows - names.size <= Math.max(1, mostRepeated * rows);
+}
+
+/** A firm may write a retest into a row of its own: of another day than one that failed. */
+function isRetest({ fans, firm }: Job, first: number, i: number): boolean {
+  const [before, now] = [first, i].map((row) => fans?.table.number("date", row) ?? Number.NaN);
+  return firm?.says(first) === "fail" && now !== before;
+}

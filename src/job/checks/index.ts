@@ -8,6 +8,10 @@ import { checkDwellingRates } from "./dwelling-rates";
 import { checkDwellingSize } from "./dwelling-size";
 import { checkEquipment } from "./equipment";
 import { checkFanRates } from "./fan-rates";
+import { checkFirmOpenings } from "./firm/openings";
+import { checkFirmRates } from "./firm/required";
+import { checkRetests } from "./firm/retests";
+import { checkFirmVerdicts } from "./firm/verdict";
 import { checkIdentity } from "./identity";
 import { checkInstruments } from "./instruments";
 import { checkMakeupUnsaid } from "./makeup-unsaid";
@@ -69,4 +73,8 @@ export const checks: readonly Check[] = [
   checkWideWindow,
   checkReadingsCopied,
   checkWhoAndWhen,
+  checkFirmOpenings,
+  checkFirmRates,
+  checkFirmVerdicts,
+  checkRetests,
 ];

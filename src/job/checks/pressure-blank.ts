@@ -5,7 +5,8 @@ export const checkPressureBlank: Check = (job, report) => {
   const { fans } = job;
   if (!fans) return;
   for (let i = 0; i < fans.length; i++) {
-    if (fans.isAbsent(i)) continue;
+    if (fans.isAbsent(i) || job.firm?.says(i) === "pass") continue;
+    if (job.firm && !job.firm.hasPressure(i) && fans.isMeasured(i)) continue;
     if (fans.isByInstrument(i)) {
       if (fans.deviceReadings(i).length === 0 && fans.deviceKeys[0])
         report.at("pressure-blank", fans.table, fans.deviceKeys[0], i, fans.label(i), {

@@ -15,7 +15,16 @@ export const checkPressureWindow: Check = (job, report) => {
     const status = fans.status[i];
     const pressure = fans.pressure[i] as number;
     const cell = fans.typedPressure(i);
-    if (status === "reversed")
+    if ((job.firm?.says(i) === "pass" && status !== "reversed") || fans.isSuperseded(i)) continue;
+    if (status === "reversed" && job.firm) {
+      const typed = fans.table.stored(cell, i) as number;
+      report.at("pressure-negative", fans.table, cell, i, fans.label(i), {
+        what: `${shown(typed)} stands against the sign of the other readings of this sheet`,
+        effect: "Hoses swapped, or the sign typed the other way round: no flow is sure to follow.",
+        mend: `Compare with the field notes. If the fan was exhausting, type ${shown(-typed)}.`,
+        apply: turnedSign(fans, i),
+      });
+    } else if (status === "reversed")
       report.at("pressure-negative", fans.table, cell, i, fans.label(i), {
         what: `${shown(pressure)} Pa is negative: hoses swapped, or the sign typed the other way round`,
         effect:

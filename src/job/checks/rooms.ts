@@ -13,7 +13,7 @@ export const checkRooms: Check = (job, report) => {
   for (let i = 0; i < fans.length; i++) {
     const room = fans.room(i);
     const duty = fans.duty(i);
-    if (table.has("roomKind") && !("value" in room)) {
+    if (table.has("roomKind", i) && !("value" in room) && !job.firm?.isKnown(i, "room")) {
       const text = table.text("roomKind", i);
       report.at(
         text === "" ? "room-missing" : "room-unknown",
@@ -30,7 +30,7 @@ export const checkRooms: Check = (job, report) => {
         },
       );
     }
-    if (table.has("duty") && !("value" in duty)) {
+    if (table.has("duty", i) && !("value" in duty) && !job.firm?.isKnown(i, "duty")) {
       const text = table.text("duty", i);
       report.at(text === "" ? "duty-missing" : "duty-unknown", table, "duty", i, fans.label(i), {
         what: text === "" ? "the duty is missing" : `"${text}" is no known duty`,

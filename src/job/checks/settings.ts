@@ -8,13 +8,13 @@ export const checkSettings: Check = (job, report) => {
       effect: "What depends on this setting is not checked, or checked with the usual value.",
       mend,
     });
-  if (!job.fans)
+  if (!job.fans && !job.noFans)
     report.add("sheet-missing", "", "", -1, "", {
       what: "no sheet with a row a fan was recognised",
       effect: "No reading can be checked.",
       mend: "Name the columns as on a new job's Fans sheet: at least the dwelling and the pressure.",
     });
-  if (job.fans && !job.tables.boxes && !job.fans.table.has("area"))
+  if (job.fans && !job.firm && !job.tables.boxes && !job.fans.table.has("area"))
     report.add("sheet-missing", "", "", -1, "", {
       what: "neither a Boxes sheet nor an open-area column was recognised",
       effect: "No flow can be computed.",

@@ -12,6 +12,7 @@ import {
   roomRate,
 } from "../rules";
 import type { BoxList } from "./box-list";
+import type { FirmSheets } from "./firm";
 import type { InstrumentList } from "./instrument-list";
 import { attempt, type Maybe } from "./maybe";
 import type { Settings } from "./settings";
@@ -38,6 +39,7 @@ export class FanRows {
     readonly settings: Settings,
     readonly boxes: BoxList | undefined,
     readonly instruments?: InstrumentList,
+    readonly firm?: FirmSheets,
   ) {
     const { length } = table;
     this.readingKeys = ["reading1", "reading2", "reading3"].filter((key) => table.has(key));
@@ -53,6 +55,10 @@ export class FanRows {
     if (table.has("instrument"))
       for (let i = 0; i < length; i++)
         if (this.isByInstrument(i)) this.flow[i] = this.flowByInstrument(i);
+    if (firm)
+      for (let i = 0; i < length; i++)
+        if (Number.isNaN(this.constant[i]) || !firm.hasPressure(i))
+          this.flow[i] = table.number("flow", i);
     this.status = rangeStatusColumn(this.pressure, settings.low, settings.high, length);
   }
 
@@ -91,8 +97,14 @@ export class FanRows {
     return this.table.text("tag", i).toLowerCase() === "none";
   }
 
+  /** Whether the fan was tested again, so that another row stands for it as it now is. */
+  isSuperseded(i: number): boolean {
+    return this.firm?.isSuperseded(i) === true;
+  }
+
   /** Whether anything was measured in the row. */
   isMeasured(i: number): boolean {
+    if (this.firm && !this.firm.hasPressure(i)) return !Number.isNaN(this.table.number("flow", i));
     return this.isByInstrument(i)
       ? this.deviceReadings(i).length > 0
       : !Number.isNaN(this.pressure[i]);
@@ -107,6 +119,7 @@ export class FanRows {
 
   /** The field a person types the pressure into: the first reading, or the pressure itself. */
   typedPressure(i: number): string {
+    if (this.firm) return this.firm.hasPressure(i) ? "pressure" : "flow";
     const typed = this.readingKeys[0];
     if (!typed) return "pressure";
     const byFormula = this.table.formula("pressure", i) !== null;
@@ -183,6 +196,7 @@ export class FanRows {
   }
 
   private constantInUse(i: number): number {
+    if (this.firm) return this.firm.constant(this.firm.at(i).block);
     const stored = this.table.number("constant", i);
     if (stored > 0) return stored;
     const own = this.boxes?.constant(this.table.text("box", i)) ?? Number.NaN;

@@ -1,3 +1,4 @@
+import { readWorkbook } from "../../reading";
 import { layouts, type SheetKind } from "../columns";
 import { fitJob, type JobFit } from "../fit";
 import type { JobFile } from "../grid";
@@ -5,6 +6,7 @@ import { rowBlock } from "./block";
 import { BoxList } from "./box-list";
 import { effective } from "./effective";
 import { FanRows } from "./fan-rows";
+import { choicesOf, FirmSheets, isOwnForm, withoutFans, withoutOwnSheets } from "./firm";
 import { InstrumentList } from "./instrument-list";
 import { readSettings, type Settings } from "./settings";
 import { Table } from "./table";
@@ -18,11 +20,21 @@ export interface Job {
   readonly boxes: BoxList | undefined;
   readonly instruments: InstrumentList | undefined;
   readonly fans: FanRows | undefined;
+  /** A firm's own sheets, as they were read; undefined where the sheets of fans are ours. */
+  readonly firm: FirmSheets | undefined;
+  /** Why the workbook holds no fans, in one line; "" where it holds some. */
+  readonly noFans: string;
 }
 
 export function readJob(file: JobFile): Job {
-  const fit = fitJob(file);
-  const stated = readSettings(file, fit);
+  const found = fitJob(file);
+  const isOurs = found.sheets.fans?.some(isOwnForm) === true;
+  const reading = isOurs
+    ? undefined
+    : readWorkbook(withoutOwnSheets(file, found), choicesOf(found));
+  const firm = reading && !reading.noFans ? new FirmSheets(reading) : undefined;
+  const fit = isOurs ? found : withoutFans(found, firm);
+  const stated = firm ? firm.settings(readSettings(file, fit)) : readSettings(file, fit);
   const tables: Partial<Record<SheetKind, Table>> = {};
   for (const layout of layouts) {
     const blocks = (fit.sheets[layout.kind] ?? []).flatMap((sheetFit) => {
@@ -31,9 +43,13 @@ export function readJob(file: JobFile): Job {
     });
     if (blocks.length > 0) tables[layout.kind] = new Table(blocks, layout, stated.system);
   }
+  if (firm) tables.fans = firm.table();
   const settings = effective(stated, tables, fit);
   const boxes = tables.boxes && new BoxList(tables.boxes, stated);
   const instruments = tables.instruments && new InstrumentList(tables.instruments);
-  const fans = tables.fans && new FanRows(tables.fans, settings, boxes, instruments);
-  return { file, fit, settings, tables, boxes, instruments, fans };
+  const fans = tables.fans && new FanRows(tables.fans, settings, boxes, instruments, firm);
+  const noFans = tables.fans
+    ? ""
+    : (reading?.because ?? "no sheet with a row a fan was recognised");
+  return { file, fit, settings, tables, boxes, instruments, fans, firm, noFans };
 }

@@ -98,7 +98,13 @@ export class Table {
     return this.raws(key)[i] ?? null;
   }
 
-  /** What a field's cells hold, as stored; empty for a field that is not there. */
+  /** What the cell itself holds, whatever its sheet's habit makes of it. */
+  stored(key: string, i: number): CellValue {
+    const place = this.place(key, i);
+    return place ? place.grid.value(place.row, place.col) : null;
+  }
+
+  /** What a field's cells hold, as its sheet means it; empty for a field that is not there. */
   raws(key: string): readonly CellValue[] {
     let values = this.valueColumns.get(key);
     if (!values) {

@@ -1,0 +1,356 @@
+import type { CellValue } from "../../cells";
+import type { RoomKind, System } from "../../editions";
+import type {
+  Choice,
+  Block as ReadBlock,
+  RoomKind as ReadRoom,
+  Role,
+  WorkbookReading,
+} from "../../reading";
+import { usualConstant } from "../../rules";
+import { conversionFactor, findUnit } from "../../units";
+import { fansLayout, layouts, type SheetKind, type SheetLayout, unitOf } from "../columns";
+import { type JobFit, plainName, readHeading, type SheetFit } from "../fit";
+import type { Grid, JobFile } from "../grid";
+import type { Block, Line } from "./block";
+import type { Settings } from "./settings";
+import { Table } from "./table";
+
+/** Roles of a reader, and the fields of ours that they fill. */
+const fieldOf: Readonly<Partial<Record<Role, string>>> = {
+  dwelling: "dwelling",
+  fan: "tag",
+  room: "room",
+  duty: "duty",
+  opening: "openings",
+  area: "area",
+  diameter: "openingSize",
+  pressure: "pressure",
+  flow: "flow",
+  required: "required",
+  verdict: "verdict",
+  tester: "tester",
+  date: "date",
+  rated: "rated",
+  note: "note",
+};
+
+/** A firm may state the size of an opening beside its area, which a new job keeps on the Boxes sheet. */
+const firmLayout: SheetLayout = {
+  ...fansLayout,
+  fields: [
+    ...fansLayout.fields,
+    { key: "openingSize", title: "Opening size", words: [], holds: "number", measure: "length" },
+  ],
+};
+
+const roomOf: Readonly<Record<ReadRoom, RoomKind | undefined>> = {
+  bathroom: "bathroom",
+  "half bath": "toilet",
+  kitchen: "kitchen",
+  "kitchen hood": "kitchen hood",
+  laundry: "utility",
+  other: undefined,
+};
+
+/** A firm's own sheets as they were read: whose blocks its table of fans is made of. */
+export class FirmSheets {
+  /** Of each block its fans; of a retest only those that were tested again. */
+  private readonly rows: readonly (readonly number[])[];
+  private readonly starts: readonly number[];
+  private superseded: ReadonlySet<number> | undefined;
+
+  constructor(readonly reading: WorkbookReading) {
+    this.rows = reading.blocks.map(({ fans, read, retestOf }) =>
+      [...fans.keys()].filter((own) => retestOf === undefined || read[own] === 1),
+    );
+    let length = 0;
+    this.starts = this.rows.map((rows) => {
+      length += rows.length;
+      return length - rows.length;
+    });
+  }
+
+  /** The block that a row of the fan table comes from, and its number there. */
+  at(i: number): { readonly block: ReadBlock; readonly own: number } {
+    let at = this.starts.length - 1;
+    while (at > 0 && (this.starts[at] as number) > i) at--;
+    return {
+      block: this.reading.blocks[at] as ReadBlock,
+      own: this.rows[at]?.[i - (this.starts[at] as number)] as number,
+    };
+  }
+
+  /** The row of the fan table that holds a fan of a block; −1 for none. */
+  rowOf(at: number, own: number): number {
+    const found = this.rows[at]?.indexOf(own) ?? -1;
+    return found < 0 ? -1 : (this.starts[at] as number) + found;
+  }
+
+  /** Whether a fan was tested again in other lines of its row. */
+  isSuperseded(i: number): boolean {
+    this.superseded ??= new Set(
+      this.reading.blocks.flatMap(({ retestOf, fans }, at) =>
+        (this.rows[at] ?? []).map((own) =>
+          retestOf === undefined
+            ? -1
+            : this.rowOf(
+                retestOf,
+                this.reading.blocks[retestOf]?.fans.indexOf(fans[own] as number) ?? -1,
+              ),
+        ),
+      ),
+    );
+    return this.superseded.has(i);
+  }
+
+  /** Feet and inches, or metres, as the units of the flows have it. */
+  get system(): System {
+    const units = this.reading.blocks.flatMap(({ habits }) => [
+      habits.units.flow,
+      habits.units.required,
+      habits.units.area,
+    ]);
+    const named = units.find((unit) => unit !== undefined);
+    return named === undefined || ["cfm", "in²", "ft²"].includes(named) ? "ip" : "si";
+  }
+
+  /** The constant of a block in the job's units; NaN where none is known. */
+  constant(block: ReadBlock): number {
+    const { constant, units } = block.habits;
+    if (!constant) return Number.NaN;
+    const into = (role: "flow" | "area" | "pressure", measure: "flow" | "opening" | "pressure") => {
+      const unit = unitOfField(role, units[role]);
+      return unit ? conversionFactor(unit, unitOf(measure, this.system)) : 1;
+    };
+    return (
+      (constant.value * into("flow", "flow")) /
+      (into("area", "opening") * Math.sqrt(into("pressure", "pressure")))
+    );
+  }
+
+  /** The settings of a job with what the firm's sheets state or keep to. */
+  settings(settings: Settings): Settings {
+    const { system } = this;
+    const [first] = this.reading.blocks;
+    const own = this.reading.blocks.find(({ habits }) => habits.window)?.habits;
+    const factor = conversionFactor(own?.units.pressure ?? "Pa", "Pa");
+    const [low, high] = (own?.window?.value ?? []).map((value) => value * factor);
+    const constant = first ? this.constant(first) : Number.NaN;
+    return {
+      ...settings,
+      system,
+      low: low ?? settings.low,
+      high: high ?? settings.high,
+      constant: constant > 0 ? constant : usualConstant[system],
+    };
+  }
+
+  /** What a row's verdict says by the firm's own words; undefined where it has none, or neither. */
+  says(i: number): "pass" | "fail" | undefined {
+    const { block, own } = this.at(i);
+    const field = block.field(own, "verdict");
+    const word = String(field?.value ?? "")
+      .trim()
+      .toLowerCase();
+    if (word === "") return undefined;
+    const among = (words: readonly string[]) =>
+      words.some((each) => each.trim().toLowerCase() === word);
+    return among(block.habits.pass) ? "pass" : among(block.habits.fail) ? "fail" : undefined;
+  }
+
+  /** Whether a cell is none of a fan that was left without a reading. */
+  isRead(sheet: string, row: number, col: number): boolean {
+    return !this.reading.blocks.some((block) => {
+      const [along, across] = block.turned ? [col, row] : [row, col];
+      if (block.sheet !== sheet || ![...block.roles.values()].some(({ line }) => line === across))
+        return false;
+      const own = block.fans.indexOf(along);
+      const isListed = () =>
+        this.reading.blocks.some((other) => other.sheet === sheet && other.fans.includes(along));
+      return own < 0 ? isListed() : block.read[own] === 0;
+    });
+  }
+
+  /** Whether the word of a row for its room or duty needs no question. */
+  isKnown(i: number, role: "room" | "duty"): boolean {
+    const { block, own } = this.at(i);
+    const word = String(block.field(own, role)?.value ?? "").trim();
+    return (
+      word !== "" &&
+      !isDoubtful(word) &&
+      !block.habits.unknown.some((each) => each.role === role && each.word === word)
+    );
+  }
+
+  /** Whether a row is measured with a box: a sheet of flows alone has no pressure to look at. */
+  hasPressure(i: number): boolean {
+    return this.at(i).block.roles.has("pressure");
+  }
+
+  /** The table of fans: one block for each that was read. */
+  table(): Table {
+    const { blocks } = this.reading;
+    const shared = new Map<string, number>();
+    for (const { sheet } of blocks) shared.set(sheet, (shared.get(sheet) ?? 0) + 1);
+    return new Table(
+      blocks.map((block, at) =>
+        tableBlock(block, this.rows[at] ?? [], shared.get(block.sheet) === 1),
+      ),
+      firmLayout,
+      this.system,
+    );
+  }
+}
+
+function tableBlock(block: ReadBlock, own: readonly number[], alone: boolean): Block {
+  const along = own.map((each) => block.fans[each] as number);
+  const lines = new Map<string, Line>();
+  for (const [role, key] of Object.entries(fieldOf) as [Role, string][]) {
+    const line = lineOf(block, role, own);
+    if (line) lines.set(key, line);
+  }
+  const room = lines.get("room");
+  if (room) lines.set("roomKind", { ...room, values: roomKinds(block, own) });
+  const duty = lines.get("duty");
+  if (duty) lines.set("duty", { ...duty, values: duties(block, own) });
+  const standing = ["tag", "room", "pressure", "flow", "dwelling"].map((key) => lines.get(key));
+  const home = standing.find((line) => line !== undefined && isPlaced(line));
+  const grid = block.grid as Grid;
+  return {
+    grid,
+    length: along.length,
+    lines,
+    home: home ?? { rows: along, cols: 0 },
+    isRowwise: alone && !block.turned && block.layout !== "cards",
+  };
+}
+
+/** The cells of a role; undefined where neither cells nor anything around them tells it. */
+function lineOf(block: ReadBlock, role: Role, rows: readonly number[]): Line | undefined {
+  const taken = block.roles.get(role);
+  const unit = unitOfField(fieldOf[role] ?? "", taken?.unit ?? block.habits.units[role]);
+  const heading = taken?.heading ?? "";
+  const own = { heading, unit };
+  const values =
+    role === "pressure" ? pressures(block, rows) : rows.map((i) => told(block, role, i));
+  if (!taken)
+    return values.some((value) => value !== null)
+      ? { ...own, rows: -1, cols: -1, values }
+      : undefined;
+  const places = rows.map((i) => block.place(i, role));
+  const down = places.map((place) => place?.row ?? -1);
+  const over = places.map((place) => place?.col ?? -1);
+  return { ...own, rows: one(down) ?? down, cols: one(over) ?? over, values };
+}
+
+/** A unit as a field can have it; none where it measures something else. */
+function unitOfField(key: string, name: string | undefined): string | undefined {
+  const measure = firmLayout.fields.find((field) => field.key === key)?.measure;
+  const [unit, own] = [findUnit(name ?? ""), measure && findUnit(unitOf(measure, "si"))];
+  return unit && own && unit.dimension === own.dimension ? unit.name : undefined;
+}
+
+function told(block: ReadBlock, role: Role, i: number): CellValue {
+  const field = block.field(i, role);
+  if (!field) return null;
+  const { value } = field;
+  return typeof value === "string" && block.habits.decimalComma && isNumberRole(role)
+    ? (block.number(i, role) ?? value)
+    : value;
+}
+
+const isNumberRole = (role: Role) =>
+  ["area", "diameter", "pressure", "flow", "required", "rated"].includes(role);
+
+/** Pressures as room minus box, so that an exhaust fan's is positive, by the sheet's own habit. */
+function pressures(block: ReadBlock, rows: readonly number[]): CellValue[] {
+  const { sign } = block.habits;
+  return rows.map((i) => {
+    const value = told(block, "pressure", i);
+    if (typeof value !== "number") return value;
+    return sign === undefined ? Math.abs(value) : sign.value === "box" ? -value : value;
+  });
+}
+
+/** The rooms as we name them; the firm's own word where it is not known. */
+function roomKinds(block: ReadBlock, rows: readonly number[]): CellValue[] {
+  return rows.map((i) => {
+    const value = told(block, "room", i);
+    const word = String(value ?? "").trim();
+    const kind = isDoubtful(word) ? undefined : block.habits.rooms.get(word);
+    return (kind && roomOf[kind]) ?? value;
+  });
+}
+
+/** A question mark of the tester's own says that a word is not sure. */
+const isDoubtful = (word: string) => /[?¿]/.test(word);
+
+/** On demand or continuous; the firm's own word where it is not known. */
+function duties(block: ReadBlock, rows: readonly number[]): CellValue[] {
+  return rows.map((i) => {
+    const value = told(block, "duty", i);
+    return block.habits.duties.get(String(value ?? "").trim()) ?? value;
+  });
+}
+
+function one(numbers: readonly number[]): number | undefined {
+  const [first] = numbers;
+  return numbers.every((number) => number === first) ? first : undefined;
+}
+
+function isPlaced({ rows, cols }: Line): boolean {
+  return rows !== -1 && cols !== -1;
+}
+
+/** Of a sheet of ours most columns stand under our own titles. */
+const ownShare = 0.6;
+
+/** Whether a sheet has the form of a new job, and so is read by its titles. */
+export function isOwnForm(fit: SheetFit): boolean {
+  const layout = layouts.find(({ kind }) => kind === fit.kind);
+  const titles = new Set(layout?.fields.map(({ title }) => plainName(title)));
+  const own = [...fit.columns.values()].filter(({ heading }) =>
+    titles.has(readHeading(heading).name),
+  );
+  return own.length >= ownShare * (fit.columns.size + fit.unused.length);
+}
+
+/** The sheets in which a firm's fans may stand: all but those of our own form. */
+export function withoutOwnSheets(file: JobFile, fit: JobFit): JobFile {
+  const fits = Object.values(fit.sheets).flat();
+  const own = new Set(fits.filter(isOwnForm).map(({ sheet }) => sheet));
+  return { ...file, sheets: file.sheets.filter(({ name }) => !own.has(name)) };
+}
+
+/**
+ * The sheets of a job besides a firm's own, which a reader found: of sheets of fans nothing, of
+ * others those of our form. Where the reader found none, sheets of fans still want a pressure.
+ */
+export function withoutFans(fit: JobFit, firm: FirmSheets | undefined): JobFit {
+  const taken = new Set(firm?.reading.blocks.map(({ sheet }) => sheet));
+  const isChosen = ({ sheet }: SheetFit) =>
+    fit.choices.some((choice) => choice.field !== "" && choice.sheet === sheet);
+  const isKept = (each: SheetFit) =>
+    firm
+      ? each.kind !== "fans" && !taken.has(each.sheet) && isOwnForm(each)
+      : each.kind !== "fans" || isChosen(each) || measured.some((key) => each.columns.has(key));
+  const sheets: Partial<Record<SheetKind, readonly SheetFit[]>> = {};
+  for (const [kind, fits] of Object.entries(fit.sheets) as [SheetKind, readonly SheetFit[]][]) {
+    const kept = fits.filter(isKept);
+    if (kept.length > 0) sheets[kind] = kept;
+  }
+  return { ...fit, sheets };
+}
+
+/** One of these tells readings from any other list of dwellings. */
+const measured = ["pressure", "reading1", "device1", "instrument"];
+
+/** A user's choices as the reader takes them. */
+export function choicesOf({ choices }: JobFit): Choice[] {
+  const roles = new Map(Object.entries(fieldOf).map(([role, field]) => [field, role as Role]));
+  return choices.flatMap(({ sheet, heading, field }) => {
+    const role = field === "" ? null : roles.get(field === "roomKind" ? "room" : field);
+    return role === undefined ? [] : [{ sheet, heading, role }];
+  });
+}
