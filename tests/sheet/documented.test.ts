@@ -1,5 +1,5 @@
 // The examples on the pages of these functions in Microsoft's documentation (support.microsoft.com, "… function"),
-// with as many digits as stand there, except where an identity is named.
+// from memory and with as many digits as are remembered, except where an identity is named.
 import { describe, expect, it } from "vitest";
 import { desk } from "./book";
 
