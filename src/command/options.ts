@@ -10,6 +10,8 @@ export interface Options {
   readonly format: Format;
   /** Where to write the report; undefined for standard output. */
   readonly out: string | undefined;
+  /** Tell only how each file was read. */
+  readonly fit: boolean;
   /** Findings do not make the command fail. */
   readonly reportOnly: boolean;
   /** Sheets to print that a check also writes: each kind, and where to. */
@@ -41,6 +43,7 @@ export const usage = `Checks job workbooks of flow-box readings.
   --record FILE   write records to print and sign, and nothing else, into a new workbook FILE
   --papers FILE   write the card of each box and a form for the readings, to take along
   --replace       the file to write may be there already; without it nothing is written over
+  --fit           tell only how each file was read: which cells were taken for what, and why
   --report-only   exit 0 also when something was found
   --compare       tell instead what changed from the first of two files to the second
   --plain FILE    write instead a copy with native formulas in place of ours to FILE
@@ -118,7 +121,8 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
     files: positionals,
     format: chosen[0] ?? "table",
     out: values.out,
-    reportOnly: values["report-only"] === true,
+    fit: values.fit === true,
+    reportOnly: values["report-only"] === true || values.fit === true,
     prints,
     trace: values.trace,
     under: values.under,
@@ -150,6 +154,7 @@ function parse(args: readonly string[]) {
       csv: { type: "boolean" },
       html: { type: "boolean" },
       out: { type: "string" },
+      fit: { type: "boolean" },
       "report-only": { type: "boolean" },
       record: { type: "string" },
       papers: { type: "string" },

@@ -7,6 +7,7 @@ import { type Options, readOptions, usage } from "./options";
 import { findPlace, type Guard, isSameTarget, SafeFile, WriteError } from "./output";
 import { Print } from "./record";
 import { csvReport } from "./reports/csv";
+import { fitReport } from "./reports/fit";
 import { htmlReport } from "./reports/html";
 import { jsonReport } from "./reports/json";
 import { tableReport } from "./reports/table";
@@ -83,7 +84,7 @@ async function act(options: Options, around: Surroundings): Promise<number> {
 async function checkAll(options: Options, guard: Guard, around: Surroundings): Promise<number> {
   const { files } = options;
   const report = {
-    table: () => tableReport(around),
+    table: () => (options.fit ? fitReport() : tableReport(around)),
     json: () => jsonReport(),
     csv: () => csvReport(),
     html: () => htmlReport(around.today),
