@@ -6,7 +6,7 @@
 export { HostError } from "./host-error";
 export { clearMarks, hasMarks, markFindings } from "./marks";
 export { applyMend, undoMend } from "./mends";
-export { readWorkbook, rereadRows } from "./reading";
+export { readWorkbook } from "./reading";
 export { describeCell, insertFormula, selectCell, selection } from "./selection";
 export type { Answer, Result } from "./self-test";
 export {

@@ -26,7 +26,7 @@ export class Book {
   }
 }
 
-interface RunOptions {
+export interface RunOptions {
   /** Wait until the user has left the cell being edited, instead of failing. */
   readonly waitsForEdit?: boolean;
 }

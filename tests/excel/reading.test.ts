@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { connect } from "../../src/desk/host";
-import { type ReadProgress, readWorkbook, rereadRows } from "../../src/excel";
+import { type ReadProgress, readWorkbook } from "../../src/excel";
 import { checkJob } from "../../src/job";
 import { Workbook } from "../../src/workbook";
-import { hostOf, settled } from "../desk-host/desk";
+import { hostOf } from "../desk-host/desk";
 import { installOffice } from "../desk-host/install-office";
 import { answerKey, today } from "./demo";
-import { answerWithError, cellsOf, demoHost, hostError, hostOfEdited, line } from "./hosts";
+import { answerWithError, demoHost, hostOfEdited, line } from "./hosts";
 import { largeJob } from "./large-job";
 
 const sorted = (places: readonly { sheet: string; cell: string; kind: string }[]) =>
@@ -238,88 +238,14 @@ describe("what a reader should know", () => {
   });
 });
 
-describe("rows read again after an edit", () => {
-  it("take what was typed and what follows in the row, in one round trip", async () => {
+describe("a workbook read again after an edit", () => {
+  it("is read once the user has left the cell being edited", async () => {
     const host = demoHost();
-    const before = await readWorkbook();
-    const old = before.file.sheets.find(({ name }) => name === "Fans");
-    const flow = old?.value(2, 15);
-    host.userEntersBlock("Fans", 2, 10, [["5", "5", "5"]]);
-    // The library lets go of the objects of the read in a message of its own, which nobody awaits.
-    await settled();
-    const asked = host.requestCount;
-    const after = await rereadRows(before, "Fans", 2, 2);
-    expect([after.trips, host.requestCount - asked]).toEqual([1, 1]);
-    const fans = after.file.sheets.find(({ name }) => name === "Fans");
-    expect(fans?.value(2, 10)).toBe(5);
-    expect(fans?.value(2, 15)).toBe(host.value("Fans", 2, 15));
-    expect(fans?.value(2, 15)).not.toBe(flow);
-    // The reading before stays as it was, and so do all other rows.
-    expect(old?.value(2, 15)).toBe(flow);
-    expect(fans?.value(73, 16)).toEqual({ error: "#REF!" });
-    expect(after.file.sheets.map(({ name }) => name)).toEqual(
-      before.file.sheets.map(({ name }) => name),
-    );
-  });
-
-  it("grow and shrink the sheet", async () => {
-    const host = demoHost();
-    const before = await readWorkbook();
-    host.userEnters("Fans", 120, 0, "Lot 99");
-    const grown = await rereadRows(before, "Fans", 120, 120);
-    const at = (reading: typeof before) =>
-      reading.file.sheets.find(({ name }) => name === "Fans")?.rowCount;
-    expect([at(before), at(grown)]).toEqual([105, 121]);
-    host.userClears({ sheet: "Fans", top: 120, left: 0, bottom: 120, right: 0 });
-    expect(at(await rereadRows(grown, "Fans", 120, 120))).toBe(105);
-  });
-
-  it("may be many, and all below where rows were moved", async () => {
-    const host = demoHost();
-    const before = await readWorkbook();
-    host.userEnters("Fans", 103, 20, "Someone");
-    const after = await rereadRows(before, "Fans", 1, 1_048_575);
-    const fans = after.file.sheets.find(({ name }) => name === "Fans");
-    expect(fans?.value(103, 20)).toBe("Someone");
-    expect(sorted(checkJob(after.file, today).findings)).toEqual(
-      sorted(checkJob((await readWorkbook()).file, today).findings),
-    );
-  });
-
-  it("include those of a sheet that is new", async () => {
-    const host = demoHost();
-    const before = await readWorkbook();
-    await Excel.run(async (context) => {
-      context.workbook.worksheets.add("Pairs");
-      await context.sync();
-    });
-    host.userEnters("Pairs", 0, 0, "Pair");
-    const after = await rereadRows(before, "Pairs", 0, 0);
-    expect(after.file.sheets.at(-1)?.value(0, 0)).toBe("Pair");
-    expect(cellsOf(host, "Pairs", "A1:A1")).toEqual([["Pair"]]);
-  });
-
-  it("wait until the user has left the cell being edited", async () => {
-    const host = demoHost();
-    const before = await readWorkbook();
     host.beginEdit();
-    const waiting = rereadRows(before, "Fans", 2, 2);
+    const waiting = readWorkbook(() => {}, { waitsForEdit: true });
     setTimeout(() => host.endEdit(), 30);
-    expect((await waiting).file.sheets.length).toBe(before.file.sheets.length);
-  });
-
-  it("say where the sheet is gone", async () => {
-    demoHost();
-    const before = await readWorkbook();
-    await Excel.run(async (context) => {
-      context.workbook.worksheets.getItem("Dwellings").delete();
-      await context.sync();
-    });
-    const { code, message } = await hostError(() => rereadRows(before, "Dwellings", 2, 2));
-    expect(code).toBe("ItemNotFound");
-    expect(message).toBe(
-      "There is no sheet Dwellings any more: it was deleted or renamed. Read the workbook again.",
-    );
+    const { file, trips } = await waiting;
+    expect([file.sheets.length, trips]).toEqual([4, 2]);
   });
 });
 
@@ -337,7 +263,5 @@ describe("a sheet with a stray cell far from all others", () => {
     const [fans] = file.sheets;
     expect([fans?.rowCount, fans?.colCount, fans?.value(1, 0)]).toEqual([1_000, 64, "Lot 1"]);
     expect(notes.join()).toContain("Fans is used as far as XFD1048576");
-    const again = await rereadRows(await readWorkbook(), "Fans", 0, 1_048_575);
-    expect(again.file.sheets[0]?.rowCount).toBe(1_000);
   });
 });

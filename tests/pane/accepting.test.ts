@@ -16,11 +16,11 @@ async function checked() {
 }
 
 describe("accepting in the pane", () => {
-  it("asks the host to keep the finding with its reason, then reads that sheet and checks", async () => {
+  it("asks the host to keep the finding with its reason, then reads again and checks", async () => {
     const { host, session, finding } = await checked();
     await session.accept(finding, "read by a trainee", "QT");
     expect(host.asked).toContain(`accept Fans!${finding.cell}: read by a trainee`);
-    expect(host.rereads.at(-1)).toMatchObject([{ sheet: "Accepted", firstRow: 0 }]);
+    expect(host.asked.at(-1)).toBe("read again");
     expect(session.state).toMatchObject({
       problem: "",
       message: `Accepted: Fans!${finding.cell}.`,

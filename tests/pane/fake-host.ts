@@ -5,7 +5,6 @@ import type { Clock } from "../../src/pane/session/debounce";
 import type {
   AcceptedFinding,
   BoxPlan,
-  Edit,
   PaneHost,
   Place,
   Reading,
@@ -37,9 +36,8 @@ export class HandClock implements Clock {
 /** A host whose workbook a test sets, and that keeps what was asked of it. */
 export class FakeHost implements PaneHost {
   readonly asked: string[] = [];
-  readonly rereads: (readonly Edit[])[] = [];
   choices: readonly FitChoice[] = [];
-  onEdit: ((edit: Edit) => void) | undefined;
+  onEdit: ((sheet: string) => void) | undefined;
   onMove: ((place: Place) => void) | undefined;
   refuses = "";
   /** The workbook as a file, where the host gives one. */
@@ -62,13 +60,17 @@ export class FakeHost implements PaneHost {
     return this.reading();
   }
 
-  async reread(_before: Reading, edits: readonly Edit[]): Promise<Reading> {
-    this.ask("reread");
-    this.rereads.push(edits);
+  async readAgain(): Promise<Reading> {
+    this.ask("read again");
     return this.reading();
   }
 
-  async watchEdits(onEdit: (edit: Edit) => void): Promise<() => void> {
+  /** How often the workbook was read again. */
+  get rereads(): number {
+    return this.asked.filter((what) => what === "read again").length;
+  }
+
+  async watchEdits(onEdit: (sheet: string) => void): Promise<() => void> {
     this.onEdit = onEdit;
     return () => {
       this.onEdit = undefined;

@@ -13,7 +13,6 @@ import { countSorts, firstChanges, groupChanges, sortOf } from "../../src/pane/m
 import { copyFileName } from "../../src/pane/model/copy-name";
 import { provenanceView } from "../../src/pane/model/provenance-view";
 import { admissions, sheetsOf } from "../../src/pane/model/record-choice";
-import { rowsToRead } from "../../src/pane/model/rows-to-read";
 import { boxSheet, dwellingSheet, fanSheet, fileOf, goodFan, gridOf, jobSheet } from "./job-file";
 
 const fan = (pressure: number) =>
@@ -71,12 +70,6 @@ describe("taking a finding as it is", () => {
     const [open, taken] = [check(fileOf(...sheets(-4))), check(accepted(-4))];
     expect(announceChange(open, taken)).toBe("");
     expect(announceChange(taken, check(accepted(-4.5, -4)))).toMatch(/^1 open again\. Now /);
-  });
-
-  it("reads only the sheet of acceptances again after an edit there", () => {
-    const { job } = check(accepted(-4));
-    const edit = { sheet: "Accepted", firstRow: 1, lastRow: 1 };
-    expect(rowsToRead(job, [edit])).toEqual([edit]);
   });
 });
 

@@ -1,4 +1,5 @@
-import { beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { cellName, isSameValue } from "../../src/cells";
 import type { WorkbookHost } from "../../src/desk/host";
 import { excelHost } from "../../src/pane/session/excel-host";
 import { Session } from "../../src/pane/session/session";
@@ -37,6 +38,8 @@ beforeEach(async () => {
   await session.check();
 });
 
+afterEach(() => session.close());
+
 describe("the pane's session over the real client library", () => {
   it("finds every planted fault and nothing else", () => {
     expect(session.state.problem).toBe("");
@@ -69,6 +72,25 @@ describe("the pane's session over the real client library", () => {
     for (const col of [10, 11, 12]) host.userEnters("Fans", 1, col, "9.4");
     await settle();
     expect(at("Fans!K2").kind).toBe("pressure-above");
+  });
+
+  it("sees what edits in one pause do to other rows and sheets", async () => {
+    host.userEnters("Fans", 60, 15, "=P3");
+    await settle();
+    host.userEnters("Boxes", 2, 6, "1");
+    host.userEnters("Fans", 2, 15, "7");
+    await expect
+      .poll(async () => {
+        await settle();
+        return at("Fans!P61").what;
+      })
+      .toMatch(/^Flow \(cfm\) is 7 but/);
+    for (const grid of session.state.check?.job.file.sheets ?? [])
+      for (let row = 0; row < grid.rowCount; row++)
+        for (let col = 0; col < grid.colCount; col++) {
+          const [read, held] = [grid.value(row, col), host.value(grid.name, row, col)];
+          expect(isSameValue(read, held), `${grid.name}!${cellName(row, col)}`).toBe(true);
+        }
   });
 
   it("writes the findings and keeps a fit in the workbook", async () => {

@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
 import metadata from "../../functions/functions.json";
+import type { CellValue } from "../../src/cells";
 import { checkJob } from "../../src/job";
 import { announceChange, announceCheck } from "../../src/pane/model/announce";
 import { cautionsLeft } from "../../src/pane/model/cautions";
 import { callText, readFunctionList, stillNeeded } from "../../src/pane/model/function-list";
-import { isWaiting, rowsToRead } from "../../src/pane/model/rows-to-read";
 import { pickTheme } from "../../src/pane/model/theme";
+import { isWaiting } from "../../src/pane/model/waiting";
 import { boxSheet, dwellingSheet, fanSheet, fileOf, goodFan, gridOf, jobSheet } from "./job-file";
 
 const unread = goodFan.map((cell, col) => (col === 7 || col === 8 ? null : cell));
@@ -26,48 +27,11 @@ describe("what a check is announced as", () => {
   });
 });
 
-describe("what is read again after an edit", () => {
-  const { job } = check;
-  const edit = (sheet: string, firstRow: number, lastRow = firstRow) => ({
-    sheet,
-    firstRow,
-    lastRow,
-  });
-
-  it("is the edited rows, joined, where no other sheet looks at them", () => {
-    expect(rowsToRead(job, [edit("Fans", 1), edit("Fans", 4)])).toEqual([edit("Fans", 1, 4)]);
-  });
-
-  it("is the whole workbook after an edit of a heading, a setting or an unknown sheet", () => {
-    for (const sheet of [edit("Fans", 0), edit("Job", 1), edit("New", 5)])
-      expect(rowsToRead(job, [sheet])).toBe("all");
-  });
-
-  it("is nothing after an edit of the Findings sheet", () => {
-    expect(rowsToRead(job, [edit("Findings", 3)])).toBe("none");
-  });
-
-  it("takes in every sheet whose formulas look at an edited one, at any remove", () => {
-    const fans = fanSheet(
-      goodFan.map((cell, col) => (col === 6 ? { value: 48, formula: "Boxes!G2" } : cell)),
-    );
-    const homes = gridOf("Dwellings", [
-      ["Dwelling", "Floor area (ft²)", "Bedrooms", "Continuous flow (cfm)"],
-      ["Lot 1", 1600, 3, { value: 0, formula: "SUMIFS('Fans'!G:G,'Fans'!A:A,A2)" }],
-    ]);
-    const linked = checkJob(fileOf(jobSheet, homes, boxSheet, fans), 46000).job;
-    expect(rowsToRead(linked, [edit("Boxes", 1)])).toEqual([
-      edit("Boxes", 1),
-      edit("Fans", 0, 1),
-      edit("Dwellings", 0, 1),
-    ]);
-    expect(rowsToRead(linked, [edit("Dwellings", 1)])).toEqual([edit("Dwellings", 1)]);
-  });
-
-  it("is waited for while a function among the rows has not answered", () => {
-    const busy = fileOf(gridOf("Fans", [["Flow"], [{ error: "#BUSY!" }], [3]]));
-    expect(isWaiting(busy, [edit("Fans", 0, 1)])).toBe(true);
-    expect(isWaiting(busy, [edit("Fans", 2)])).toBe(false);
+describe("a workbook read after an edit", () => {
+  it("is waited for while a function in it has not answered", () => {
+    const holding = (value: CellValue) => fileOf(gridOf("Fans", [["Flow"], [value], [3]]));
+    expect(isWaiting(holding({ error: "#BUSY!" }))).toBe(true);
+    expect(isWaiting(holding({ error: "#N/A" }))).toBe(false);
   });
 });
 

@@ -1,3 +1,2 @@
 /** Reading the open workbook for the job. */
 export { readWorkbook } from "./read-workbook";
-export { rereadRows } from "./reread-rows";

@@ -1,6 +1,6 @@
 import { serialOf } from "../../cells";
 import type { JobFile } from "../../job";
-import { type Book, run } from "../run";
+import { type Book, type RunOptions, run } from "../run";
 import type { ReadProgress, WorkbookReading } from "../types";
 import { hiddenLinesOf, loadSheets, noteHidden, readHeads } from "./head";
 import { NamesAndTables } from "./names-and-tables";
@@ -14,8 +14,9 @@ import { readPieces } from "./pieces";
  */
 export function readWorkbook(
   onProgress: (progress: ReadProgress) => void = () => {},
+  options?: RunOptions,
 ): Promise<WorkbookReading> {
-  return run((book) => read(book, onProgress));
+  return run((book) => read(book, onProgress), options);
 }
 
 async function read(

@@ -19,21 +19,15 @@ export interface BlockCells {
 
 /** The cells of one sheet, filled block by block. */
 export class SheetCells implements Grid {
-  private readonly rows: (Row | undefined)[];
-  looks: SheetLooks;
-  merges: readonly Rectangle[];
+  private readonly rows: (Row | undefined)[] = [];
+  looks: SheetLooks = plainLooks;
+  merges: readonly Rectangle[] = [];
 
   constructor(
     readonly name: string,
     readonly rowCount: number,
     readonly colCount: number,
-    /** A sheet whose rows are kept where nothing newer is put. */
-    before?: SheetCells,
-  ) {
-    this.rows = before ? before.rows.slice(0, rowCount) : [];
-    this.looks = before?.looks ?? plainLooks;
-    this.merges = before?.merges ?? [];
-  }
+  ) {}
 
   readonly hiddenRow = (row: number): boolean => this.looks.hiddenRows.has(row);
 
@@ -47,12 +41,6 @@ export class SheetCells implements Grid {
 
   formula(row: number, col: number): string | null {
     return this.rows[row]?.formulas?.[col] ?? null;
-  }
-
-  /** Forgets rows, both ends included. */
-  clear(first: number, last: number): void {
-    const end = Math.min(last, this.rows.length - 1);
-    for (let row = first; row <= end; row++) this.rows[row] = undefined;
   }
 
   put({ top, left }: Pick<Rectangle, "top" | "left">, cells: BlockCells): void {

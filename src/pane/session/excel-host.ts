@@ -11,7 +11,6 @@ import {
   markFindings,
   openWorkbook,
   readWorkbook,
-  rereadRows,
   saveFit,
   selectCell,
   selection,
@@ -28,21 +27,11 @@ import {
 import { provenanceOf } from "../../job";
 import type { PaneHost, Place, Reading } from "./host";
 
-/** A reading that keeps what the next one builds on. */
-interface ExcelReading extends Reading {
-  readonly whole: WorkbookReading;
-}
-
 /** The open workbook, as the pane asks for it. */
 export const excelHost: PaneHost = {
   read: async (onProgress) => toReading(await readWorkbook(onProgress)),
-  reread: async (before, edits) => {
-    let { whole } = before as ExcelReading;
-    for (const { sheet, firstRow, lastRow } of edits)
-      whole = await rereadRows(whole, sheet, firstRow, lastRow);
-    return toReading(whole);
-  },
-  watchEdits: async (onEdit) => stopper(await watchEdits(onEdit)),
+  readAgain: async () => toReading(await readWorkbook(() => {}, { waitsForEdit: true })),
+  watchEdits: async (onEdit) => stopper(await watchEdits(({ sheet }) => onEdit(sheet))),
   watchSelection: async (onMove) =>
     stopper(await watchSelection((place) => onMove(toPlace(place)))),
   selection: async () => toPlace(await selection()),
@@ -71,9 +60,8 @@ export const excelHost: PaneHost = {
   insertFormula,
 };
 
-function toReading(whole: WorkbookReading): ExcelReading {
-  const { file, notes } = whole;
-  return { file, notes, today: serialOf(new Date()) - (file.dateOffset ?? 0), whole };
+function toReading({ file, notes }: WorkbookReading): Reading {
+  return { file, notes, today: serialOf(new Date()) - (file.dateOffset ?? 0) };
 }
 
 function toPlace({ sheet, row, address }: Awaited<ReturnType<typeof selection>>): Place {

@@ -12,13 +12,6 @@ import type {
 import type { SheetPlan } from "../../records";
 import type { CellNow } from "../model/trace-now";
 
-/** Rows of a sheet in which something changed, from 0, both ends included. */
-export interface Edit {
-  readonly sheet: string;
-  readonly firstRow: number;
-  readonly lastRow: number;
-}
-
 export interface Place {
   readonly sheet: string;
   /** Sheet row, from 0. */
@@ -49,9 +42,10 @@ export interface Undoable {
 /** What the pane asks of the workbook it stands beside. Each call may reject with an Error. */
 export interface PaneHost {
   read(onProgress: (progress: Progress) => void): Promise<Reading>;
-  /** Reads changed rows again and returns the whole reading with them in place. */
-  reread(before: Reading, edits: readonly Edit[]): Promise<Reading>;
-  watchEdits(onEdit: (edit: Edit) => void): Promise<() => void>;
+  /** The same after an edit, once the user has left the cell being edited. */
+  readAgain(): Promise<Reading>;
+  /** Tells the name of each sheet in which something changed. */
+  watchEdits(onEdit: (sheet: string) => void): Promise<() => void>;
   watchSelection(onMove: (place: Place) => void): Promise<() => void>;
   selection(): Promise<Place | undefined>;
   select(sheet: string, cell: string): Promise<void>;

@@ -1,4 +1,4 @@
-import { maxRows, type Spot } from "../../cells";
+import type { Spot } from "../../cells";
 import {
   checkJob,
   type FeatureKey,
@@ -11,12 +11,12 @@ import {
 } from "../../job";
 import { announceChange, announceCheck, count } from "../model/announce";
 import { placeOf } from "../model/finding-groups";
-import { isWaiting, rowsToRead } from "../model/rows-to-read";
 import type { ScreenKey } from "../model/screens";
 import type { CellNow } from "../model/trace-now";
+import { isWaiting } from "../model/waiting";
 import { type Clock, Gather, wallClock } from "./debounce";
 import type { Held } from "./held";
-import type { BoxPlan, Edit, PaneHost, Reading, Undoable } from "./host";
+import type { BoxPlan, PaneHost, Reading, Undoable } from "./host";
 import { loadAudit } from "./load-audit";
 import { paint } from "./paint";
 import type { SessionState } from "./state";
@@ -26,7 +26,7 @@ import { Store } from "./store";
 const quietTime = 500;
 /** Mends that can be taken back. */
 const mostApplied = 20;
-/** Times that rows are read again while a worksheet function has not answered. */
+/** Times that the workbook is read again while a worksheet function has not answered. */
 const mostWaits = 6;
 
 /**
@@ -34,8 +34,9 @@ const mostWaits = 6;
  * none of which rejects: what went wrong stands in `state.problem`.
  */
 export class Session extends Store {
-  private readonly undos = new Map<string, Undoable & { readonly edit: Edit }>();
-  private readonly edits: Gather<Edit>;
+  private readonly undos = new Map<string, Undoable & { readonly sheet: string }>();
+  /** The sheets that were edited. */
+  private readonly edits: Gather<string>;
   private readonly unwatch: (() => void)[] = [];
   private reading: Reading | undefined;
   private applications = 0;
@@ -48,7 +49,7 @@ export class Session extends Store {
     clock: Clock = wallClock,
   ) {
     super();
-    this.edits = new Gather(quietTime, (edits) => void this.recheck(edits), clock);
+    this.edits = new Gather(quietTime, (sheets) => void this.recheck(sheets), clock);
   }
 
   /** Begins to follow the selection. Edits are followed once a check has been made. */
@@ -77,41 +78,47 @@ export class Session extends Store {
       this.reading = await this.host.read((progress) => this.set({ progress }));
       this.set({ busy: "Checking", progress: undefined });
       await this.judge((_, after) => announceCheck(after));
-      if (first) this.unwatch.push(await this.host.watchEdits((edit) => this.edits.add(edit)));
+      if (first) this.unwatch.push(await this.host.watchEdits((sheet) => this.edits.add(sheet)));
     });
   }
 
-  /** Reads the rows that changed and checks again, without a word where nothing came of it. */
-  private recheck(edits: readonly Edit[]): Promise<void> {
+  /**
+   * Reads the workbook and checks again, without a word where nothing came of it. Any cell may
+   * follow from the edited ones, by ways that no formula's text tells for certain (names, INDIRECT,
+   * a result that spills), so that all of it is read.
+   */
+  private recheck(sheets: readonly string[]): Promise<void> {
     return this.queue("", async () => {
-      const { reading } = this;
-      const job = this.state.check?.job;
-      if (!reading || !job) return;
-      const theirs = edits.filter((edit) => !this.ownSheets.has(edit.sheet));
-      const rows = rowsToRead(job, theirs);
-      if (rows === "none") return;
-      this.reading =
-        rows === "all" ? await this.host.read(() => {}) : await this.host.reread(reading, rows);
-      // A worksheet function may not have answered yet: the rows are read again until it has.
-      if (rows !== "all" && isWaiting(this.reading.file, rows) && this.waits++ < mostWaits)
-        for (const edit of edits) this.edits.add(edit);
-      else this.waits = 0;
-      await this.judge((before, after) => (before ? announceChange(before, after) : ""));
+      const [theirs] = sheets.filter((sheet) => !this.ownSheets.has(sheet));
+      if (!this.reading || theirs === undefined) return;
+      const began = performance.now();
+      // Read once more where the reading fails, or a worksheet function has not answered yet.
+      let isDue = true;
+      try {
+        this.reading = await this.host.readAgain();
+        isDue = isWaiting(this.reading.file);
+      } finally {
+        if (isDue && this.waits++ < mostWaits) this.edits.add(theirs);
+        else this.waits = 0;
+      }
+      await this.judge((before, after) => (before ? announceChange(before, after) : ""), began);
     });
   }
 
   private async judge(
     announce: (before: JobCheck | undefined, after: JobCheck) => string,
+    began = performance.now(),
   ): Promise<void> {
     const { reading } = this;
     if (!reading) return;
     await paint();
     const before = this.state.check;
     const audit = await loadAudit();
-    const began = performance.now();
+    const read = performance.now();
     const check = checkJob(reading.file, reading.today, audit.further);
-    // A long job is not checked again at every pause in typing.
-    this.edits.delay = Math.max(quietTime, 3 * (performance.now() - began));
+    // A long job is not read and checked again at every pause in typing.
+    const now = performance.now();
+    this.edits.delay = Math.max(quietTime, now - began, 3 * (now - read));
     const message = announce(before, check);
     this.set({
       check,
@@ -137,23 +144,22 @@ export class Session extends Store {
     }
   }
 
-  /** Applies a finding's mend and checks the row again. */
+  /** Applies a finding's mend and checks again. */
   apply(finding: Finding): Promise<void> {
     const mend = finding.apply;
     if (!mend) return Promise.resolve();
     return this.queue("Writing", async () => {
       const undo = await this.host.apply(finding.sheet, mend);
-      const { sheet, row } = finding;
-      const edit: Edit = { sheet, firstRow: Math.max(0, row), lastRow: Math.max(0, row) };
+      const { sheet } = finding;
       const key = `mend ${++this.applications}`;
-      this.undos.set(key, { ...undo, edit });
+      this.undos.set(key, { ...undo, sheet });
       const about = finding.about === "" ? "" : `, ${finding.about}`;
       const words = `${mend.label}${about} (${placeOf(finding)})`;
       this.set({
         applied: [...this.state.applied, { key, words }].slice(-mostApplied),
         message: `Done: ${words}.`,
       });
-      this.edits.add(edit);
+      this.edits.add(sheet);
     });
   }
 
@@ -169,7 +175,7 @@ export class Session extends Store {
         applied: this.state.applied.filter((entry) => entry !== applied),
         message: `Taken back: ${applied.words}.`,
       });
-      this.edits.add(undoable.edit);
+      this.edits.add(undoable.sheet);
     });
   }
 
@@ -180,26 +186,24 @@ export class Session extends Store {
       if (!reading) return;
       const fingerprint = fingerprintOf(reading.file, finding);
       const acceptance = { finding, fingerprint, reason, initials, date: reading.today };
-      const sheet = await this.host.accept(acceptance);
+      await this.host.accept(acceptance);
       this.set({ initials });
-      await this.judgeAgain(reading, sheet, `Accepted: ${placeOf(finding)}.`);
+      await this.judgeAgain(`Accepted: ${placeOf(finding)}.`);
     });
   }
 
   /** Takes an acceptance back: the finding is open again. */
   withdraw(finding: Finding): Promise<void> {
     return this.queue("Writing", async () => {
-      const { reading } = this;
-      if (!reading) return;
-      const sheet = await this.host.withdraw(finding);
-      await this.judgeAgain(reading, sheet, `Open again: ${placeOf(finding)}.`);
+      if (!this.reading) return;
+      await this.host.withdraw(finding);
+      await this.judgeAgain(`Open again: ${placeOf(finding)}.`);
     });
   }
 
-  /** Reads a sheet that we have written, and checks with it. */
-  private async judgeAgain(reading: Reading, sheet: string, message: string): Promise<void> {
-    const edit: Edit = { sheet, firstRow: 0, lastRow: maxRows - 1 };
-    this.reading = await this.host.reread(reading, [edit]);
+  /** Reads what we have written ourselves, and checks with it. */
+  private async judgeAgain(message: string): Promise<void> {
+    this.reading = await this.host.readAgain();
     await this.judge(() => message);
   }
 
