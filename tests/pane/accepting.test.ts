@@ -39,7 +39,8 @@ describe("accepting in the pane", () => {
       i,
       { formula: `A${i + 1}*${i === 4 ? 3 : 2}`, value: 0 },
     ]);
-    const session = new Session(new FakeHost(fileOf(gridOf("Own", rows))), new HandClock());
+    const file = fileOf(jobSheet, dwellingSheet, boxSheet, fanSheet(goodFan), gridOf("Own", rows));
+    const session = new Session(new FakeHost(file), new HandClock());
     await session.check();
     expect(session.state.check?.findings.map(({ kind, cell }) => `${cell} ${kind}`)).toContain(
       "B5 formula-other-constant",

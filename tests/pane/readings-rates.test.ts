@@ -84,7 +84,7 @@ describe("the required rates", () => {
     const room = roomView(job, 0);
     expect(room.outcome).toMatchObject({
       rate: "50 cfm",
-      clause: { work: "IRC 2021", mark: "read in two independent texts" },
+      clause: { work: "IRC 2021", mark: "read in the named text" },
     });
     expect(room.measured).toMatch(/^Measured 72.6 cfm: meets$/);
     // IRC 2021 table M1505.4.3(1): 1501 to 3000 ft², 2 to 3 bedrooms.
