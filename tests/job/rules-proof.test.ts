@@ -33,13 +33,13 @@ describe("the proof of a box by paired readings", () => {
     const good = proof(pairsOf([1, -2, 3, 0, 1, -1]), inUse);
     expect(good.verdict).toBe("proved");
     expect(good.reasons[0]).toMatch(
-      /^Limits of agreement, with the spread of the reference, run from −\d.\d % to \d.\d %, and no error is larger than 3 %: within ±10 %\.$/,
+      /^The next reading, with the spread of the reference, lies from −\d.\d % to \d(.\d)? % in 95 of 100 cases \(limits of agreement of these pairs alone: −\d.\d % to \d.\d %\), and no error is larger than 3 %: within ±10 %\.$/,
     );
     const bad = proof(pairsOf([1, -2, 12, 0, 1, -1]), inUse);
     expect(bad.verdict).toBe("not proved");
     expect(bad.reasons[0]).toBe("The largest error is 12 %, beyond ±10 %.");
-    expect(bad.reasons[1]).toMatch(/^Limits of agreement/);
-    expect(proof(pairsOf([1, -2, 12, 0, 1, -1]), { ...inUse, requirement: 20 }).verdict).toBe(
+    expect(bad.reasons[1]).toMatch(/^The next reading.*limits of agreement/);
+    expect(proof(pairsOf([1, -2, 12, 0, 1, -1]), { ...inUse, requirement: 25 }).verdict).toBe(
       "proved",
     );
   });
@@ -66,7 +66,7 @@ describe("the proof of a box by paired readings", () => {
     const found = proof(pairsOf([0, 0, 0, 0, 0]), { constant: 1.07, referenceSpread: 6 });
     expect(found).toMatchObject({ verdict: "not proved", referenceAllows: false });
     expect(found.reasons[0]).toBe(
-      "The reference is itself good to ±11.8 % only, which leaves no room for ±10 %: use a better one.",
+      "The reference is itself good to ±11.8 % only, which leaves no room for ±10 %: this proof says nothing against the box; prove it again with a better reference.",
     );
     expect(proof(pairsOf([0, 0, 0, 0, 0]), inUse).referenceAllows).toBe(true);
   });
