@@ -77,6 +77,7 @@ const doors = {
   ],
   "src/excel": ["src/reading", "src/job", "src/records"],
   "src/pane": [
+    "src/reading",
     "src/field",
     "src/rules",
     "src/job",

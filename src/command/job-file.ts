@@ -3,6 +3,7 @@ import { requireTrees } from "../algebra";
 import { offsetOf, rectangleOf } from "../cells";
 import { formulas } from "../formulas";
 import type { Grid, JobFile } from "../job";
+import { readWorkbook } from "../reading";
 import { isKnownToAgree, type SheetCells, SheetModel } from "../sheet";
 import type { Sheet, Workbook } from "../workbook";
 import { looksOf } from "./looks";
@@ -20,6 +21,7 @@ export function toJobFile(workbook: Workbook): JobFile {
       return area ? [{ name, sheet, columns, ...area }] : [];
     }),
     dateOffset: offsetOf(workbook.date1904),
+    recognise: readWorkbook,
     fresh: (sheet, row, col) => model.recompute(sheet, row, col),
     isKnownToAgree,
   };

@@ -1,5 +1,5 @@
 import type { CellValue } from "../cells";
-import type { ReadGrid, ReadWorkbook } from "../reading";
+import type { Choice, ReadGrid, ReadWorkbook, WorkbookReading } from "../reading";
 
 /** One sheet as the job reads it. Rows and columns count from 0. */
 export interface Grid extends ReadGrid {
@@ -23,6 +23,8 @@ export interface JobFile extends ReadWorkbook {
   readonly dateOffset?: number;
   /** Evaluates a formula cell afresh, where the host can. Excel itself keeps cells fresh. */
   readonly fresh?: (sheet: string, row: number, col: number) => Fresh;
+  /** Recognises sheets that a firm laid out itself; left out where only our own form is read. */
+  readonly recognise?: (file: ReadWorkbook, choices: readonly Choice[]) => WorkbookReading;
   /** Whether all in a formula is known to give afresh what a spreadsheet program gives. */
   readonly isKnownToAgree?: (formula: string) => boolean;
 }

@@ -30,13 +30,15 @@ function packageFolder(file) {
 }
 
 function noticeOf(folder) {
-  const { name, version, license, author } = JSON.parse(
+  const { name, version, license, licenses, author } = JSON.parse(
     readFileSync(join(folder, "package.json"), "utf8"),
   );
   const texts = readdirSync(folder)
     .filter((file) => licenceFile.test(file))
     .map((file) => readFileSync(join(folder, file), "utf8").trim());
-  const kind = typeof license === "string" ? license : license?.type;
+  // Older packages list what they are under.
+  const stated = license ?? licenses?.[0];
+  const kind = typeof stated === "string" ? stated : stated?.type;
   if (texts.length === 0 && !kind) throw new Error(`${name} states no licence`);
   const by = typeof author === "string" ? author : (author?.name ?? "");
   const own =

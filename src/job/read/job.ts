@@ -1,4 +1,3 @@
-import { readWorkbook } from "../../reading";
 import { layouts, type SheetKind } from "../columns";
 import { fitJob, type JobFit } from "../fit";
 import type { JobFile } from "../grid";
@@ -31,7 +30,7 @@ export function readJob(file: JobFile): Job {
   const isOurs = found.sheets.fans?.some(isOwnForm) === true;
   const reading = isOurs
     ? undefined
-    : readWorkbook(withoutOwnSheets(file, found), choicesOf(found));
+    : file.recognise?.(withoutOwnSheets(file, found), choicesOf(found));
   const firm = reading && !reading.noFans ? new FirmSheets(reading) : undefined;
   const fit = isOurs ? found : withoutFans(found, firm);
   const stated = firm ? firm.settings(readSettings(file, fit)) : readSettings(file, fit);

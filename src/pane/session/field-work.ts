@@ -2,6 +2,7 @@ import { cellName } from "../../cells";
 import type { Brought } from "../../field";
 import { readJob } from "../../job";
 import { count } from "../model/announce";
+import { loadAudit, readable } from "./load-audit";
 import { readOlderFile } from "./older-file";
 import type { Session } from "./session";
 
@@ -12,7 +13,10 @@ export function readFieldCopy(session: Session, file: File): Promise<void> {
     if (!check) return;
     const { bringIn } = await import("../../field");
     try {
-      const found = bringIn(check.job, readJob(await readOlderFile(file)));
+      const found = bringIn(
+        check.job,
+        readJob(readable(await readOlderFile(file), await loadAudit())),
+      );
       const fileName = file.name;
       const message = `${fileName}: ${count(found.fresh.length, "new value")}, ${found.same} in the job already.`;
       set({ record: { ...session.state.record, brought: { fileName, found } }, message });

@@ -2,7 +2,7 @@ import { compareJobs, type JobFile } from "../../job";
 import { count } from "../model/announce";
 import { type CopyKind, copyFileName } from "../model/copy-name";
 import type { RecordChoice } from "../model/record-choice";
-import { loadAudit } from "./load-audit";
+import { loadAudit, readable } from "./load-audit";
 import { readOlderFile } from "./older-file";
 import { paint } from "./paint";
 import type { FileCopy } from "./record-state";
@@ -72,10 +72,11 @@ async function compare(
   const { check } = session.state;
   if (!check) return;
   set({ busy: "Comparing" });
-  const { further } = await loadAudit();
+  const loaded = await loadAudit();
+  const { further } = loaded;
   await paint();
   const { file } = check.job;
-  const changes = compareJobs(older, file, { ...(further ? { further } : {}) });
+  const changes = compareJobs(readable(older, loaded), file, { ...(further ? { further } : {}) });
   set({
     record: { ...session.state.record, comparison: { fileName, older, changes, check } },
     message:

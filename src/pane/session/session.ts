@@ -17,7 +17,7 @@ import { isWaiting } from "../model/waiting";
 import { type Clock, Gather, wallClock } from "./debounce";
 import type { Held } from "./held";
 import type { BoxPlan, PaneHost, Reading, Undoable } from "./host";
-import { loadAudit } from "./load-audit";
+import { loadAudit, readable } from "./load-audit";
 import { paint } from "./paint";
 import type { SessionState } from "./state";
 import { Store } from "./store";
@@ -115,7 +115,7 @@ export class Session extends Store {
     const before = this.state.check;
     const audit = await loadAudit();
     const read = performance.now();
-    const check = checkJob(reading.file, reading.today, audit.further);
+    const check = checkJob(readable(reading.file, audit), reading.today, audit.further);
     // A long job is not read and checked again at every pause in typing.
     const now = performance.now();
     this.edits.delay = Math.max(quietTime, now - began, 3 * (now - read));
