@@ -4,6 +4,7 @@ import {
   type Finding,
   type FindingKind,
   findingKinds,
+  isOpen,
   type Severity,
   severities,
 } from "./findings";
@@ -60,11 +61,6 @@ export function checkJob(file: JobFile, today: number, further?: FurtherCheck): 
   if (further && isJob) report.include(further(file, report.findings(), job));
   const { findings, settled } = applyAcceptances(file, report.findings());
   return { job, isJob, findings, summary: summarise(job, findings), settled };
-}
-
-/** A finding that nobody has accepted, or not as the row is now. */
-export function isOpen(finding: Finding): boolean {
-  return finding.accepted === undefined;
 }
 
 /** Something of the sheet that cannot be trusted, and no mere result of a fan. */

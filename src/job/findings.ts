@@ -261,3 +261,8 @@ export interface Finding {
   /** There where it was accepted once but its row has changed since: it is open again. */
   readonly lapsed?: Accepted;
 }
+
+/** A finding that nobody has accepted, or not as the row is now. */
+export function isOpen(finding: Finding): boolean {
+  return finding.accepted === undefined;
+}

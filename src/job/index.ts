@@ -10,7 +10,6 @@ export {
   checkJob,
   type FurtherCheck,
   isFault,
-  isOpen,
   type JobCheck,
   type Summary,
 } from "./check-job";
@@ -45,6 +44,7 @@ export {
   type Finding,
   type FindingKind,
   findingKinds,
+  isOpen,
   kindEntry,
   type Mend,
   type Question,

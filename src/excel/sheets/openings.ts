@@ -8,7 +8,6 @@ import {
   jobTitle,
   type OpeningPlan,
   plainPlan,
-  readJob,
   type SheetFit,
 } from "../../job";
 import { asText } from "../cell-text";
@@ -48,6 +47,7 @@ export async function writeOpenings(
 ): Promise<number> {
   if (plan.length === 0) return 0;
   const { file } = await readWorkbook();
+  const { readJob } = await import("../../job/engine");
   const job = readJob(file);
   const table = job.tables.boxes;
   const fit = job.fit.sheets.boxes?.at(-1);

@@ -24,7 +24,6 @@ import {
   writeOpenings,
   writePlan,
 } from "../../excel";
-import { provenanceOf } from "../../job";
 import type { PaneHost, Place, Reading } from "./host";
 
 /** The open workbook, as the pane asks for it. */
@@ -44,8 +43,10 @@ export const excelHost: PaneHost = {
   hasMarks,
   mark: markFindings,
   clearMarks,
-  writeFindings: ({ job, findings, summary }) =>
-    writeFindingsSheet(findings, summary, provenanceOf(job)),
+  writeFindings: async ({ job, findings, summary }) => {
+    const { provenanceOf } = await import("../../job/engine");
+    return writeFindingsSheet(findings, summary, provenanceOf(job));
+  },
   accept: acceptFinding,
   withdraw: withdrawAcceptance,
   writeRecord: writePlan,

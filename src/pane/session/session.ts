@@ -1,10 +1,8 @@
 import type { Spot } from "../../cells";
 import {
-  checkJob,
   type FeatureKey,
   type Finding,
   type FitChoice,
-  fingerprintOf,
   isOpen,
   type JobCheck,
   type Settings,
@@ -115,6 +113,7 @@ export class Session extends Store {
     const before = this.state.check;
     const audit = await loadAudit();
     const read = performance.now();
+    const { checkJob } = await import("../../job/engine");
     const check = checkJob(readable(reading.file, audit), reading.today, audit.further);
     // A long job is not read and checked again at every pause in typing.
     const now = performance.now();
@@ -184,6 +183,7 @@ export class Session extends Store {
     return this.queue("Writing", async () => {
       const { reading } = this;
       if (!reading) return;
+      const { fingerprintOf } = await import("../../job/engine");
       const fingerprint = fingerprintOf(reading.file, finding);
       const acceptance = { finding, fingerprint, reason, initials, date: reading.today };
       await this.host.accept(acceptance);
