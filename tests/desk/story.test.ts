@@ -35,12 +35,25 @@ const finding = (page: Page, place: string) =>
 function firmReadings(): Uint8Array {
   const workbook = Workbook.create();
   const line = (...values: (string | number)[]) => values.map((value) => ({ value }));
+  const pressures = [4.5, 3.2, 5.1, 2.4, 12, 6.2, 3.9, 4.4, 2.8, 5.5];
   workbook.addSheet("October readings", {
     rows: [
       line("Harrow Lane"),
-      line("Unit", "Fan #", "Hole area, sq cm", "dP (hPa)", "Nameplate L/s", "Mode", "Weather"),
-      line("1", "B1", 154.84, 0.045, 30, "intermittent", "calm"),
-      line("2", "B1", 154.84, 0.12, 45, "intermittent", "calm"),
+      line("Unit", "Room", "Hole area, sq cm", "dP (Pa)", "Nameplate L/s", "L/s", "Weather"),
+      ...pressures.map((pressure, i) => {
+        const [area, room, rated] = i % 2 ? [90.3, "kitchen", 18] : [154.84, "bath", 28];
+        // The trade's 1.07 in L/s, cm² and Pa.
+        const flow = Math.round(0.0782726 * (area as number) * Math.sqrt(pressure) * 10) / 10;
+        return line(
+          String(1 + (i >> 1)),
+          room as string,
+          area as number,
+          pressure,
+          rated as number,
+          flow,
+          "calm",
+        );
+      }),
     ],
   });
   return workbook.save();
@@ -111,11 +124,11 @@ describe("a reviewer at the desk", () => {
     await pane(page).getByText("12 Pa is above the 8 Pa window").waitFor();
     const texts = await pane(page).locator("button[data-go]").allTextContents();
     expect(texts).toEqual([
-      expect.stringMatching(/pressure above the window.*October readings!D4$/),
+      expect.stringMatching(/pressure above the window.*October readings!D7$/),
     ]);
     await screen(page, "Fit").click();
-    const taken = pane(page).getByRole("combobox", { name: "Nameplate L/s is taken for" });
-    expect(await taken.inputValue()).toBe("rated");
+    const read = pane(page).getByRole("row").filter({ hasText: "pressure" });
+    await read.getByText(/the values follow flow = constant × area × √pressure/).waitFor();
   });
 
   it("writes the Findings sheet, saves a copy and finds everything in it again", async () => {

@@ -9,7 +9,7 @@ type Found = Pick<Habits, "constant" | "constantAt" | "rounding">;
 /** The constant that most rows keep, in the units of the sheet, and the cells that hold it. */
 export function constantOf(block: SheetBlock, book: Book): Found {
   const { from } = block;
-  const ratios: number[] = [];
+  const rows: Ratio[] = [];
   const round = from.given.get("area") === undefined && from.given.get("diameter") !== undefined;
   const hole = round ? "diameter" : "area";
   for (let at = 0; at < block.fans.length; at++) {
@@ -19,22 +19,49 @@ export function constantOf(block: SheetBlock, book: Book): Found {
       block.number(at, hole),
     ];
     if (!flow || !pressure || !area) continue;
-    ratios.push(flow / ((round ? area ** 2 : area) * Math.sqrt(Math.abs(pressure))));
+    const base = (round ? area ** 2 : area) * Math.sqrt(Math.abs(pressure));
+    const half = 0.5 * 10 ** -decimalsOf(flow);
+    rows.push({ ratio: flow / base, low: (flow - half) / base, high: (flow + half) / base });
   }
   const at: Spot[] = [];
   const { rounding, literal } = fromFormulas(block, book, at);
-  const constant = habitOf(ratios, literal);
+  const constant = habitOf(rows, literal);
   return { constant, constantAt: at, rounding };
 }
 
-function habitOf(ratios: number[], literal: number | undefined): Habit<number> | undefined {
-  if (ratios.length === 0) return undefined;
+/** What one row says of the constant, and what it may be for the digits its flow is written with. */
+interface Ratio {
+  readonly ratio: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+function decimalsOf(flow: number): number {
+  return Math.min(9, /\.(\d+)$/.exec(String(flow))?.[1]?.length ?? 0);
+}
+
+/** The constant that agrees with the digits of most rows: flows are written rounded. */
+function agreed(rows: readonly Ratio[], near: number): number {
+  const close = rows.filter(({ ratio }) => Math.abs(ratio / near - 1) < 0.02);
+  const holding = (value: number) =>
+    close.filter(({ low, high }) => low <= value && value <= high).length;
+  const best = close.reduce((most, row) => (holding(row.low) > holding(most.low) ? row : most));
+  const held = close.filter(({ low, high }) => low <= best.low && best.low <= high);
+  return (best.low + Math.min(...held.map(({ high }) => high))) / 2;
+}
+
+/** More rows than this say no more of a constant, and each is held against each. */
+const mostCompared = 400;
+
+function habitOf(rows: readonly Ratio[], literal: number | undefined): Habit<number> | undefined {
+  if (rows.length === 0) return undefined;
+  const ratios = rows.map(({ ratio }) => ratio);
   const sorted = [...ratios].sort((a, b) => a - b);
   const middle = sorted[Math.floor(sorted.length / 2)]!;
   const value =
     literal !== undefined && Math.abs(literal / middle - 1) < 0.02
       ? literal
-      : Number(middle.toPrecision(4));
+      : Number(agreed(rows.slice(0, mostCompared), middle).toPrecision(7));
   const share = ratios.filter((ratio) => Math.abs(ratio / value - 1) < 0.02).length / ratios.length;
   // Flows rounded to whole numbers still show the constant in their middle.
   if (share < 0.4) return undefined;

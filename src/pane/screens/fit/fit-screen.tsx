@@ -6,6 +6,7 @@ import { type FitDraft, ownUnitOf, withDraft } from "../../model/fit-draft";
 import { fittedSheets, withChoice } from "../../model/fit-view";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
+import { FirmSection } from "./firm-section";
 import { OtherSheet } from "./other-sheet";
 import { SheetSection } from "./sheet-section";
 
@@ -44,6 +45,7 @@ export function FitScreen({ check }: { check: JobCheck }) {
         What each heading was taken for. Correct it where it is wrong: the workbook keeps your
         choices on its Fit sheet. Delete a row there to forget one.
       </p>
+      <FirmSection job={job} />
       {fittedSheets(job).map((found) => (
         <SheetSection
           key={found.sheet}
