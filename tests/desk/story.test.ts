@@ -128,7 +128,9 @@ describe("a reviewer at the desk", () => {
     ]);
     await screen(page, "Fit").click();
     const read = pane(page).getByRole("row").filter({ hasText: "pressure" });
-    await read.getByText(/the values follow flow = constant × area × √pressure/).waitFor();
+    await read
+      .getByText(/the values follow flow = constant × area × √pressure: under the root/)
+      .waitFor();
   });
 
   it("writes the Findings sheet, saves a copy and finds everything in it again", async () => {

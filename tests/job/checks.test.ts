@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { checkJob, type FindingKind } from "../../src/job";
-import { readWorkbook } from "../../src/reading";
 import { type FanCells, grid, jobFile, jobWith, settings, today } from "./grids";
 
 const found = (...fans: FanCells[]) =>
@@ -250,16 +249,13 @@ describe("dwellings", () => {
 describe("a workbook without a job", () => {
   it("is told of in one line, and nothing is judged", () => {
     const { findings, job } = checkJob(
-      {
-        ...jobFile(
-          settings,
-          grid("Sheet1", [
-            ["Name", "Phone"],
-            ["x", 1],
-          ]),
-        ),
-        recognise: readWorkbook,
-      },
+      jobFile(
+        settings,
+        grid("Sheet1", [
+          ["Name", "Phone"],
+          ["x", 1],
+        ]),
+      ),
       today,
     );
     expect(findings).toEqual([]);

@@ -1,5 +1,6 @@
 import type { CellValue } from "../../src/cells";
 import type { Grid, JobFile } from "../../src/job";
+import { readWorkbook } from "../../src/reading";
 
 /** A cell as a test writes it: a value, or a formula with the value it stores. */
 export type TestCell = CellValue | FormulaCell;
@@ -31,7 +32,7 @@ export function grid(name: string, rows: readonly (readonly TestCell[])[]): Grid
 }
 
 export function jobFile(...sheets: Grid[]): JobFile {
-  return { sheets };
+  return { sheets, recognise: readWorkbook };
 }
 
 /** 2026-11-25. */
