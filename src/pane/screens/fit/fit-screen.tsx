@@ -53,7 +53,7 @@ export function FitScreen({ check }: { check: JobCheck }) {
           onChoose={(heading, field) => choose(found.sheet, heading, field)}
         />
       ))}
-      <OtherSheet job={job} draft={draft} onChoose={choose} />
+      {job.firm ? null : <OtherSheet job={job} draft={draft} onChoose={choose} />}
       {draft.length > 0 ? (
         <div className={`${styles.bar} ${shared.spread}`}>
           <span>{count(draft.length, "change")} not saved</span>
