@@ -1,8 +1,14 @@
-import { boxesLayout, type Field, fansLayout, type Job, type SheetLayout } from "../job";
+import {
+  boxesLayout,
+  constantInUse,
+  type Field,
+  fansLayout,
+  type Job,
+  type SheetLayout,
+} from "../job";
 import { jobWorkbook, type Row } from "../new-job";
 import { plainCopy } from "../plain-copy";
-import { usefulSets } from "../records";
-import { expectedOpening } from "../rules";
+import { firstOpening, usefulSets } from "../records";
 import type { Workbook } from "../workbook";
 
 /** Of the Fans sheet: what names the fan, what is typed on the ladder, what comes of it. */
@@ -14,7 +20,7 @@ const fanKeys = [
 const boxKeys = ["box", "opening", "area", "constant"];
 
 /** The opening to begin with, as a word to read: no field of a job. */
-const firstOpening: Field = {
+const openFirstField: Field = {
   key: "first",
   title: "Open first",
   words: [],
@@ -61,7 +67,7 @@ function fieldsOf(
   make = (field: Field) => field,
 ): Field[] {
   return keys.flatMap((key) => {
-    if (key === firstOpening.key) return [firstOpening];
+    if (key === openFirstField.key) return [openFirstField];
     const field = layout.fields.find((each) => each.key === key);
     return field ? [make(field)] : [];
   });
@@ -83,19 +89,14 @@ function fansOf(job: Job): SheetLayout {
 function setsOf(job: Job, box: string): string[] {
   const openings = job.boxes?.openings(box) ?? [];
   if (openings.length === 0) return [];
-  return usefulSets(openings, constantOf(job, box), job.settings).map(({ label }) => label);
-}
-
-function constantOf({ boxes, settings }: Job, box: string): number {
-  const own = boxes?.constant(box) ?? Number.NaN;
-  return own > 0 ? own : settings.constant;
+  return usefulSets(openings, constantInUse(job, box), job.settings).map(({ label }) => label);
 }
 
 function boxRows(job: Job): Row[] {
   return (job.boxes?.names ?? []).flatMap((box) =>
     (job.boxes?.openings(box) ?? []).map(({ label, area }) => ({
       ...{ box, opening: label, area },
-      constant: constantOf(job, box),
+      constant: constantInUse(job, box),
     })),
   );
 }
@@ -116,14 +117,8 @@ function fanRow(job: Job, i: number): Row {
   };
 }
 
-/** "C, 3.9 Pa": the opening for the rated flow, or for the rate where no rating is known. */
+/** "C, 3.9 Pa": the opening to begin with. */
 function openFirst(job: Job, i: number): string | null {
-  const { fans, boxes, settings } = job;
-  const box = fans?.table.text("box", i) || (boxes?.names[0] ?? "");
-  const openings = boxes?.openings(box) ?? [];
-  const rated = fans?.table.number("rated", i) ?? Number.NaN;
-  const flow = rated > 0 ? rated : (fans?.requiredNumber(i) ?? Number.NaN);
-  if (!(flow > 0) || openings.length === 0) return null;
-  const first = expectedOpening(flow, constantOf(job, box), openings, settings);
-  return first?.inWindow ? `${first.label}, ${first.pressure.toFixed(1)} Pa` : null;
+  const first = firstOpening(job, i);
+  return first ? `${first.label}, ${first.pressure.toFixed(1)} Pa` : null;
 }

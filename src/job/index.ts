@@ -73,6 +73,7 @@ export {
   attempt,
   type BoxProof,
   boxProofs,
+  constantInUse,
   dwellingRow,
   FanRows,
   type Job,

@@ -5,6 +5,7 @@
 export { addPlan, codesOf, margins } from "./add-plan";
 export { dwellingRecord } from "./dwelling-record";
 export { boxCard } from "./field/box-card";
+export { firstOpening } from "./field/first-opening";
 export { readingForm } from "./field/form";
 export { usefulSets } from "./field/opening-sets";
 export { allRecords, fieldPapers, proofRecords, recordedDwellings } from "./job-plans";

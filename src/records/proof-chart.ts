@@ -1,15 +1,14 @@
 import { oneValue } from "../algebra";
 import { columnLetters } from "../cells";
 import { flowFromPressure } from "../formulas";
-import { type BoxProof, type Job, unitOf } from "../job";
+import { type BoxProof, constantInUse, type Job, unitOf } from "../job";
 import { looks } from "./looks";
 import type { PlanCell, PlanChart, PlanRow } from "./plan";
 import { figure } from "./words";
 
 /** The constant that the box flows are worked out with. */
 export function constantOf(job: Job, { box }: BoxProof): number {
-  const own = job.boxes?.constant(box) ?? Number.NaN;
-  return own > 0 ? own : job.settings.constant;
+  return constantInUse(job, box);
 }
 
 /** What a box reads with a constant. */

@@ -12,6 +12,7 @@ import {
   roomRate,
 } from "../rules";
 import type { BoxList } from "./box-list";
+import { constantInUse } from "./constant-in-use";
 import type { FirmSheets } from "./firm";
 import type { InstrumentList } from "./instrument-list";
 import { attempt, type Maybe } from "./maybe";
@@ -199,8 +200,7 @@ export class FanRows {
     if (this.firm) return this.firm.constant(this.firm.at(i).block);
     const stored = this.table.number("constant", i);
     if (stored > 0) return stored;
-    const own = this.boxes?.constant(this.table.text("box", i)) ?? Number.NaN;
-    return own > 0 ? own : this.settings.constant;
+    return constantInUse(this, this.table.text("box", i));
   }
 
   private pressureInUse(i: number): number {

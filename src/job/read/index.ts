@@ -2,6 +2,7 @@
 export { BoxList } from "./box-list";
 export { type BoxProof, boxProofs } from "./box-proofs";
 export { Columns, definedAs } from "./columns";
+export { constantInUse } from "./constant-in-use";
 export { dwellingRow } from "./dwelling-rows";
 export { FanRows } from "./fan-rows";
 export { type Instrument, InstrumentList } from "./instrument-list";

@@ -1,4 +1,4 @@
-import { gapsBetween, type Job, mostOfFace, type Reach, reachOf } from "../../job";
+import { constantInUse, gapsBetween, type Job, mostOfFace, type Reach, reachOf } from "../../job";
 
 /** One opening of a box, with its drawing sizes and its reach. */
 export interface OpeningView {
@@ -35,8 +35,7 @@ export function boxViews(job: Job): BoxView[] {
     return value > 0 ? value : otherwise;
   };
   return boxes.names.map((name) => {
-    const own = boxes.constant(name);
-    const constant = own > 0 ? own : settings.constant;
+    const constant = constantInUse(job, name);
     const openings = boxes.rows(name).flatMap((i) => {
       const area = table.number("area", i);
       if (!(area > 0)) return [];

@@ -1,5 +1,12 @@
 import { isoDay, shown } from "../../cells";
-import { type BoxProof, boxProofs, type Job, type ProofVerdict, reachOf } from "../../job";
+import {
+  type BoxProof,
+  boxProofs,
+  constantInUse,
+  type Job,
+  type ProofVerdict,
+  reachOf,
+} from "../../job";
 import { count } from "./announce";
 import { digits, percentOf, signedPercent } from "./in-words";
 
@@ -137,7 +144,6 @@ function pairsOf(job: Job, own: BoxProof): PairView[] {
 }
 
 /** The constant that the box's flows are worked out with. */
-function constantOf({ boxes, settings }: Job, { box }: BoxProof): number {
-  const own = boxes?.constant(box) ?? Number.NaN;
-  return own > 0 ? own : settings.constant;
+function constantOf(job: Job, { box }: BoxProof): number {
+  return constantInUse(job, box);
 }

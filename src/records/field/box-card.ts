@@ -3,6 +3,7 @@ import { columnLetters, isoDay } from "../../cells";
 import { flowFromPressure, pressureFromFlow } from "../../formulas";
 import {
   boxProofs,
+  constantInUse,
   expectedOpening,
   type Job,
   type Opening,
@@ -45,8 +46,7 @@ export function boxCard(job: Job, box: string): SheetPlan | { readonly problem: 
     };
   if (openings.length === 0)
     return { problem: `${box} has no opening with an area: measure its openings first.` };
-  const own = boxes?.constant(box) ?? Number.NaN;
-  const constant = own > 0 ? own : settings.constant;
+  const constant = constantInUse(job, box);
   const sets = usefulSets(openings, constant, settings);
   const columns = [12, ...sets.map(() => 9)];
   const mark = `Card of ${/^box\b/i.test(box) ? box : `box ${box}`}`;

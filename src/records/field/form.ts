@@ -1,10 +1,11 @@
 import { columnLetters } from "../../cells";
-import { expectedOpening, type Job, plainName, provenanceOf, unitOf } from "../../job";
+import { type Job, plainName, provenanceOf, unitOf } from "../../job";
 import { looks } from "../looks";
 import { sheetNameOf } from "../names";
 import type { Look, SheetPlan } from "../plan";
 import { PlanRows } from "../plan-rows";
 import { figure, paperOf } from "../words";
+import { firstOpening } from "./first-opening";
 
 /** Fan, room, duty, needs, rated, open first, opened, three readings, note. */
 const columns = [9, 15, 12, 8, 8, 14, 11, 10, 10, 10, 24];
@@ -107,18 +108,13 @@ function fanLine(job: Job, i: number): (string | number | null)[] {
     table.text("duty", i),
     required > 0 ? required : null,
     rated > 0 ? rated : null,
-    openFirst(job, i, rated > 0 ? rated : required),
+    openFirst(job, i),
     ...[null, null, null, null, null],
   ];
 }
 
-/** The box and opening for a flow, with the pressure to expect; "" where none is known. */
-function openFirst({ fans, boxes, settings }: Job, i: number, flow: number): string {
-  const named = fans?.table.text("box", i) ?? "";
-  const box = named !== "" ? named : (boxes?.names[0] ?? "");
-  const openings = boxes?.openings(box) ?? [];
-  if (!(flow > 0) || openings.length === 0) return "";
-  const own = boxes?.constant(box) ?? Number.NaN;
-  const first = expectedOpening(flow, own > 0 ? own : settings.constant, openings, settings);
-  return first?.inWindow ? `${box} ${first.label}, ${figure(first.pressure)} Pa` : "";
+/** The box and opening to begin with, and the pressure to expect; "" where none is known. */
+function openFirst(job: Job, i: number): string {
+  const first = firstOpening(job, i);
+  return first ? `${first.box} ${first.label}, ${figure(first.pressure)} Pa` : "";
 }

@@ -1,5 +1,5 @@
 import { isoDay } from "../../cells";
-import { boxProofs, type Job, unitOf } from "../../job";
+import { boxProofs, constantInUse, type Job, unitOf } from "../../job";
 import type { FanFact } from "../fan-facts";
 import { looks } from "../looks";
 import type { PlanRows } from "../plan-rows";
@@ -28,8 +28,7 @@ export function addMeasuredWith(rows: PlanRows, job: Job, facts: readonly FanFac
       { title: "Proof", span: 5, look: looks.small },
     ],
     names.map((name) => {
-      const own = job.boxes?.constant(name) ?? Number.NaN;
-      const constant = own > 0 ? own : job.settings.constant;
+      const constant = constantInUse(job, name);
       return [
         name,
         usedBoxes.get(name) ?? 0,
