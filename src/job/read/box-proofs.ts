@@ -1,4 +1,5 @@
 import { type Proof, type ProofPair, proof } from "../rules";
+import { constantInUse } from "./constant-in-use";
 import type { Job } from "./job";
 
 /** What the paired readings of one box come to. */
@@ -49,7 +50,6 @@ function readProofs(job: Job): Map<string, BoxProof> {
       pressure: table.number("pressure", i),
       reference: table.number("reference", i),
     }));
-    const own = job.boxes?.constant(box) ?? Number.NaN;
     const referenceSpread = spreadOfReference(job, rows);
     const { low, high, proofLimit } = job.settings;
     proofs.set(key, {
@@ -63,7 +63,7 @@ function readProofs(job: Job): Map<string, BoxProof> {
       referenceSpread,
       proof: proof(pairs, {
         referenceSpread: Number.isNaN(referenceSpread) ? proofLimit : referenceSpread,
-        constant: own > 0 ? own : job.settings.constant,
+        constant: constantInUse(job, box),
         requirement: proofLimit,
         window: { low, high },
       }),
