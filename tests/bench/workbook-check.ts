@@ -25,6 +25,7 @@ export async function benchWorkbook(): Promise<string[]> {
         await timed(process.execPath, [
           join(root, "src/command/launch.mjs"),
           "--report-only",
+          "--replace",
           "--csv",
           "--out",
           join(folder, "findings.csv"),
