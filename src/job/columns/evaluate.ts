@@ -48,7 +48,7 @@ function resultOf(part: Expression, source: Source): Result {
       return byNative(part, source);
     case "operator": {
       const [left, right] = [resultOf(part.left, source), resultOf(part.right, source)];
-      return eachRow(source, (i) => operate(part.sign, at(left, i), at(right, i)));
+      return together([left, right], source, (i) => operate(part.sign, at(left, i), at(right, i)));
     }
     case "cells":
     case "column":
@@ -64,7 +64,18 @@ function isColumn(result: Result): result is Values {
 }
 
 function eachRow({ length }: Source, value: (i: number) => CellValue): Values {
-  return Array.from({ length }, (_, i) => value(i));
+  const values = new Array<CellValue>(length);
+  for (let i = 0; i < length; i++) values[i] = value(i);
+  return values;
+}
+
+/** What comes of these: one value where each of them is one. */
+function together(
+  from: readonly Result[],
+  source: Source,
+  value: (i: number) => CellValue,
+): Result {
+  return from.some(isColumn) ? eachRow(source, value) : value(0);
 }
 
 /** Texts are compared as a spreadsheet does: without case. */
@@ -107,7 +118,7 @@ function sumOf(part: Extract<Expression, { is: "sum" }>, source: Source): Values
   return eachRow(source, (i) => sums.get(join(asked.map((own) => at(own, i)))) ?? 0);
 }
 
-function byRule(part: Extract<Expression, { is: "rule" }>, source: Source): Values {
+function byRule(part: Extract<Expression, { is: "rule" }>, source: Source): Result {
   const args = part.args.map((arg) => argumentOf(arg, source));
   if (takesWhole.has(part.id))
     return eachRow(source, (i) => {
@@ -118,7 +129,7 @@ function byRule(part: Extract<Expression, { is: "rule" }>, source: Source): Valu
       return Array.isArray(given) ? (given[0]?.[0] ?? null) : given;
     });
   const given = callRule(part.id, args);
-  if (!Array.isArray(given)) return eachRow(source, () => given);
+  if (!Array.isArray(given)) return given;
   const place = (part.place ?? 1) - 1;
   const isOne = given.length === 1;
   return eachRow(source, (i) => given[isOne ? 0 : i]?.[place] ?? null);
@@ -155,29 +166,44 @@ function byNative(part: Extract<Expression, { is: "native" }>, source: Source): 
         : row.reduce((sum, cell) => sum + cell, 0) / row.length;
     });
   }
+  if (part.name === "IF") return chosen(part.args, source);
   const args = part.args.map((arg) => resultOf(arg, source));
-  return eachRow(source, (i) => native(part.name, (n) => at(args[n] ?? null, i), args.length));
+  return together(args, source, (i) =>
+    native(
+      part.name,
+      args.map((arg) => at(arg, i)),
+    ),
+  );
 }
 
-function native(name: string, arg: (n: number) => CellValue, count: number): CellValue {
-  const all = () => Array.from({ length: count }, (_, n) => arg(n));
+/** A branch that no row takes is not worked out, as in a spreadsheet. */
+function chosen([test, ...branches]: readonly Expression[], source: Source): Result {
+  const tests = resultOf(test as Expression, source);
+  const worked = new Map<number, Result>();
+  const branch = (cell: CellValue): Result => {
+    if (isCellError(cell)) return cell;
+    const n = cell === true ? 0 : 1;
+    let result = worked.get(n);
+    if (result === undefined) {
+      result = resultOf(branches[n] as Expression, source);
+      worked.set(n, result);
+    }
+    return result;
+  };
+  return isColumn(tests) ? eachRow(source, (i) => at(branch(at(tests, i)), i)) : branch(tests);
+}
+
+function native(name: string, args: readonly CellValue[]): CellValue {
+  const wrong = args.find(isCellError);
   switch (name) {
-    case "IF": {
-      const test = arg(0);
-      return isCellError(test) ? test : arg(test === true ? 1 : 2);
-    }
     case "ISNUMBER":
-      return typeof arg(0) === "number";
+      return typeof args[0] === "number";
     case "OR":
-    case "AND": {
-      const wrong = all().find(isCellError);
-      if (wrong) return wrong;
-      return name === "OR" ? all().includes(true) : !all().includes(false);
-    }
-    case "MAX": {
-      const wrong = all().find(isCellError);
-      return wrong ?? Math.max(...all().filter((cell): cell is number => typeof cell === "number"));
-    }
+      return wrong ?? args.includes(true);
+    case "AND":
+      return wrong ?? !args.includes(false);
+    case "MAX":
+      return wrong ?? Math.max(...args.filter((cell): cell is number => typeof cell === "number"));
     default:
       throw new Error(`${name} is not known here`);
   }

@@ -6,11 +6,15 @@ interface ProblemConstructor {
 
 /** Stands in for the host's error class where there is none, with the same shape. */
 class PlainProblem extends Error {
-  constructor(
-    readonly code: string,
-    message: string,
-  ) {
+  readonly code: string;
+
+  constructor(code: string, message: string) {
+    const { stackTraceLimit } = Error;
+    // It tells of a cell, never of a place in the code; a column may hold thousands.
+    Error.stackTraceLimit = 0;
     super(message);
+    Error.stackTraceLimit = stackTraceLimit;
+    this.code = code;
   }
 }
 
