@@ -19,7 +19,19 @@ export function textNumber(text: string): number | undefined {
   if (isWord(plain)) return undefined;
   // Blanks around a date make it a text.
   const read = parseValue(text)?.value;
-  return typeof read === "number" ? read : dayFirst(text);
+  return typeof read === "number" ? read : (dayFirst(text) ?? longTime(plain));
+}
+
+/** Hours, minutes and seconds of which the last one runs past its clock: 23:9999, 59:9999.5. */
+function longTime(text: string): number | undefined {
+  const [, first, second, third, part] =
+    /^(\d\d?):(\d{1,4})(?::(\d{1,4}))?(\.\d*)?$/.exec(text) ?? [];
+  const isShort = third === undefined && part !== undefined;
+  const [hours = 0, minutes = 0, seconds = 0] = (
+    isShort ? [0, first, second] : [first, second, third ?? 0]
+  ).map(Number);
+  if (first === undefined || hours > 23 || (minutes > 59 && (isShort || third))) return undefined;
+  return hours / 24 + minutes / 1440 + (seconds + Number(part ?? 0)) / 86_400;
 }
 
 /** The serial number of a date such as 15/3/2024, whose first number can only be the day. */

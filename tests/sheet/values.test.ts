@@ -125,6 +125,11 @@ describe("functions that LibreOffice 7.4 has not (Microsoft's documentation, fro
     ['=FILTER(A1:A4,B1:B4>99,"none")', "none"],
     ["=FILTER(A1:A4,B1:B4>99)", { error: "#CALC!" }],
     ["=INDEX(SORTBY(A1:A4,B1:B4,-1),2)", "Fig"],
+    ["=CONCAT(SORTBY({1,2,3},{3,2,2}))", "231"],
+    ["=CONCAT(SORT({2,1;1,2;1,1},{1,2},{1,-1}))", "121121"],
+    ["=XMATCH(4,{9,4,1,2},0,2)", 2],
+    ['=ROW(INDIRECT("A05"))', 5],
+    ['="23:9999"*1', 23 / 24 + 9999 / 1440],
     ['=SUMIFS(B1:B4,A1:A4,"p*",B1:B4,">20")', 40],
   ])("%s gives %j", (formula, expected) => {
     expect(list.ask(formula)).toEqual(expected);

@@ -166,7 +166,9 @@ const indirect: Build = (nodes, mode, scope) => {
     if (found) return found;
     let run: Expr["run"] = () => errors.ref;
     try {
-      run = scope.refer(text).run;
+      // Zeros before a row's number count for nothing: A01.
+      const plain = /[!']/.test(text) ? text : text.replace(/(^|[^\d.])0+(?=\d)/g, "$1");
+      run = scope.refer(plain).run;
     } catch {
       // A text that is no reference refers to nothing.
     }

@@ -32,7 +32,12 @@ export function addAggregates(to: Natives): void {
   over("STDEVP STDEV.P", (x) => spreadOf(x, 0, Math.sqrt));
   over("VAR VAR.S", (x) => spreadOf(x, 1, (variance) => variance));
   over("VARP VAR.P", (x) => spreadOf(x, 0, (variance) => variance));
-  over("MODE MODE.SNGL", mode);
+  over("MODE.SNGL", mode);
+  to.add("MODE", "r+", (...args) => {
+    if (args.some((arg) => typeof arg === "string")) return errors.value;
+    const numbers = numbersIn(args);
+    return isCellError(numbers) ? numbers : mode(numbers);
+  });
   over("SKEW", (x) => skew(x, (n) => Math.sqrt(n * (n - 1)) / (n - 2)));
   over("SKEW.P", (x) => skew(x, () => 1));
   over("KURT", kurtosis);
@@ -46,7 +51,7 @@ export function addAggregates(to: Natives): void {
   const library = { GEOMEAN, HARMEAN, AVEDEV, DEVSQ };
   for (const [name, apply] of Object.entries(library))
     over(name, (x) =>
-      x.length === 0 || (name === "GEOMEAN" && x.some((each) => each <= 0))
+      x.length === 0 || (name.endsWith("MEAN") && x.some((each) => each <= 0))
         ? errors.num
         : fromLibrary(apply([...x])),
     );
@@ -169,18 +174,20 @@ function sumProduct(args: readonly Value[]): CellValue {
   const factors: Matrix[] = [];
   for (const arg of args) {
     const matrix = matrixOf(arg);
-    if (isCellError(matrix)) return matrix;
-    factors.push(matrix);
+    const error = isCellError(matrix) ? matrix : matrix.data.find(isCellError);
+    if (error) return error;
+    factors.push(matrix as Matrix);
   }
   const { rows, cols } = factors[0]!;
   if (factors.some((each) => each.rows !== rows || each.cols !== cols)) return errors.value;
+  if (rows * cols === 1 && factors.some((each) => typeof each.at(0, 0) === "string"))
+    return errors.value;
   let total = 0;
   for (let r = 0; r < rows; r++)
     for (let c = 0; c < cols; c++) {
       let product = 1;
       for (const each of factors) {
-        const value = each.stretched(r, c);
-        if (isCellError(value)) return value;
+        const value = each.at(r, c);
         // Anything but a number counts as zero here, TRUE included.
         product *= typeof value === "number" ? value : 0;
       }

@@ -32,7 +32,7 @@ export function addArrays(to: Natives): void {
   to.addSpreading("TOCOL", "a n? b?", (array, skip, down) => inLine(array, skip, down, false));
   to.addSpreading("FILTER", "a a r?", filter);
   to.addSpreading("SORT", "a r? r? r?", sort);
-  to.addSpreading("SORTBY", "a ar+", sortBy);
+  to.addSpreading("SORTBY", "a a r? a? r? a? r? a? r?", sortBy);
   to.addSpreading("UNIQUE", "a r? r?", unique);
 }
 
@@ -55,6 +55,7 @@ function chosenLines(matrix: Matrix, which: readonly Value[], isRow: boolean): V
   for (const each of which) {
     const list = matrixOf(each);
     if (isCellError(list)) return list;
+    if (list.rows > 1 && list.cols > 1) return errors.value;
     for (const cell of list.data) {
       const x = toNumber(cell);
       if (typeof x !== "number") return x;
@@ -103,51 +104,74 @@ function inOrder(a: CellValue, b: CellValue, way: number): number {
   return (rank !== 0 ? rank : isCellError(a) ? 0 : compare(a, b)) * way;
 }
 
-function number(value: Value | undefined, otherwise: number): number | CellError {
-  const one = oneOf(value);
-  return one === null ? otherwise : toNumber(one);
+/** Lines put in order by one key after the other; of equal ones the order stays. */
+interface Level {
+  readonly key: (line: number) => CellValue;
+  readonly way: number;
 }
 
-function sort(array: Value, by?: Value, order?: Value, byColumn?: Value): Value {
-  const key = number(by, 1);
-  const way = number(order, 1);
-  const across = toBoolean(oneOf(byColumn));
-  if (typeof key !== "number") return key;
-  if (typeof way !== "number") return way;
-  if (typeof across === "object") return across;
-  if (way !== 1 && way !== -1) return errors.value;
-  return over(array, (given) => {
-    const matrix = across ? turned(given) : given;
-    const col = Math.trunc(key) - 1;
-    if (col < 0 || col >= matrix.cols) return errors.value;
-    const rows = Array.from({ length: matrix.rows }, (_, i) => i);
-    rows.sort((a, b) => inOrder(matrix.at(a, col), matrix.at(b, col), way));
-    const sorted = rowsOf(matrix, rows);
-    return across ? turned(sorted) : sorted;
-  });
-}
-
-function sortBy(array: Value, ...keys: Value[]): Value {
-  const from = matrixOf(array);
-  if (isCellError(from)) return from;
-  const levels: { key: Matrix; way: number }[] = [];
-  for (let i = 0; i < keys.length; i += 2) {
-    const key = matrixOf(keys[i] ?? null);
-    const way = number(keys[i + 1], 1);
-    if (isCellError(key)) return key;
-    if (typeof way !== "number") return way;
-    if (key.data.length !== from.rows || (way !== 1 && way !== -1)) return errors.value;
-    levels.push({ key, way });
-  }
-  const rows = Array.from({ length: from.rows }, (_, i) => i);
-  rows.sort((a, b) => {
+function ordered(count: number, levels: readonly Level[]): number[] {
+  return Array.from({ length: count }, (_, i) => i).sort((a, b) => {
     for (const { key, way } of levels) {
-      const order = inOrder(key.data[a] ?? null, key.data[b] ?? null, way);
+      const order = inOrder(key(a), key(b), way);
       if (order !== 0) return order;
     }
     return 0;
   });
-  return rowsOf(from, rows);
+}
+
+/** One number or a row of them; 1 where the argument is left out. */
+function numbersOf(value: Value | undefined): number[] | CellError {
+  const list = matrixOf(value ?? 1);
+  if (isCellError(list)) return list;
+  if (list.rows > 1) return errors.value;
+  const out: number[] = [];
+  for (const cell of list.data) {
+    const x = toNumber(cell);
+    if (typeof x !== "number") return x;
+    out.push(Math.trunc(x));
+  }
+  return out;
+}
+
+function sort(array: Value, by?: Value, order?: Value, byColumn?: Value): Value {
+  const keys = numbersOf(by);
+  const ways = numbersOf(order);
+  const across = toBoolean(oneOf(byColumn));
+  if (isCellError(keys)) return keys;
+  if (isCellError(ways)) return ways;
+  if (typeof across === "object") return across;
+  if (ways.some((way) => Math.abs(way) !== 1) || ways.length > keys.length) return errors.value;
+  return over(array, (given) => {
+    const matrix = across ? turned(given) : given;
+    if (keys.some((key) => key < 1 || key > matrix.cols)) return errors.value;
+    const levels = keys.map((key, i) => ({
+      key: (row: number) => matrix.at(row, key - 1),
+      way: ways[i] ?? ways[0]!,
+    }));
+    const sorted = rowsOf(matrix, ordered(matrix.rows, levels));
+    return across ? turned(sorted) : sorted;
+  });
+}
+
+function sortBy(array: Value, ...keys: (Value | undefined)[]): Value {
+  const given = matrixOf(array);
+  if (isCellError(given)) return given;
+  const levels: Level[] = [];
+  let across: boolean | undefined;
+  for (let i = 0; i < keys.length; i += 2) {
+    const key = matrixOf(keys[i] ?? null);
+    const ways = numbersOf(keys[i + 1]);
+    if (isCellError(key)) return key;
+    if (isCellError(ways)) return ways;
+    const isDown = key.cols === 1 && key.rows === given.rows;
+    const isAlong = key.rows === 1 && key.cols === given.cols;
+    across ??= !isDown;
+    if (!(across ? isAlong : isDown) || Math.abs(ways[0] ?? 0) !== 1) return errors.value;
+    levels.push({ key: (line) => key.data[line] ?? null, way: ways[0]! });
+  }
+  if (!across) return rowsOf(given, ordered(given.rows, levels));
+  return turned(rowsOf(turned(given), ordered(given.cols, levels)));
 }
 
 function unique(array: Value, byColumn?: Value, once?: Value): Value {

@@ -46,7 +46,7 @@ export function addDates(to: Natives, calendar: Calendar): void {
     // Counted from the first of the month, as the days of the 1900 system are.
     const first = serialOf({ year: full, month: Math.trunc(month), day: 1 });
     const serial = first + Math.trunc(day) - 1;
-    return full > 9999 || !isDate(serial) ? errors.num : serial;
+    return full > 9999 || !isDate(first) || !isDate(serial) ? errors.num : serial;
   };
   to.add("DATE", "n n n", date)
     .add("TIME", "n n n", (h, m, s) => {
@@ -152,12 +152,13 @@ export function addDates(to: Natives, calendar: Calendar): void {
       typeof each === "boolean" ? errors.value : toNumber(each),
     );
     if (typeof basis !== "number") return basis ?? errors.value;
+    const kind = Math.trunc(basis);
+    if (kind < 0 || kind > 4) return errors.num;
     if (typeof from !== "number") return from ?? errors.value;
     if (typeof to !== "number") return to ?? errors.value;
     const start = Math.floor(Math.min(from, to));
     const end = Math.floor(Math.max(from, to));
-    const kind = Math.trunc(basis);
-    if (!isDate(start) || !isDate(end) || kind < 0 || kind > 4) return errors.num;
+    if (!isDate(start) || !isDate(end)) return errors.num;
     const [a, b] = [dayOf(start), dayOf(end)];
     if (kind === 0) return days360(a, b, false, true) / 360;
     if (kind === 4) return days360(a, b, true, false) / 360;
@@ -171,8 +172,7 @@ export function addDates(to: Natives, calendar: Calendar): void {
     const isLater = a.month > b.month || (a.month === b.month && a.day >= b.day);
     const isOneYear = a.year === b.year || (a.year + 1 === b.year && isLater);
     if (!isOneYear) {
-      const jan = (year: number) => serialOf({ year, month: 1, day: 1 });
-      return (jan(b.year + 1) - jan(a.year)) / (b.year - a.year + 1);
+      return (Date.UTC(b.year + 1, 0) - Date.UTC(a.year, 0)) / 86_400_000 / (b.year - a.year + 1);
     }
     if (a.year === b.year) return isLeap(a.year) ? 366 : 365;
     const holdsIt =
@@ -207,8 +207,9 @@ export function addDates(to: Natives, calendar: Calendar): void {
         if (b.day >= a.day) return b.day - a.day;
         return end - serialOf({ year: b.year, month: b.month - 1, day: a.day });
       case "YD": {
-        const sameYear = serialOf({ ...a, year: b.year });
-        return end - (sameYear <= end ? sameYear : serialOf({ ...a, year: b.year - 1 }));
+        // Counted in the year of the first day, with its 29 February.
+        const sameYear = serialOf({ ...b, year: a.year });
+        return (sameYear >= start ? sameYear : serialOf({ ...b, year: a.year + 1 })) - start;
       }
       default:
         return errors.num;

@@ -66,7 +66,7 @@ export function addDiscrete(to: Natives): void {
     .add("BINOM.DIST.RANGE", "i n i i?", between)
     .add("BINOM.INV CRITBINOM", "i n n", binomialInverse)
     .add("NEGBINOM.DIST", "i i n b", (failures, successes, p, cumulative) => {
-      if (failures < 0 || successes < 1 || p < 0 || p > 1) return errors.num;
+      if (failures < 0 || successes < 1 || p <= 0 || p >= 1) return errors.num;
       if (cumulative) return incompleteBeta(p, successes, failures + 1);
       const share = successes / (successes + failures);
       return finite(share * Number(binomial(successes, successes + failures, p, false)));

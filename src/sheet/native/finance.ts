@@ -1,7 +1,7 @@
 import { type CellValue, errors, isCellError } from "../../cells";
 import { finite } from "../coerce";
 import type { Natives } from "./natives";
-import { matrixOf } from "./read";
+import { matrixOf, numbersIn } from "./read";
 
 const mostSteps = 100;
 
@@ -25,6 +25,11 @@ function rateOf(payments: readonly number[], guess: number): CellValue {
 }
 
 export function addFinance(to: Natives): void {
+  to.add("NPV", "n r+", (rate, ...args) => {
+    const payments = numbersIn(args);
+    if (isCellError(payments)) return payments;
+    return finite(payments.reduce((total, each, i) => total + each / (1 + rate) ** (i + 1), 0));
+  });
   to.add("IRR", "r n?", (range, guess = 0.1) => {
     const matrix = matrixOf(range);
     if (isCellError(matrix) || matrix.data.some(isCellError)) return errors.value;

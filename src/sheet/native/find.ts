@@ -68,8 +68,8 @@ function nearest(
 }
 
 /**
- * Place of a value among values in order, by bisection as XLOOKUP and XMATCH do it: of equal ones the
- * first, or the last where they descend. Blanks stand after everything.
+ * Place of a value among values in order, by bisection as XLOOKUP and XMATCH do it: the first equal one
+ * met, and of those beside it the first, or the last where they descend. Blanks stand after everything.
  */
 export function placeByHalves(
   wanted: CellValue,
@@ -80,24 +80,25 @@ export function placeByHalves(
   if (isCellError(wanted)) return wanted;
   const cells = vectorOf(among);
   if (isCellError(cells)) return cells;
-  const value = wanted ?? 0;
   const side = descending ? -1 : 1;
   const order = (at: number) => {
     const cell = cells[at] ?? null;
-    return cell === null ? 1 : compare(cell, value) * side;
+    return cell === null ? 1 : past(cell, wanted) * side;
   };
   let low = 0;
-  let high = cells.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (order(middle) < 0 || (descending && order(middle) === 0)) low = middle + 1;
-    else high = middle;
+  let high = cells.length - 1;
+  while (low <= high) {
+    let at = (low + high) >> 1;
+    const way = order(at);
+    if (way < 0) low = at + 1;
+    else if (way > 0) high = at - 1;
+    else {
+      while (at - side >= 0 && at - side < cells.length && order(at - side) === 0) at -= side;
+      return at;
+    }
   }
-  // The first that is not before the value; or, descending, the first that is past it.
-  const equal = descending ? low - 1 : low;
-  if (equal >= 0 && equal < cells.length && order(equal) === 0) return equal;
   if (match === "exact") return -1;
-  const place = (match === "at most") === descending ? low : low - 1;
+  const place = (match === "at most") === descending ? low : high;
   return place < cells.length && (cells[place] ?? null) !== null ? place : -1;
 }
 

@@ -23,9 +23,9 @@ export function formattedNumber(x: number, pattern: string, date1904: boolean): 
   }
 }
 
-/** Two elapsed times in one, or the short marks of noon in small letters. */
+/** An elapsed time beside another or beside the clock's own hours or seconds, or the short marks of noon in small letters. */
 function isRareDate(bare: string): boolean {
-  return (bare.match(/\[[hms]+\]/gi)?.length ?? 0) > 1 || bare.includes("a/p");
+  return /\[([hms])+\].*(\[|\1)|\[h+\].*h|a\/p/i.test(bare);
 }
 
 /** Literals within an exponent, a fraction or grouped digits; several percent signs; thousands cut off. */

@@ -25,11 +25,9 @@ const taken: Readonly<Record<string, string>> = {
   "n n n n n? n?": "IPMT PPMT",
   "n n n n? n? n?": "RATE",
   "i i i i b": "HYPGEOM.DIST",
-  "n r+": "NPV",
   "n r": "FVSCHEDULE",
   "r n n": "MIRR",
   "n r r": "XNPV",
-  "r n n?": "Z.TEST ZTEST=Z.TEST",
   e: "FACTDOUBLE SQRTPI ERF.PRECISE=ERF ERFC ERFC.PRECISE=ERFC",
   "e e?": "DELTA GESTEP DEC2BIN DEC2HEX DEC2OCT",
   "e e": "BESSELI BESSELJ BESSELK BESSELY DOLLARDE DOLLARFR EFFECT NOMINAL",
@@ -40,11 +38,15 @@ const taken: Readonly<Record<string, string>> = {
   "x x": "IMSUB",
   "x n": "IMPOWER",
   "t n": "DECIMAL",
+  i: "ROMAN",
+  "e e e e?": "COUPDAYS",
+  "e e e e e?": "DISC PRICEDISC",
 };
 
 /** The same for functions whose result is an array. */
 const takenArrays: Readonly<Record<string, string>> = {
   "a a": "MMULT",
+  "a+": "HSTACK",
   n: "MUNIT",
   "a n? n?": "TAKE DROP",
   "a n? n? s?": "EXPAND",
@@ -66,6 +68,8 @@ const domains: Readonly<Record<string, (...given: number[]) => boolean>> = {
   "LOGNORM.INV": (p, _, sd) => p! > 0 && p! < 1 && sd! > 0,
   "WEIBULL.DIST": (x, a, b) => x! >= 0 && a! > 0 && b! > 0,
   "POISSON.DIST": (k, mean) => k! >= 0 && mean! >= 0,
+  BESSELJ: (_, order) => order! >= 0,
+  FACTDOUBLE: (x) => x! >= -1,
   STANDARDIZE: (_, __, sd) => sd! > 0,
   XNPV: (rate) => rate! > 0,
   RRI: (periods, from) => periods! > 0 && from! > 0,
@@ -79,12 +83,17 @@ function* calls(names: string): Iterable<[string, Call]> {
     let found: unknown = library;
     for (const key of source.split(".")) found = (found as Record<string, unknown>)[key];
     const apply = found as (...args: unknown[]) => unknown;
+    const isWhole = name.startsWith("DEC2");
     const isText = /^(IM|COMPLEX|[A-Z]{3}2)/.test(name);
     const call: Call = (...args) => {
-      const given = args.map(libraryForm);
+      const given = args.map((arg, i) =>
+        libraryForm(isWhole && i === 0 ? Math.trunc(arg as number) : arg),
+      );
       const error = given.find(isCellError);
       if (error) return error;
       if (domains[source]?.(...(given as number[])) === false) return errors.num;
+      const sides = given.map((arg) => /[ij]$/.exec(String(arg))?.[0]).filter((side) => side);
+      if (name === "IMSUB" && new Set(sides).size > 1) return errors.num;
       const result = apply(...given);
       // What is no complex number is #NUM!.
       if (name.startsWith("IM") && result instanceof Error) return errors.num;

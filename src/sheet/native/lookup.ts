@@ -97,7 +97,8 @@ function tableLookup(
 ): CellValue {
   const shape = table instanceof Area ? table : matrixOf(table);
   if (isCellError(shape)) return shape;
-  if (!(table instanceof Area) && shape.rows * shape.cols === 1) return errors.value;
+  if (!(table instanceof Area) && shape.rows * shape.cols === 1)
+    return typeof shape.at(0, 0) === "string" ? errors.value : errors.na;
   const at = Math.trunc(number) - 1;
   if (at >= (byColumn ? shape.cols : shape.rows)) return errors.ref;
   const keys = line(table, 0, !byColumn);
@@ -185,6 +186,7 @@ function index(from: Value, first = 1, second?: number, which = 1): Value {
     source = area;
   }
   if (isCellError(source)) return source;
+  if (!(from instanceof Areas) && Math.trunc(which) !== 1) return errors.ref;
   const shape = source instanceof Area || source instanceof Matrix ? source : matrixOf(source);
   if (isCellError(shape)) return shape;
   // With one number, a single row is counted along its columns.
@@ -247,6 +249,8 @@ function address(row: number, col: number, kind = 1, isA1 = true, sheet?: string
     : part(fixesRow, "R", row) + part(fixesCol, "C", col);
   if (sheet === undefined) return text;
   const quoted =
-    /^[A-Za-z_][\w.]*$/.test(sheet) || sheet === "" ? sheet : `'${sheet.replace(/'/g, "''")}'`;
+    /^(\[[\w.]+\])?[A-Za-z_][\w.]*$/.test(sheet) || sheet === ""
+      ? sheet
+      : `'${sheet.replace(/'/g, "''")}'`;
   return `${quoted}!${text}`;
 }

@@ -86,21 +86,27 @@ interface Given {
 
 /** y and the columns of x, which may stand in columns or in rows; 1, 2, 3 … where x is left out. */
 function given(y: Value, x: Value | undefined, isLog: boolean): Given | CellError {
-  const from = numbersOf(y);
-  if (isCellError(from)) return from;
-  const raw = from.data as number[];
-  if (isLog && raw.some((each) => each <= 0)) return errors.num;
-  const ys = isLog ? raw.map(Math.log) : raw;
+  const from = matrixOf(y);
+  if (isCellError(from)) return errors.value;
   const { rows, cols } = from;
   const isAcross = rows === 1 && cols > 1;
-  if (x === undefined || x === null)
-    return { y: ys, columns: [ys.map((_, i) => i + 1)], isAcross, rows, cols };
-  const by = numbersOf(x);
-  if (isCellError(by)) return by;
-  const data = by.data as number[];
-  const columns = columnsOf(by, isAcross);
-  if (by.rows === rows && by.cols === cols) return { y: ys, columns: [data], isAcross, rows, cols };
-  if ((rows !== 1 && cols !== 1) || columns[0]?.length !== ys.length) return errors.ref;
+  const hasOwn = x !== undefined && x !== null;
+  const by = hasOwn ? matrixOf(x) : from;
+  if (isCellError(by)) return errors.value;
+  const isSame = by.rows === rows && by.cols === cols;
+  const isLine = rows === 1 || cols === 1;
+  if (!isSame && !(isLine && (isAcross ? by.cols === cols : by.rows === rows))) return errors.ref;
+  const raw = numbersOf(y);
+  const known = numbersOf(by);
+  if (isCellError(raw)) return raw;
+  if (isCellError(known)) return known;
+  if (isLog && raw.data.some((each) => (each as number) <= 0)) return errors.num;
+  const ys = (raw.data as number[]).map(isLog ? Math.log : (each) => each);
+  const columns = !hasOwn
+    ? [ys.map((_, i) => i + 1)]
+    : isSame
+      ? [known.data as number[]]
+      : columnsOf(known, isAcross);
   return { y: ys, columns, isAcross, rows, cols };
 }
 

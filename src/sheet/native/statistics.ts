@@ -39,7 +39,7 @@ export function addStatistics(to: Natives): void {
     })
     .add("PERCENTILE PERCENTILE.INC", "r n", (range, share) => inclusive(range, share))
     .add("QUARTILE QUARTILE.INC", "r n", (range, quarter) =>
-      inclusive(range, Math.trunc(quarter) / 4),
+      inclusive(range, quarter < 0 ? -1 : Math.trunc(quarter) / 4),
     )
     .add("PERCENTILE.EXC", "r n", (range, share) => exclusive(range, share))
     .add("QUARTILE.EXC", "r n", (range, quarter) => exclusive(range, Math.trunc(quarter) / 4))
@@ -182,6 +182,7 @@ function counting(to: Natives): void {
   const multiple = (a: number, b: number) => (a === 0 || b === 0 ? 0 : (a / common(a, b)) * b);
   for (const [name, join] of Object.entries({ GCD: common, LCM: multiple }))
     to.add(name, "r+", (...args) => {
+      if (args[0] === null) return errors.na;
       const numbers = divisible(args);
       const found = isCellError(numbers) ? numbers : numbers.reduce(join);
       return typeof found === "number" && found >= 2 ** 53 ? errors.num : found;
@@ -271,6 +272,17 @@ function distributions(to: Natives): void {
         ? errors.num
         : (-normalQuantile(alpha / 2) * sd) / Math.sqrt(Math.trunc(size)),
     )
+    .add("Z.TEST ZTEST", "r n n?", (range, at, sd) => {
+      const numbers = numbersIn([range]);
+      if (isCellError(numbers)) return numbers;
+      if (numbers.length === 0) return errors.na;
+      if (numbers.length === 1) return errors.div0;
+      if (sd !== undefined && sd <= 0) return errors.num;
+      const mean = sum(numbers) / numbers.length;
+      const own = sum(numbers.map((x) => (x - mean) ** 2)) / (numbers.length - 1);
+      const error = (sd ?? Math.sqrt(own)) / Math.sqrt(numbers.length);
+      return error > 0 ? normalChance((at - mean) / error) : errors.div0;
+    })
     .add("CONFIDENCE.T", "n n n", (alpha, sd, size) =>
       alpha <= 0 || alpha >= 1 || sd <= 0 || size < 1
         ? errors.num

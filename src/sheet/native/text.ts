@@ -149,10 +149,11 @@ function code(text: string): number {
 
 function formatted(value: CellValue, pattern: string, date1904: boolean): CellValue {
   if (isCellError(value)) return value;
-  if (pattern === "") return "";
   // Text that reads as a number or date is formatted as one.
   const number = typeof value === "boolean" ? errors.value : toNumber(value);
-  if (typeof number !== "number") return format(pattern, toText(value));
+  if (typeof number !== "number")
+    return pattern === "" ? toText(value) : format(pattern, toText(value));
+  if (pattern === "") return number < 0 ? "-" : "";
   return formattedNumber(number, pattern, date1904);
 }
 
