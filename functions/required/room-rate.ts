@@ -9,6 +9,10 @@ import { call } from "../../src/rules";
  * @param {any[][]} duty "on demand" or "continuous".
  * @param {any[][]} [volume] Room volume, ft³ (m³ for "si"), where the edition asks for air changes.
  * @param {any} [units] "ip" or "si"; "ip" where left out.
+ * @param {any[][]} [enclosed] "yes" for a kitchen shut off from the rooms beside it; open where left out.
+ * @param {any[][]} [cooking] "fuel" or "electric", where hoods go by that; as for most where left out.
+ * @param {any[][]} [window] "yes" for a window that opens, where the edition asks; "no" where left out.
+ * @param {any[][]} [floorArea] Floor area of the dwelling, ft² (m² for "si"), where hoods go by that.
  * @returns {any[][]} Required rate, cfm (L/s for "si").
  */
 export function ROOM_RATE(
@@ -17,6 +21,20 @@ export function ROOM_RATE(
   duty: any[][],
   volume: any[][],
   units: any,
+  enclosed: any[][],
+  cooking: any[][],
+  window: any[][],
+  floorArea: any[][],
 ): any[][] {
-  return call("ROOM_RATE", [edition, room, duty, volume, units]);
+  return call("ROOM_RATE", [
+    edition,
+    room,
+    duty,
+    volume,
+    units,
+    enclosed,
+    cooking,
+    window,
+    floorArea,
+  ]);
 }

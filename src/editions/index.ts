@@ -21,7 +21,7 @@ export {
 } from "./find";
 export { oneOf, UnknownNameError } from "./finder";
 export type { CreditRule, InfiltrationRule } from "./infiltration";
-export { findDuct, findDuty, findFan, findRoom } from "./names";
+export { findCooking, findDuct, findDuty, findFan, findRoom } from "./names";
 export type { Rate, System } from "./rate";
 export * from "./room";
 export type { CycleRule, RunTimeRule } from "./run-time";

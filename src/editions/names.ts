@@ -1,6 +1,6 @@
 import { type DuctKind, ductKinds, type FanKind, fanKinds } from "./equipment";
 import { finder } from "./finder";
-import { type Duty, duties, type RoomKind, roomKinds } from "./room";
+import { type Cooking, cookings, type Duty, duties, type RoomKind, roomKinds } from "./room";
 
 /** A finder of kinds by their own names and by common other words for them. */
 function kinds<T extends string>(what: string, known: readonly T[], words: Record<T, string[]>) {
@@ -22,6 +22,11 @@ export const findRoom = kinds<RoomKind>("room kind", roomKinds, {
 export const findDuty = kinds<Duty>("duty", duties, {
   "on demand": ["demand", "intermittent", "demand controlled"],
   continuous: ["cont", "always on"],
+});
+
+export const findCooking = kinds<Cooking>("cooking", cookings, {
+  electric: ["electricity", "induction", "all electric"],
+  fuel: ["gas", "natural gas", "propane", "lpg", "combustion", "dual fuel"],
 });
 
 export const findFan = kinds<FanKind>("fan kind", fanKinds, {

@@ -15,9 +15,13 @@ export type Duty = (typeof duties)[number];
 export const numberKinds = ["capacity", "listed", "delivered", "model check", "band"] as const;
 export type NumberKind = (typeof numberKinds)[number];
 
+/** What a kitchen cooks with, where hoods go by that. */
+export const cookings = ["electric", "fuel"] as const;
+export type Cooking = (typeof cookings)[number];
+
 /** A rule holds only where all of these do; what is not known counts as holding. */
 export interface Condition {
-  readonly cooking?: "electric" | "fuel";
+  readonly cooking?: Cooking;
   /** Floor area of the dwelling, ft² or m². */
   readonly floorAbove?: number;
   readonly floorTo?: number;

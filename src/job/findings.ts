@@ -94,6 +94,7 @@ export const findingKinds = {
   },
   "note-says": { title: "note that bears on the reading", severity: "doubtful", yields: true },
   "rate-none": { title: "no rate required", severity: "result", spoilsRow: true },
+  "room-unsaid": { title: "kitchen not described", severity: "missing", yields: true },
   "date-missing": { title: "test date missing", severity: "missing" },
   "date-wrong": { title: "test date unusable", severity: "wrong" },
   "tester-missing": { title: "tester missing", severity: "missing" },

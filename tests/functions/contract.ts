@@ -91,7 +91,15 @@ const sound: Readonly<Record<string, Cells>> = {
   REACH: {},
   RANGE_STATUS: { pressure: [0.5, 4, 9] },
   NEXT_OPENING: { pressure: [16, 9, 0.5] },
-  ROOM_RATE: { edition: mixed, room: ["bathroom", "toilet", "kitchen"], volume: [600, 300, 960] },
+  ROOM_RATE: {
+    edition: mixed,
+    room: ["bathroom", "toilet", "kitchen"],
+    volume: [600, 300, 960],
+    enclosed: ["no", "yes", "yes"],
+    cooking: ["fuel", "electric", "gas"],
+    window: ["no", "yes", "no"],
+    floorArea: [1800, 900, 640],
+  },
   DWELLING_RATE: {
     edition: mixed,
     floorArea: [1800, 2400, 900],

@@ -3,6 +3,8 @@ import { checkJob } from "../../src/job";
 import { holeError } from "../../src/rules";
 import { boxes, type FanCells, grid, jobFile, jobWith, settings, soundFan, today } from "./grids";
 
+type Cells = Readonly<Record<string, string | number | null>>;
+
 const whatOf = (kind: string, file: Parameters<typeof checkJob>[0]) =>
   checkJob(file, today).findings.filter((finding) => finding.kind === kind);
 
@@ -184,5 +186,58 @@ describe("a flow that is short by a little", () => {
       jobWith({ "Box pressure (Pa)": 3.788, "Flow (cfm)": 49.98 }),
     );
     expect(found?.what).toMatch(/49\.98 cfm is short of the required 50 cfm by 0\.02/);
+  });
+});
+
+describe("a kitchen that its row describes", () => {
+  const kitchen = (cells: Cells, edition = "62.2-2016") =>
+    checkJob(
+      jobFile(
+        grid("Job", [
+          ["Edition", edition],
+          ["Units", "ip"],
+        ]),
+        grid("Dwellings", [
+          ["Dwelling", "Floor area (ft²)", "Bedrooms"],
+          ["Lot 1", 1400, 2],
+        ]),
+        boxes,
+        grid("Fans", [
+          Object.keys({ ...soundFan, ...kitchenCells, ...cells }),
+          Object.values({ ...soundFan, ...kitchenCells, ...cells }),
+        ]),
+      ),
+      today,
+    );
+  const kitchenCells: Cells = {
+    "Room kind": "kitchen",
+    "Room volume (ft³)": 960,
+    "Enclosed kitchen": null,
+    Cooking: null,
+    "Openings in use": "C",
+    "Open area (in²)": 48,
+    "Flow (cfm)": 102.72,
+    Required: null,
+  };
+  const kinds = (cells: Cells, edition?: string) =>
+    kitchen(cells, edition)
+      .findings.map(({ kind }) => kind)
+      .filter((kind) => kind === "room-unsaid" || kind === "flow-short");
+
+  it("asks whether it is enclosed only where the answer turns the verdict", () => {
+    // 5 air changes an hour of 960 ft³ are 80 cfm; an open kitchen needs 300.
+    expect(kinds({})).toEqual(["room-unsaid"]);
+    expect(kinds({ "Enclosed kitchen": "yes" })).toEqual([]);
+    expect(kinds({ "Enclosed kitchen": "no" })).toEqual(["flow-short"]);
+    expect(kinds({ "Room volume (ft³)": 3600 })).toEqual(["flow-short"]);
+  });
+
+  it("asks what it cooks with where hoods go by that", () => {
+    // California: over electric cooking in 1,400 ft² 110 cfm, over fuel 250.
+    const hood = { "Room kind": "kitchen hood", "Openings in use": "B+C", "Open area (in²)": 72 };
+    const cells = { ...hood, "Flow (cfm)": 154.08 };
+    expect(kinds(cells, "CA-2022")).toEqual(["room-unsaid"]);
+    expect(kinds({ ...cells, Cooking: "electric" }, "CA-2022")).toEqual([]);
+    expect(kinds({ ...cells, Cooking: "gas" }, "CA-2022")).toEqual(["flow-short"]);
   });
 });

@@ -40,6 +40,30 @@ function setting(rule: (edition: Edition) => unknown): string[] {
 
 const subjects: readonly Subject[] = [
   {
+    id: "ROOM_RATE",
+    base: ["CA-2022", "kitchen hood", "on demand", 960, "ip", "no", "fuel", "no", 900],
+    tried: [
+      named,
+      [...roomKinds, "attic"],
+      [...duties, "often"],
+      [0, 300, 4000, null],
+      units,
+      answers,
+      ["electric", "Gas", "induction", "coal", null],
+      answers,
+      [750, 751, 1500, 1501, null],
+    ],
+    further: combined(
+      ["CA-2022", "WA-2021", "62.2-2016", "62.2-2010", "ENERGY-STAR-3.1"],
+      ["kitchen", "kitchen hood"],
+      duties,
+      [960, null],
+      ["ip"],
+      ["yes", "no", null],
+      ["electric", null],
+    ),
+  },
+  {
     id: "MIN_EFFICACY",
     base: ["IECC-2021", "bath or utility", 80, "ip"],
     tried: [named, [...fanKinds, "HRV", "in line", "shop fan"], [9.99, 10, 89.999, 90], units],

@@ -24,6 +24,15 @@ export const checkFanRates: Check = (job, report) => {
         mend: "Measure with a smaller spread (a pressure of 3 to 6 Pa, more readings, a proved constant), or raise the flow.",
       });
     if (verdict !== "short") continue;
+    const ifSaid = facts.leastIfSaid(i);
+    if (flow >= ifSaid) {
+      report.at("room-unsaid", fans.table, "required", i, fans.label(i), {
+        what: `${said} against ${least} ${unit}, which counts the kitchen as open and its cooking as by fuel where the row does not say`,
+        effect: `It could need as little as ${shown(ifSaid / factor)} ${unit}, and the fan meets that.`,
+        mend: 'Type "yes" or "no" under Enclosed kitchen, and "electric" or "fuel" under Cooking.',
+      });
+      continue;
+    }
     const deficit = fans.table.has("deficit") ? facts.deficit(i) : undefined;
     if (deficit && "value" in deficit) {
       const { rate, source } = deficit.value;

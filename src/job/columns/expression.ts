@@ -32,7 +32,7 @@ export type Expression =
     }
   /** The first of these fields that the sheet has: the others stand in for it in a plainer job. */
   | { readonly is: "first"; readonly keys: readonly string[] }
-  /** Left out of a call where the sheet has no such field. */
+  /** Left out at the end of a call, or blank, where the sheet has no such field. */
   | { readonly is: "with"; readonly key: string; readonly what: Expression }
   /** A worksheet function of ours; `place` picks one of several values side by side, from 1. */
   | {

@@ -1,4 +1,4 @@
-import { ductKinds, duties, findDuty, roomKinds } from "../../editions";
+import { cookings, ductKinds, duties, findDuty, roomKinds } from "../../editions";
 import { attempt, valueIn } from "../read/maybe";
 import { matches, rangeStatuses, verdicts } from "../rules";
 import {
@@ -105,6 +105,14 @@ export const fansLayout: SheetLayout = {
       choices: yesNo,
     }),
     number("volume", "Room volume", ["volume", "kitchen volume"], { measure: "volume" }),
+    text("enclosed", "Enclosed kitchen", ["enclosed", "closed kitchen"], {
+      feature: "kitchens",
+      choices: yesNo,
+    }),
+    text("cooking", "Cooking", ["cooks with", "cooktop", "hob", "range fuel"], {
+      feature: "kitchens",
+      choices: cookings,
+    }),
     number(
       "rated",
       "Rated flow",
@@ -269,7 +277,18 @@ export const fansLayout: SheetLayout = {
       ["required flow", "minimum", "min flow", "min", "code minimum", "target"],
       {
         ...flow,
-        is: rule("ROOM_RATE", setting("edition"), "roomKind", "duty", "volume", units),
+        is: rule(
+          "ROOM_RATE",
+          setting("edition"),
+          "roomKind",
+          "duty",
+          "volume",
+          units,
+          withField("enclosed", "enclosed"),
+          withField("cooking", "cooking"),
+          withField("window", "window"),
+          withField("enclosed", found("dwellings", "floor", "dwelling")),
+        ),
       },
     ),
     number("deficit", "Deficit", ["room deficit"], {

@@ -30,6 +30,10 @@ export const features = {
     title: "Equipment",
     help: "Watts, sones, ducts and the design flow of each fan",
   },
+  kitchens: {
+    title: "Kitchens",
+    help: "Enclosed or open, electric or fuel, and what a listed hood catches",
+  },
   existing: {
     title: "Existing building",
     help: "Room deficits, infiltration credit and what is still missing",

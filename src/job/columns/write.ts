@@ -84,8 +84,10 @@ function planned(part: Expression, has: (key: string) => boolean): Expression {
     case "field":
       return has(part.key) ? part : { is: "value", value: "" };
     case "rule": {
-      const args = part.args.filter((arg) => arg.is !== "with" || has(arg.key));
-      return { ...part, args: args.map((arg) => inside(arg.is === "with" ? arg.what : arg)) };
+      const isThere = (arg: Expression) => arg.is !== "with" || has(arg.key);
+      const args = part.args.slice(0, part.args.findLastIndex(isThere) + 1);
+      const planned = (arg: Expression) => (arg.is === "with" ? inside(arg.what) : inside(arg));
+      return { ...part, args: args.map((arg) => (isThere(arg) ? planned(arg) : blank)) };
     }
     case "operator":
       return settled({ ...part, left: inside(part.left), right: inside(part.right) });
@@ -95,6 +97,8 @@ function planned(part: Expression, has: (key: string) => boolean): Expression {
       return part;
   }
 }
+
+const blank: Expression = { is: "value", value: "" };
 
 /** What is known without looking at a row. */
 function settled(part: Expression): Expression {

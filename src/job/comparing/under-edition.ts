@@ -1,6 +1,6 @@
 import type { Edition, NumberKind } from "../../editions";
 import { attempt, type Job, type Maybe } from "../read";
-import { dwellingRate, type RequiredRate, roomRate } from "../rules";
+import { dwellingRate, type RequiredRate } from "../rules";
 
 /** One kind of thing that both editions may have a rate for, and what another edition changes. */
 export interface RateUnder {
@@ -44,14 +44,12 @@ export function underEdition(job: Job, other: Edition): RateUnder[] {
   return [...groups.values()].map(summed);
 }
 
-function fanCases({ fans, settings }: Job, other: Edition): Case[] {
+function fanCases({ fans }: Job, other: Edition): Case[] {
   return Array.from({ length: fans?.length ?? 0 }, (_, i) => i).flatMap((i): Case[] => {
     if (!fans) return [];
     const [room, duty] = [fans.room(i), fans.duty(i)];
     if (!("value" in room && "value" in duty)) return [];
-    const volume = fans.table.number("volume", i);
-    const facts = { volume: volume > 0 ? volume : undefined };
-    const after = attempt(() => roomRate(other, room.value, duty.value, settings.system, facts));
+    const after = attempt(() => fans.rateUnder(other, i));
     const rule = other.rooms.find((one) => one.room === room.value && one.duty === duty.value);
     return [
       {

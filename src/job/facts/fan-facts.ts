@@ -58,6 +58,18 @@ export class FanFacts {
     return this.fans.requiredNumber(i);
   }
 
+  /** The least rate that the row's room could have by an answer that its sheet asks for and lacks. */
+  leastIfSaid(i: number): number {
+    const { fans } = this;
+    const { edition } = this.job.settings;
+    const least = attempt(() => {
+      if (!edition || !fans.table.has("enclosed")) return Number.NaN;
+      const { enclosed = true, cooking = "electric", ...facts } = fans.roomFacts(i);
+      return fans.rateUnder(edition, i, { ...facts, enclosed, cooking }).rate;
+    });
+    return valueIn(least) ?? Number.NaN;
+  }
+
   /** The budget of the measured flow; undefined where nothing usable was measured. */
   budget(i: number): Budget | undefined {
     if (!this.budgets.has(i)) this.budgets.set(i, fanBudget(this.job.settings, this.fans, i));

@@ -1,23 +1,36 @@
 import { columns } from "../../algebra";
 import { InputError } from "../../cells";
-import { type Duty, findDuty, findRoom, type RoomKind } from "../../editions";
+import {
+  type Duty,
+  type Edition,
+  findCooking,
+  findDuty,
+  findRoom,
+  type RoomKind,
+} from "../../editions";
 import { flowFromPressure } from "../../formulas";
+import { plainName } from "../fit";
 import { meanOf } from "../mean";
 import {
   areaOf,
   deviceFlow,
   openingsNamed,
   type RequiredRate,
+  type RoomFacts,
   rangeStatusColumn,
+  readYesNo,
   roomRate,
 } from "../rules";
 import type { BoxList } from "./box-list";
 import { constantInUse } from "./constant-in-use";
 import type { FirmSheets } from "./firm";
 import type { InstrumentList } from "./instrument-list";
-import { attempt, type Maybe } from "./maybe";
+import { attempt, type Maybe, valueOrThrow } from "./maybe";
 import type { Settings } from "./settings";
 import type { Table } from "./table";
+
+/** The fields that a room's rate goes by. */
+const asked = ["roomKind", "duty", "volume", "enclosed", "cooking", "window"];
 
 /** The fan rows with what follows from them, recomputed from each row's own cells. */
 export class FanRows {
@@ -33,6 +46,7 @@ export class FanRows {
   readonly deviceKeys: readonly string[];
   private readonly rowRates: Maybe<RequiredRate>[] = [];
   private readonly rates = new Map<string, Maybe<RequiredRate>>();
+  private floors: ReadonlyMap<string, number> | undefined;
   private readonly areas = new Map<string, Maybe<number>>();
 
   constructor(
@@ -41,6 +55,7 @@ export class FanRows {
     readonly boxes: BoxList | undefined,
     readonly instruments?: InstrumentList,
     readonly firm?: FirmSheets,
+    private readonly dwellings?: Table,
   ) {
     const { length } = table;
     this.readingKeys = ["reading1", "reading2", "reading3"].filter((key) => table.has(key));
@@ -165,22 +180,50 @@ export class FanRows {
   }
 
   private findRate(i: number): Maybe<RequiredRate> {
-    const { edition, system } = this.settings;
-    const texts = ["roomKind", "duty", "volume"].map((key) => this.table.text(key, i));
-    const key = texts.join("\u0000");
+    const key = [...asked.map((each) => this.table.text(each, i)), this.floorArea(i)].join(
+      "\u0000",
+    );
     let found = this.rates.get(key);
     if (!found) {
       found = attempt(() => {
+        const { edition } = this.settings;
         if (!edition) throw new InputError("no edition");
-        const [room, duty] = [findRoom(texts[0] ?? ""), findDuty(texts[1] ?? "")];
-        const volume = this.table.number("volume", i);
-        return roomRate(edition, room, duty, system, {
-          volume: volume > 0 ? volume : undefined,
-        });
+        return this.rateUnder(edition, i);
       });
       this.rates.set(key, found);
     }
     return found;
+  }
+
+  /** The rate that an edition asks of the row's room. Throws an InputError where there is none. */
+  rateUnder(edition: Edition, i: number, facts: RoomFacts = this.roomFacts(i)): RequiredRate {
+    const [room, duty] = [this.room(i), this.duty(i)].map(valueOrThrow) as [RoomKind, Duty];
+    return roomRate(edition, room, duty, this.settings.system, facts);
+  }
+
+  /** What the row says of its room beside kind and duty. Throws for a word that is not known. */
+  roomFacts(i: number): RoomFacts {
+    const text = (key: string) => this.table.text(key, i);
+    const [volume, floorArea] = [this.table.number("volume", i), this.floorArea(i)];
+    return {
+      volume: volume > 0 ? volume : undefined,
+      enclosed: readYesNo("enclosed", text("enclosed")),
+      cooking: text("cooking") === "" ? undefined : findCooking(text("cooking")),
+      window: readYesNo("window", text("window")),
+      floorArea: floorArea > 0 ? floorArea : undefined,
+    };
+  }
+
+  /** The floor area of the row's dwelling, where kitchens are told apart; NaN where not known. */
+  private floorArea(i: number): number {
+    const { dwellings, table } = this;
+    if (!dwellings || !table.has("enclosed")) return Number.NaN;
+    this.floors ??= new Map(
+      dwellings
+        .texts("dwelling")
+        .map((name, row) => [plainName(name), dwellings.number("floor", row)]),
+    );
+    return this.floors.get(plainName(table.text("dwelling", i))) ?? Number.NaN;
   }
 
   /** The least rate of a row as a number, computed or as stored; NaN where neither is there. */

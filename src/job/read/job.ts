@@ -46,7 +46,8 @@ export function readJob(file: JobFile): Job {
   const settings = effective(stated, tables, fit);
   const boxes = tables.boxes && new BoxList(tables.boxes, stated);
   const instruments = tables.instruments && new InstrumentList(tables.instruments);
-  const fans = tables.fans && new FanRows(tables.fans, settings, boxes, instruments, firm);
+  const fans =
+    tables.fans && new FanRows(tables.fans, settings, boxes, instruments, firm, tables.dwellings);
   const noFans = tables.fans
     ? ""
     : (reading?.because ?? "no sheet with a row a fan was recognised");

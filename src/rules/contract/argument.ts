@@ -30,7 +30,7 @@ export interface NumberArgument<V = unknown> extends Any<V> {
 }
 
 /** The name tables of the plain copy. */
-export type NameTable = "edition" | "room" | "duty" | "fan" | "duct";
+export type NameTable = "edition" | "room" | "duty" | "cooking" | "fan" | "duct";
 
 /** A text a row, such as a name. Numbers become their digits; 0 counts as blank. */
 export interface NameArgument<V = unknown> extends Any<V> {
@@ -149,10 +149,12 @@ export const nameToCome = <V>(
 /** A name that may be left out or blank. */
 export const namedIfGiven = <V>(
   read: (text: string, name: string) => V,
+  table?: NameTable,
 ): NameArgument<V | undefined> => ({
   kind: "name",
   blank: "left out",
   read,
+  ...(table ? { table } : {}),
 });
 
 /** May be left out at the end of a call. */

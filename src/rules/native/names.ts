@@ -1,9 +1,11 @@
 import {
   codes,
+  cookings,
   ductKinds,
   duties,
   editions,
   fanKinds,
+  findCooking,
   findDuct,
   findDuty,
   findFan,
@@ -46,6 +48,7 @@ export const nameKinds = {
   },
   room: kind("room kind", roomKinds, findRoom),
   duty: kind("duty", duties, findDuty),
+  cooking: kind("cooking", cookings, findCooking),
   fan: kind("fan kind", fanKinds, findFan),
   duct: kind("duct kind", ductKinds, findDuct),
 } satisfies Record<string, NameKind>;

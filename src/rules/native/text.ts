@@ -24,3 +24,14 @@ export function sumOver(column: string, conditions: readonly string[]): string {
   const factors = conditions.map((condition) => `(${condition})`);
   return `SUMPRODUCT(${[...factors, column].join("*")})`;
 }
+
+/**
+ * The number of the first row that meets every condition, 0 for none; of columns that start at the
+ * same row, and with fewer rows than `most`.
+ */
+export function firstOver(numbers: string, conditions: readonly string[]): string {
+  const factors = conditions.map((condition) => `(${condition})`);
+  return `MOD(${most}-SUMPRODUCT(MAX(${[...factors, `(${most}-${numbers})`].join("*")})),${most})`;
+}
+
+const most = 100000;

@@ -1,23 +1,24 @@
 import { oneValue, plain } from "../../algebra";
 import {
-  type Condition,
+  type Cooking,
   type Duty,
   type Edition,
+  findCooking,
   type RoomKind,
   type RoomRule,
   type System,
   UnknownNameError,
 } from "../../editions";
 import { airChangeRateIp, airChangeRateSi } from "../../formulas";
-import { duty, edition, room, units } from "../arguments";
-import { ifGiven, optional } from "../contract/argument";
+import { duty, edition, room, units, yesNo } from "../arguments";
+import { ifGiven, namedIfGiven, optional } from "../contract/argument";
 import type { Help } from "../contract/help";
 import { aboveZero } from "../contract/need";
 import { rule as ruleOf } from "../contract/rule";
 import { flowUnits, RequiredRate, requireSystem } from "../contract/ruling";
 import type { NativeForm } from "../native/native";
 import { roomRates } from "../native/tables/room-rates";
-import { wrong } from "../native/text";
+import { firstOver, wrong } from "../native/text";
 
 /** What an edition may ask about a room; what is not known is left out. */
 export interface RoomFacts {
@@ -25,7 +26,7 @@ export interface RoomFacts {
   readonly volume?: number | undefined;
   /** Whether a kitchen is shut off from the rooms beside it, as its edition defines that. */
   readonly enclosed?: boolean | undefined;
-  readonly cooking?: Condition["cooking"] | undefined;
+  readonly cooking?: Cooking | undefined;
   /** Whether a window in the room opens. */
   readonly window?: boolean | undefined;
   /** Of the dwelling, ft² or m². */
@@ -100,36 +101,66 @@ function noSuchRate(edition: Edition, room: RoomKind, duty: Duty): UnknownNameEr
 export const rule = ruleOf({
   id: "ROOM_RATE",
   title: "Required rate of a room",
-  arguments: { edition, room, duty, volume: optional(ifGiven(aboveZero)), units },
+  arguments: {
+    edition,
+    room,
+    duty,
+    volume: optional(ifGiven(aboveZero)),
+    units,
+    enclosed: yesNo,
+    cooking: optional(namedIfGiven(findCooking, "cooking")),
+    window: yesNo,
+    floorArea: optional(ifGiven(aboveZero)),
+  },
   together: [["room", "duty"]],
-  work: ({ edition, room, duty, volume, units }) =>
-    roomRate(edition, room, duty, units, { volume }).answer(flowUnits),
+  work: ({ edition, room, duty, units, ...facts }) =>
+    roomRate(edition, room, duty, units, facts).answer(flowUnits),
 });
 
 export const native: NativeForm = (native) => {
-  const rule = native.rowWhere(roomRates, {
-    "Edition no.": native.number("edition"),
-    System: native.system,
-    "Room no.": native.number("room"),
-    "Duty no.": native.number("duty"),
-  });
+  const enclosed = native.yesNo("enclosed");
+  const cooking = native.number("cooking");
+  if (native.has("cooking"))
+    native.check(
+      `IF(AND(${native.text("cooking")}<>"",${cooking}=0),${wrong("cooking: say electric or fuel")},0)`,
+    );
+  const floor = native.or("floorArea", "-1", "far");
+  const table = native.call.table(roomRates);
+  const is = (heading: string, test: string) => `${table.column(heading)}${test}`;
+  const rule = native.rowBy(
+    roomRates,
+    firstOver(table.column("No."), [
+      is("Edition no.", `=${native.number("edition")}`),
+      is("System", `=${native.system}`),
+      is("Room no.", `=${native.number("room")}`),
+      is("Duty no.", `=${native.number("duty")}`),
+      `(${is("Cooking no.", "=0")})+(${is("Cooking no.", `=${cooking}`)})+(${cooking}=0)>0`,
+      `(${is("No window", "=0")})+(${native.yesNo("window")}<>1)>0`,
+      `(${floor}<0)+(${is("Floor above", `<${floor}`)})*(${is("Floor to", `>=${floor}`)})>0`,
+    ]),
+  );
   const fixed = rule.of("Rate, cfm or L/s");
   const n = rule.of("Air changes an hour");
   const none = wrong("this rate goes by air changes: give the volume of the room");
   const onlyFixed = `IF(AND(${fixed}>0,${rule.of("Both")}=0),${fixed},${none})`;
-  if (!native.has("volume")) return rule.orNone(onlyFixed);
+  const open = `AND(${rule.of("Enclosed only")}=1,${fixed}=0,${enclosed}=0)`;
+  const closed = (rate: string) =>
+    rule.orNone(`IF(${open},${wrong("no such exhaust in an open kitchen")},${rate})`);
+  if (!native.has("volume")) return closed(onlyFixed);
   const given = { n, V: native.near("volume") };
   const changed = native.bySystem(plain(airChangeRateIp, given), plain(airChangeRateSi, given));
   const both = `IF(${rule.of("Both")}=1,MAX(${fixed},${changed}),MIN(${fixed},${changed}))`;
   const either = `IF(${fixed}>0,${both},${changed})`;
-  const isChanged = `IF(${native.given("volume")},${n}>0)`;
-  return rule.orNone(`IF(${isChanged},${either},${onlyFixed})`);
+  const counts = `OR(${rule.of("Enclosed only")}=0,${fixed}=0,${enclosed}=1)`;
+  const isChanged = `IF(${native.given("volume")},AND(${n}>0,${counts}))`;
+  return closed(`IF(${isChanged},${either},${onlyFixed})`);
 };
 
 export const help: Help = {
   computes: [
     "Editions of standards and codes are kept as data: each number with its clause and with how far it has been traced.",
-    "Where the edition asks for air changes, give the volume of the room itself.",
+    "Where the edition asks for air changes, give the volume of the room itself. In some they count in an enclosed kitchen only.",
+    "What is not said counts as it asks for most: a kitchen as open, a hood as over fuel in the smallest dwelling, a room as without a window.",
     "Required rates differ from place to place. Verify against your own copy of the edition that applies.",
   ],
   result: 'Required rate, cfm (L/s with units "si").',
@@ -139,6 +170,11 @@ export const help: Help = {
       words: "A bathroom whose fan runs on demand, under ASHRAE 62.2-2016.",
       args: ["62.2-2016", "bathroom", "on demand"],
       gives: 50,
+    },
+    {
+      words: "A kitchen of 960 ft³ shut off from other rooms, its fan in the wall.",
+      args: ["62.2-2016", "kitchen", "on demand", 960, "ip", "yes"],
+      gives: 80,
     },
   ],
   troubles: [
@@ -151,6 +187,10 @@ export const help: Help = {
     {
       when: "The edition states no number in these units.",
       args: ["IRC-2021", "bathroom", "on demand", null, "si"],
+    },
+    {
+      when: "The edition has no continuous exhaust for an open kitchen.",
+      args: ["62.2-2016", "kitchen", "continuous", 960, "ip", "no"],
     },
     { when: "The duty is blank.", args: ["62.2-2016", "bathroom", ""] },
   ],

@@ -1,5 +1,6 @@
 import { numberOfName } from "../names";
 import { forEachSystem, numbered, type TableCell, type TableMaker, traced } from "../table";
+import { endless } from "../text";
 
 const headings = [
   "Edition",
@@ -9,6 +10,11 @@ const headings = [
   "Rate, cfm or L/s",
   "Air changes an hour",
   "Both",
+  "Enclosed only",
+  "Cooking no.",
+  "No window",
+  "Floor above",
+  "Floor to",
   "Edition no.",
   "Room no.",
   "Duty no.",
@@ -17,38 +23,30 @@ const headings = [
   "Note",
 ];
 
-/** A row for each edition, system, room and duty. */
+/** A row for each rule of an edition and system; of a room and duty the first that holds counts. */
 export const roomRates: TableMaker = (sheet) => {
   const rows: TableCell[][] = [];
   forEachSystem((edition, system) => {
-    const seen = new Set<string>();
-    for (const {
-      room,
-      duty,
-      rate,
-      airChanges,
-      together,
-      enclosedOnly,
-      note,
-      source,
-    } of edition.rooms) {
-      const key = `${room} ${duty}`;
-      if (seen.has(key)) continue;
-      seen.add(key);
+    for (const rule of edition.rooms) {
+      const { room, duty, when = {} } = rule;
       rows.push([
         edition.id,
         room,
         duty,
         system,
-        rate?.[system] ?? null,
-        // What only an enclosed kitchen may have instead of a rate takes an answer that is not here.
-        enclosedOnly && rate ? null : (airChanges ?? null),
-        together === "both" ? 1 : 0,
+        rule.rate?.[system] ?? null,
+        rule.airChanges ?? null,
+        rule.together === "both" ? 1 : 0,
+        rule.enclosedOnly ? 1 : 0,
+        when.cooking ? numberOfName("cooking", when.cooking) : 0,
+        when.window === "none" ? 1 : 0,
+        when.floorAbove ?? 0,
+        when.floorTo ?? endless,
         numberOfName("edition", edition.id),
         numberOfName("room", room),
         numberOfName("duty", duty),
-        ...traced(source),
-        note ?? null,
+        ...traced(rule.source),
+        rule.note ?? null,
       ]);
     }
   });
