@@ -41,12 +41,14 @@ export class BookParts {
   readSheet(part: string, date1904: boolean): SheetData {
     const bytes = this.pkg.get(part);
     if (bytes === undefined) throw damaged(part, "the part is missing");
-    return readSheet(part, bytes, {
+    const data = readSheet(part, bytes, {
       depth: this.limits.depth,
       cells: this.#cells,
       date1904,
       strings: () => this.#sharedStrings(),
     });
+    this.pkg.release(part);
+    return data;
   }
 
   /** Writes edits of cells into a sheet's part. */

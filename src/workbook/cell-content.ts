@@ -112,7 +112,7 @@ export class SheetContent {
     const master = new SharedFormula(cursor.row, cursor.col, text);
     this.#shared.set(si, master);
     for (const { row: into, col } of this.#waiting.get(si) ?? [])
-      into.formulas[into.find(col)] = master;
+      into.setFormula(into.find(col), master);
     this.#waiting.delete(si);
     return master;
   }

@@ -17,8 +17,6 @@ export function detectEncoding(bytes: Uint8Array): Encoding {
   return { charset: "utf-8", mark: 0 };
 }
 
-const pieceBytes = 1 << 16;
-
 function decoderFor(encoding: Encoding): TextDecoder {
   return new TextDecoder(encoding.charset, { fatal: true, ignoreBOM: true });
 }
@@ -28,7 +26,11 @@ function notValid(part: string, { charset }: Encoding) {
 }
 
 /** The part's text in pieces, so that a large sheet never stands in memory as one string. */
-export function* decodePieces(part: string, bytes: Uint8Array): Generator<string> {
+export function* decodePieces(
+  part: string,
+  bytes: Uint8Array,
+  pieceBytes = 1 << 16,
+): Generator<string> {
   const encoding = detectEncoding(bytes);
   const decoder = decoderFor(encoding);
   try {

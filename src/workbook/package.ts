@@ -7,7 +7,8 @@ import { packEntry, writeZip } from "./zip/write";
 
 interface Part {
   readonly name: string;
-  readonly bytes: Uint8Array;
+  /** Undefined while only its stored form is kept. */
+  readonly bytes: Uint8Array | undefined;
   /** How it is stored; null once it was changed. */
   readonly stored: ZipEntry | null;
   readonly time: number;
@@ -18,6 +19,11 @@ function keyOf(name: string): string {
   return name.replaceAll("\\", "/").replace(/^\//, "").toLowerCase();
 }
 
+function roomFor({ expandedBytes }: Limits): Budget {
+  const most = megabytes(expandedBytes);
+  return new Budget(expandedBytes, `The file unpacks to more than ${most}, the most that is read.`);
+}
+
 /** The parts of a package in their order. Untouched parts are written back as they were stored. */
 export class Package {
   readonly #parts = new Map<string, Part>();
@@ -25,20 +31,22 @@ export class Package {
 
   private constructor(
     private readonly original: Uint8Array | null,
-    /** Deepest nesting of elements allowed in its parts. */
-    readonly depth: number,
+    private readonly limits: Limits,
+    private readonly host?: HostZip,
   ) {}
 
   static empty(): Package {
-    return new Package(null, defaultLimits.depth);
+    return new Package(null, defaultLimits);
+  }
+
+  /** Deepest nesting of elements allowed in its parts. */
+  get depth(): number {
+    return this.limits.depth;
   }
 
   static read(bytes: Uint8Array, limits: Limits, host?: HostZip): Package {
-    const opened = new Package(bytes, limits.depth);
-    const budget = new Budget(
-      limits.expandedBytes,
-      `The file unpacks to more than ${megabytes(limits.expandedBytes)}, the most that is read.`,
-    );
+    const opened = new Package(bytes, limits, host);
+    const budget = roomFor(limits);
     for (const entry of readZip(bytes, limits)) {
       const part = {
         name: entry.name,
@@ -64,7 +72,15 @@ export class Package {
   }
 
   get(name: string): Uint8Array | undefined {
-    return this.#parts.get(keyOf(name))?.bytes;
+    const part = this.#parts.get(keyOf(name));
+    if (part?.bytes || !part?.stored) return part?.bytes;
+    return unpackEntry(part.stored, roomFor(this.limits), this.host);
+  }
+
+  /** Keeps a part only as it is stored: a large sheet that was read is rarely asked for again. */
+  release(name: string): void {
+    const part = this.#parts.get(keyOf(name));
+    if (part?.stored) this.#parts.set(keyOf(name), { ...part, bytes: undefined });
   }
 
   /** Replaces a part in its place, or adds it at the end. */
@@ -84,7 +100,7 @@ export class Package {
     if (this.original !== null && !this.#changed) return this.original;
     const entries: ZipEntry[] = [];
     for (const [key, part] of this.#parts) {
-      const stored = part.stored ?? packEntry(part.name, part.bytes, part.time);
+      const stored = part.stored ?? packEntry(part.name, part.bytes as Uint8Array, part.time);
       if (part.stored === null) this.#parts.set(key, { ...part, stored });
       entries.push(stored);
     }

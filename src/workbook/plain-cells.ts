@@ -3,7 +3,7 @@ import type { SheetContent } from "./cell-content";
 import { CopiedFormula } from "./copied-formula";
 import { plainNumber, plainWhole } from "./plain-number";
 import { PlainText } from "./plain-text";
-import { Row, type StoredFormula } from "./sheet-data";
+import { Row, type RowShape, type StoredFormula } from "./sheet-data";
 import { decodeXString } from "./text";
 import { holds } from "./text-pool";
 
@@ -34,6 +34,8 @@ export class PlainCells {
   /** Cells read. */
   count = 0;
 
+  #above: RowShape = { cols: [], formulas: [], styles: [] };
+
   // The current row, copied in one piece when it is done.
   #cols: number[] = [];
   #values: CellValue[] = [];
@@ -51,24 +53,34 @@ export class PlainCells {
   #isMarked = false;
 
   constructor(
-    text: string,
+    /** The cell data in pieces, each of whole rows. */
+    private readonly pieces: Iterator<string>,
     private readonly content: SheetContent,
     private readonly mostCells: number,
   ) {
-    this.#xml = new PlainText(text, 0);
+    this.#xml = new PlainText("", 0);
   }
 
-  /** Reads from the first row to the end tag of the cell data; returns where that stands. */
-  read(from: number): number {
+  /** Reads up to the end tag of the cell data; returns the text from there on, as far as it was read. */
+  read(): string {
     const xml = this.#xml;
-    xml.at = from;
     for (;;) {
       xml.skipSpace();
       const start = xml.at;
-      if (xml.skip("</sheetData>")) return start;
-      xml.expect("<row");
-      this.#row();
+      if (start === xml.text.length) this.#next();
+      else if (xml.skip("</sheetData>")) return xml.text.slice(start);
+      else {
+        xml.expect("<row");
+        this.#row();
+      }
     }
+  }
+
+  #next(): void {
+    const { done, value } = this.pieces.next();
+    if (done) this.#xml.fail();
+    this.#xml.text = value;
+    this.#xml.at = 0;
   }
 
   #row(): void {
@@ -87,14 +99,31 @@ export class PlainCells {
       }
       xml.expect("</row>");
     }
-    const row = new Row(
-      this.#cols.slice(0, count),
-      this.#values.slice(0, count),
-      this.#formulas.slice(0, count),
-      this.#styles.slice(0, count),
-    );
+    const row = new Row(this.#shape(count), this.#values.slice(0, count), true);
     data.add(index, row);
     data.describeRow(index, row, attributes);
+  }
+
+  /** What the row says beside its values: as the row above, where it says the same. */
+  #shape(count: number): RowShape {
+    const above = this.#above;
+    if (above.cols.length === count) {
+      let i = 0;
+      while (
+        i < count &&
+        above.cols[i] === this.#cols[i] &&
+        above.formulas[i] === this.#formulas[i] &&
+        above.styles[i] === this.#styles[i]
+      )
+        i++;
+      if (i === count) return above;
+    }
+    this.#above = {
+      cols: this.#cols.slice(0, count),
+      formulas: this.#formulas.slice(0, count),
+      styles: this.#styles.slice(0, count),
+    };
+    return this.#above;
   }
 
   #cell(place: number): void {

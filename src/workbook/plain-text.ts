@@ -46,7 +46,7 @@ export class PlainText {
   readonly pool = new TextPool();
 
   constructor(
-    readonly text: string,
+    public text: string,
     at: number,
   ) {
     this.at = at;

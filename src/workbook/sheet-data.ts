@@ -4,27 +4,67 @@ import type { SharedFormula } from "./shared-formula";
 /** Formula text, the shared formula the cell takes part in, or null. */
 export type StoredFormula = string | SharedFormula | null;
 
-/** The cells of one row in columns of arrays, ordered by column. */
+/** What a row says of its cells beside their values. */
+export interface RowShape {
+  readonly cols: number[];
+  readonly formulas: StoredFormula[];
+  readonly styles: number[];
+}
+
+/**
+ * The cells of one row in columns of arrays, ordered by column. Rows are mostly alike but for their
+ * values, so a row may share its other arrays with the row above until it is changed.
+ */
 export class Row {
   /** Format for new cells of the row; null when the row states none. */
   style: number | null = null;
+  #isOwn: boolean;
 
   constructor(
-    readonly cols: number[] = [],
+    private own: RowShape = { cols: [], formulas: [], styles: [] },
     readonly values: CellValue[] = [],
-    readonly formulas: StoredFormula[] = [],
-    readonly styles: number[] = [],
-  ) {}
+    isShared = false,
+  ) {
+    this.#isOwn = !isShared;
+  }
+
+  get cols(): readonly number[] {
+    return this.own.cols;
+  }
+  get formulas(): readonly StoredFormula[] {
+    return this.own.formulas;
+  }
+  get styles(): readonly number[] {
+    return this.own.styles;
+  }
+
+  setFormula(place: number, formula: StoredFormula): void {
+    this.#changing().formulas[place] = formula;
+  }
+
+  setStyle(place: number, style: number): void {
+    this.#changing().styles[place] = style;
+  }
+
+  #changing(): RowShape {
+    if (!this.#isOwn) {
+      const { cols, formulas, styles } = this.own;
+      this.own = { cols: [...cols], formulas: [...formulas], styles: [...styles] };
+      this.#isOwn = true;
+    }
+    return this.own;
+  }
 
   /** Place of a column in the arrays; when it is not there, ~place where it belongs. */
   find(col: number): number {
+    const { cols } = this.own;
     let low = 0;
-    let high = this.cols.length - 1;
+    let high = cols.length - 1;
     // Most rows have no gaps, so the column is its own index.
-    if (this.cols[col] === col) return col;
+    if (cols[col] === col) return col;
     while (low <= high) {
       const middle = (low + high) >> 1;
-      const found = this.cols[middle] as number;
+      const found = cols[middle] as number;
       if (found === col) return middle;
       if (found < col) low = middle + 1;
       else high = middle - 1;
@@ -39,17 +79,11 @@ export class Row {
     formula: StoredFormula,
     style: number,
   ): void {
-    if (place === this.cols.length) {
-      this.cols.push(col);
-      this.values.push(value);
-      this.formulas.push(formula);
-      this.styles.push(style);
-      return;
-    }
-    this.cols.splice(place, 0, col);
+    const { cols, formulas, styles } = this.#changing();
+    cols.splice(place, 0, col);
     this.values.splice(place, 0, value);
-    this.formulas.splice(place, 0, formula);
-    this.styles.splice(place, 0, style);
+    formulas.splice(place, 0, formula);
+    styles.splice(place, 0, style);
   }
 }
 

@@ -49,7 +49,7 @@ export class CellEdits {
     const cells = data.row(row);
     const place = cells.find(col);
     if (place < 0) cells.insert(~place, col, null, null, style);
-    else cells.styles[place] = style;
+    else cells.setStyle(place, style);
     addEdit(this.#edits, row, col, {
       formula: undefined,
       value: undefined,
@@ -130,7 +130,7 @@ export class CellEdits {
         if (others.formulas[place] !== stored) continue;
         const otherCol = others.cols[place] as number;
         const text = stored.at(otherRow, otherCol);
-        others.formulas[place] = text;
+        others.setFormula(place, text);
         addEdit(this.#edits, otherRow, otherCol, {
           formula: { text, arrayRef: null, isFixed: false },
           value: undefined,
@@ -154,7 +154,7 @@ export class CellEdits {
       cells.insert(~place, col, value, formula ?? null, styleOfNewCell(data, row, col));
     } else {
       cells.values[place] = value;
-      if (formula !== undefined) cells.formulas[place] = formula;
+      if (formula !== undefined) cells.setFormula(place, formula);
     }
     const key = SheetData.key(row, col);
     if (arrayRef === null) {

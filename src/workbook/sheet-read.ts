@@ -1,5 +1,5 @@
 import { type ReadContext, SheetContent } from "./cell-content";
-import { decodeText } from "./decode";
+import { decodePieces } from "./decode";
 import { WorkbookError } from "./error";
 import { PlainCells } from "./plain-cells";
 import { NotPlain } from "./plain-text";
@@ -9,8 +9,11 @@ import { readXml, readXmlText } from "./xml";
 
 export type { ReadContext } from "./cell-content";
 
-/** Larger parts are read in pieces, so that they never stand in memory as one string. */
-const longest = 2 ** 27;
+/** A sheet is read in pieces, so that it never stands in memory as one string. */
+const usualPiece = 1 << 20;
+/** More than this before the first row is no sheet as programs write it. */
+const longestBefore = 1 << 22;
+const endOfRow = "</row>";
 /** How deep elements are nested below the cell data: row, c, is, r, t. */
 const depthOfCells = 5;
 const opening = "<sheetData";
@@ -37,18 +40,18 @@ export function readPlainSheet(
   part: string,
   bytes: Uint8Array,
   context: ReadContext,
+  pieceBytes = usualPiece,
 ): SheetData | undefined {
-  if (bytes.length > longest) return undefined;
   try {
-    const text = decodeText(part, bytes);
-    const start = startOfCells(text);
-    if (start < 0) return undefined;
+    const text = decodePieces(part, bytes, pieceBytes);
+    const [before, first] = upToCells(text);
+    if (!isPlainBefore(before)) return undefined;
     const content = new SheetContent(part, context);
-    const cells = new PlainCells(text, content, context.cells.left);
-    const end = cells.read(start);
+    const rows = wholeRows(first, text);
+    const cells = new PlainCells(rows, content, context.cells.left);
+    const after = [cells.read(), ...rows];
     const elements = new SheetElements(part, content, context);
-    const around = [text.slice(0, start), text.slice(end)];
-    readXmlText(part, around, context.depth - depthOfCells, elements);
+    readXmlText(part, [before, ...after], context.depth - depthOfCells, elements);
     if (!elements.sawCells) return undefined;
     context.cells.take(cells.count + content.arrayCells);
     return content.data;
@@ -58,14 +61,37 @@ export function readPlainSheet(
   }
 }
 
-/** Where the first row stands; -1 when what comes before it is not plain. */
-function startOfCells(text: string): number {
-  const at = text.indexOf(opening);
-  const start = at + opening.length + 1;
-  if (at < 0 || text[start - 1] !== ">") return -1;
-  const before = text.slice(0, at);
-  // "<sheetData" could stand in a comment, and XML 1.1 has further line ends.
+/** The text up to the first row, and what was read beyond; blank texts where there are no cells. */
+function upToCells(pieces: Iterator<string>): [string, string] {
+  let text = "";
+  for (let next = pieces.next(); !next.done; next = pieces.next()) {
+    text += next.value;
+    const at = text.indexOf(opening);
+    const start = at + opening.length + 1;
+    if (at >= 0 && start <= text.length)
+      return text[start - 1] === ">" ? [text.slice(0, start), text.slice(start)] : ["", ""];
+    if (text.length > longestBefore) break;
+  }
+  return ["", ""];
+}
+
+/** "<sheetData" could stand in a comment, and XML 1.1 has further line ends. */
+function isPlainBefore(before: string): boolean {
   const declaration = before.startsWith("<?") ? before.slice(0, before.indexOf("?>")) : "";
   const hasMore = before.includes("<!") || before.lastIndexOf("<?") > 0;
-  return hasMore || declaration.includes("1.1") ? -1 : start;
+  return before !== "" && !hasMore && !declaration.includes("1.1");
+}
+
+/** The pieces cut anew behind the end of a row; the last one has the rest. */
+function* wholeRows(first: string, pieces: Iterator<string>): Generator<string> {
+  let text = first;
+  for (let next = pieces.next(); !next.done; next = pieces.next()) {
+    const at = text.lastIndexOf(endOfRow);
+    if (at >= 0) {
+      yield text.slice(0, at + endOfRow.length);
+      text = text.slice(at + endOfRow.length);
+    }
+    text += next.value;
+  }
+  if (text !== "") yield text;
 }

@@ -26,9 +26,10 @@ function cells(inner: string): string {
 }
 
 function expectPlain(sheet: string | Uint8Array, given: Given = {}): void {
-  const { plain, full, together } = bothWays(sheet, given);
+  const { plain, inPieces, full, together } = bothWays(sheet, given);
   expect(full).toHaveProperty("rows");
   expect(plain).toEqual(full);
+  expect(inPieces).toEqual(full);
   expect(together).toEqual(full);
 }
 

@@ -3,7 +3,7 @@ import { CopiedFormula } from "../../src/workbook/copied-formula";
 import { WorkbookError } from "../../src/workbook/error";
 import { Budget, defaultLimits } from "../../src/workbook/limits";
 import { SharedFormula } from "../../src/workbook/shared-formula";
-import type { SheetData, StoredFormula } from "../../src/workbook/sheet-data";
+import type { Row, SheetData, StoredFormula } from "../../src/workbook/sheet-data";
 import { readAnySheet, readPlainSheet, readSheet } from "../../src/workbook/sheet-read";
 
 export interface Given {
@@ -35,8 +35,9 @@ function formulaOf(stored: StoredFormula, row: number) {
 function told(data: SheetData) {
   return {
     rows: data.order.map((index) => {
-      const row = data.rows.get(index);
-      return { index, ...row, formulas: row?.formulas.map((stored) => formulaOf(stored, index)) };
+      const { cols, values, formulas, styles, style } = data.rows.get(index) as Row;
+      const texts = formulas.map((stored) => formulaOf(stored, index));
+      return { index, cols, values, styles, style, formulas: texts };
     }),
     fileOrder: [...data.rows.keys()],
     extent: data.extent,
@@ -67,6 +68,8 @@ export function bothWays(sheet: string | Uint8Array, given: Given = {}) {
   const bytes = typeof sheet === "string" ? new TextEncoder().encode(sheet) : sheet;
   return {
     plain: outcome(readPlainSheet, bytes, given),
+    /** Cut into pieces that end within cells, tags and characters. */
+    inPieces: outcome((name, of, context) => readPlainSheet(name, of, context, 11), bytes, given),
     full: outcome(readAnySheet, bytes, given),
     together: outcome(readSheet, bytes, given),
   };
