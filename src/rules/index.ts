@@ -13,7 +13,7 @@ export {
   usualAir,
   weather,
 } from "./air/air";
-export { call, explainCall, isByRow, ruleFor, rules } from "./call";
+export { call, explainCall, isByRow, isZeroTaken, ruleFor, rules } from "./call";
 export * from "./constants";
 export type { Argument, Arguments } from "./contract/argument";
 export { type At, type CallWorking, callLines, callText } from "./contract/explain";

@@ -51,21 +51,27 @@ const byInstrument = (box: Expression, device: Expression) =>
 
 const spreadOf = (place: number) =>
   byInstrument(
-    placeOf(
-      place,
-      "FLOW_SPREAD",
+    unlessNone(
       readings,
-      "area",
-      "areaLimit",
-      "constant",
-      ...["constantSpread", "meterPercent", "meterFloor", "resolution", "zero"].map(setting),
-      units,
+      placeOf(
+        place,
+        "FLOW_SPREAD",
+        readings,
+        "area",
+        "areaLimit",
+        "constant",
+        ...["constantSpread", "meterPercent", "meterFloor", "resolution", "zero"].map(setting),
+        units,
+      ),
     ),
-    placeOf(
-      place,
-      "DEVICE_SPREAD",
+    unlessNone(
       deviceReadings,
-      ...["constant", "exponent", "percent", "floor", "resolution"].map(ofInstrument),
+      placeOf(
+        place,
+        "DEVICE_SPREAD",
+        deviceReadings,
+        ...["constant", "exponent", "percent", "floor", "resolution"].map(ofInstrument),
+      ),
     ),
   );
 

@@ -1,5 +1,5 @@
 import { panStatuses } from "../rules";
-import { rule, setting } from "./expression";
+import { rule, setting, unlessNone } from "./expression";
 import {
   date,
   dwellingField,
@@ -40,7 +40,10 @@ export const registersLayout: SheetLayout = {
     }),
     text("status", "Pan status", ["result"], {
       says: panStatuses,
-      is: rule("PAN_STATUS", readings, setting("panLimit"), setting("panSpan")),
+      is: unlessNone(
+        readings,
+        rule("PAN_STATUS", readings, setting("panLimit"), setting("panSpan")),
+      ),
     }),
     testerField,
     date("date", "Date", ["test date", "tested on"]),
