@@ -1,18 +1,30 @@
-import type { Mend, Write } from "../job";
-import { asText, formulaOf, textFormat } from "./cell-text";
+import { isIdentical, parseCell } from "../cells";
+import type { Grid, Mend, Write } from "../job";
+import { asText, formulaOf, textFormat, toCellValue } from "./cell-text";
+import { contentsOf, loadContents } from "./contents";
 import { HostError, sheetGone } from "./host-error";
-import { type Book, run } from "./run";
+import { run } from "./run";
 import type { Undo, UndoCell } from "./types";
 import { checkWritable, sheetToWrite } from "./writable";
 
-/** Writes a mend's cells and returns what stood there before. A protected sheet is left as it is. */
-export function applyMend(sheet: string, mend: Mend): Promise<Undo> {
+/**
+ * Writes a mend's cells and returns what stood there before. Refused where a sheet is protected, and
+ * where a cell does not hold any more what was `checked`.
+ */
+export function applyMend(sheet: string, mend: Mend, checked?: Checked): Promise<Undo> {
   return run(async (book) => {
     const proxy = sheetToWrite(book, sheet);
-    const cells = mend.writes.map((write) => load(proxy.getRange(write.cell)));
+    const cells = mend.writes.map((write) => loadContents(proxy.getRange(write.cell)));
+    const models = mend.writes.flatMap((write) => ("formulaOf" in write ? [write.formulaOf] : []));
+    const looked = [
+      ...mend.writes.map(({ cell }, i) => [cell, cells[i] as Excel.Range] as const),
+      ...models.map((cell) => [cell, loadContents(proxy.getRange(cell))] as const),
+    ];
     await book.sync();
     await checkWritable(book, proxy, sheet, cells);
-    const before = cells.map((cell, i) => contentOf(mend.writes[i]?.cell ?? "", cell));
+    if (checked) refuseChanged(sheet, looked, checked);
+    const before = cells.map((cell, i) => undoOf(mend.writes[i]?.cell ?? "", cell));
+    for (const cell of cells) book.begun.overwrites(proxy.name, cell);
 
     book.holdCalculation();
     mend.writes.forEach((write, i) => {
@@ -32,11 +44,37 @@ export function applyMend(sheet: string, mend: Mend): Promise<Undo> {
   });
 }
 
+/** A sheet as it was when it was checked. */
+export type Checked = Pick<Grid, "value" | "formula">;
+
+/** Refuses to write over what nobody has looked at. */
+function refuseChanged(
+  sheet: string,
+  cells: readonly (readonly [name: string, cell: Excel.Range])[],
+  checked: Checked,
+): void {
+  const changed = cells.flatMap(([name, { values, valueTypes, formulas }]) => {
+    const at = parseCell(name);
+    const [value, type, formula] = [values[0]?.[0], valueTypes[0]?.[0], formulas[0]?.[0]];
+    const before = checked.formula(at.row, at.col);
+    const isSame =
+      formulaOf(value, formula) === before &&
+      (before !== null ||
+        isIdentical(toCellValue(value, formula, type), checked.value(at.row, at.col)));
+    return isSame ? [] : [name];
+  });
+  if (changed.length > 0)
+    throw new HostError(
+      "CellChanged",
+      `${changed.join(", ")} on ${sheet} was changed since the check: nothing was written. Check again.`,
+    );
+}
+
 /** Puts back what stood before a mend. Cells that were changed since are left, and told of. */
 export function undoMend(undo: Undo): Promise<void> {
   return run(async (book) => {
     const proxy = sheetToWrite(book, undo.sheet);
-    const cells = undo.cells.map(({ cell }) => load(proxy.getRange(cell)));
+    const cells = undo.cells.map(({ cell }) => loadContents(proxy.getRange(cell)));
     await book.sync();
     if (proxy.isNullObject) throw sheetGone(undo.sheet);
     const isKept = undo.cells.map(
@@ -49,24 +87,16 @@ export function undoMend(undo: Undo): Promise<void> {
         `${changed.join(", ")} on ${undo.sheet} was changed since: nothing was taken back.`,
       );
     await checkWritable(book, proxy, undo.sheet, cells);
-    restore(book, undo.cells, cells);
+    for (const cell of cells) book.begun.overwrites(proxy.name, cell);
+    book.holdCalculation();
+    undo.cells.forEach(({ formula, numberFormat }, i) => {
+      const cell = cells[i] as Excel.Range;
+      // First the format: a text such as "12" stays one only in a cell formatted as text.
+      if (numberFormat !== undefined) cell.numberFormat = [[numberFormat]];
+      cell.formulas = [[formula]];
+    });
     await book.sync();
   });
-}
-
-function restore(book: Book, before: readonly UndoCell[], cells: readonly Excel.Range[]): void {
-  book.holdCalculation();
-  before.forEach(({ formula, numberFormat }, i) => {
-    const cell = cells[i] as Excel.Range;
-    // First the format: a text such as "12" stays one only in a cell formatted as text.
-    if (numberFormat !== undefined) cell.numberFormat = [[numberFormat]];
-    cell.formulas = [[formula]];
-  });
-}
-
-function load(cell: Excel.Range): Excel.Range {
-  cell.load("values,valueTypes,formulas,numberFormat");
-  return cell;
 }
 
 function put(sheet: Excel.Worksheet, cell: Excel.Range, write: Write, isTextCell: boolean): void {
@@ -82,13 +112,8 @@ function isText(write: Write | undefined): boolean {
   return write !== undefined && "value" in write && typeof write.value === "string";
 }
 
-/** What a cell holds, written so that Excel takes it back as the same. */
-function contentOf(cell: string, range: Excel.Range): UndoCell & { readonly isTextCell: boolean } {
-  const value = range.values[0]?.[0] as UndoCell["formula"];
-  const formula = range.formulas[0]?.[0] as UndoCell["formula"];
-  const isTextCell = range.numberFormat[0]?.[0] === textFormat;
-  const isPlainText = range.valueTypes[0]?.[0] === "String" && formulaOf(value, formula) === null;
-  // On a text cell that keeps its format an apostrophe would become part of the text.
-  const back = isPlainText && !isTextCell ? asText(String(value)) : formula;
-  return { cell, formula: back, isTextCell };
+function undoOf(cell: string, range: Excel.Range): UndoCell & { readonly isTextCell: boolean } {
+  const { formulas, numberFormats } = contentsOf(range);
+  const formula = formulas[0]?.[0] as UndoCell["formula"];
+  return { cell, formula, isTextCell: numberFormats[0]?.[0] === textFormat };
 }

@@ -89,3 +89,43 @@ export function answerWithError(
   const answer = { id, type: 2, message: { statusCode: 200, headers: {}, body } };
   setTimeout(() => bridge.onMessageFromHost?.(JSON.stringify(answer)), 0);
 }
+
+/**
+ * A host that does what it is asked until the nth action of its requests and refuses that one, and
+ * so many after it; what was done before stays done, as in Excel.
+ */
+export function refuseFrom(host: WorkbookHost, nth: number, times = Number.POSITIVE_INFINITY) {
+  const bridge = connect(installOffice().OfficeExtension, host);
+  const { sendMessageToHost } = bridge;
+  const refused = new Set<number>();
+  const state = {
+    count: 0,
+    left: times,
+    stop() {
+      state.left = 0;
+    },
+  };
+  bridge.sendMessageToHost = (text: string) => {
+    const request = JSON.parse(text);
+    const { body } = request.message;
+    const at = Math.max(0, nth - 1 - state.count);
+    state.count += body.Actions.length;
+    if (state.left <= 0 || at >= body.Actions.length) return sendMessageToHost(text);
+    state.left--;
+    refused.add(request.id);
+    body.Actions = body.Actions.slice(0, at);
+    sendMessageToHost(JSON.stringify(request));
+  };
+  host.onMessage = (text) => {
+    const answer = JSON.parse(text);
+    if (refused.delete(answer.id))
+      answer.message.body.Error = {
+        Code: "OddTrouble",
+        Message: "Odd trouble.",
+        ActionIndex: answer.message.body.Results.length,
+        Location: "Range.values",
+      };
+    bridge.onMessageFromHost?.(JSON.stringify(answer));
+  };
+  return state;
+}

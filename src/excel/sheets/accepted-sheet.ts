@@ -52,7 +52,11 @@ export function acceptFinding(acceptance: NewAcceptance): Promise<string> {
       col: columns.get(heading) ?? found.freeCol + missingBefore(columns, i),
     }));
     const ranges = places.map(({ col }) => sheet.getRangeByIndexes(row, col, 1, 1));
+    const heads = places.flatMap(({ col, isNew }) =>
+      isNew ? [sheet.getRangeByIndexes(headerRow, col, 1, 1)] : [],
+    );
     await checkWritable(book, sheet, acceptedSheetTitle, ranges);
+    await book.keep(sheet.name, [...ranges, ...heads]);
     book.holdCalculation();
     places.forEach(({ heading, col, isNew }, i) => {
       const range = ranges[i] as Excel.Range;
@@ -79,6 +83,7 @@ export function withdrawAcceptance(finding: NewAcceptance["finding"]): Promise<s
       [...found.columns.values()].map((col) => found.sheet.getRangeByIndexes(row, col, 1, 1)),
     );
     await checkWritable(book, found.sheet, acceptedSheetTitle, ranges);
+    await book.keep(found.sheet.name, ranges);
     for (const range of ranges) range.clear("Contents");
     await book.sync();
     return found.sheet.name;

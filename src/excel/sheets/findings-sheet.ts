@@ -35,9 +35,10 @@ export function writeFindingsSheet(
     if ("found" in own && own.isProtected) throw sheetProtected(own.found.name);
     if ("freeName" in own) await checkStructure(book);
     const sheet = "found" in own ? own.found : addSheet(book, own.freeName);
-    if ("found" in own) await empty(book, sheet);
     const ordered = [...findings.filter(isOpen), ...findings.filter((one) => !isOpen(one))];
     const beside = [...summaryRows(summary), ...(provenance ? provenanceRows(provenance) : [])];
+    const longest = 1 + Math.max(ordered.length, beside.length - 1);
+    if ("found" in own) await empty(book, sheet, longest);
     await writeRows(book, sheet, 0, 0, [headings, ...ordered.map(toRow)]);
     await writeRows(book, sheet, 0, summaryLeft, beside);
     dress(sheet);
@@ -47,14 +48,26 @@ export function writeFindingsSheet(
   });
 }
 
-/** Empties our own columns down to the last used row; what stands beside them stays. */
-async function empty(book: Book, sheet: Excel.Worksheet): Promise<void> {
+/** Rows that are read at once, below what Excel on the web hands over. */
+const rowsAtOnce = 1000;
+
+/**
+ * Empties our own columns, with what stood there kept until `rows` new ones are written; what stands
+ * beside them stays.
+ */
+async function empty(book: Book, sheet: Excel.Worksheet, rows: number): Promise<void> {
   const used = sheet.getUsedRange(true);
   used.load("rowIndex,rowCount");
+  sheet.load("name");
   await book.sync();
-  const rows = used.rowIndex + used.rowCount;
-  sheet.getRangeByIndexes(0, 0, rows, headings.length).clear("Contents");
-  sheet.getRangeByIndexes(0, summaryLeft, rows, summaryHeadings.length).clear("Contents");
+  const end = Math.max(rows, used.rowIndex + used.rowCount);
+  const block = (first: number, count: number) => [
+    sheet.getRangeByIndexes(first, 0, count, headings.length),
+    sheet.getRangeByIndexes(first, summaryLeft, count, summaryHeadings.length),
+  ];
+  for (let first = 0; first < end; first += rowsAtOnce)
+    await book.keep(sheet.name, block(first, Math.min(rowsAtOnce, end - first)));
+  for (const range of block(0, end)) range.clear("Contents");
 }
 
 function toRow(finding: Finding): Written[] {

@@ -40,6 +40,7 @@ export function saveFit(choices: readonly FitChoice[]): Promise<void> {
     const rows = merged(before, choices);
     const block = sheet.getRangeByIndexes(0, 0, rows.length + 1, headings.length);
     await checkWritable(book, sheet, fitSheetTitle, [block]);
+    await book.keep(sheet.name, [block]);
     await writeRows(book, sheet, 0, 0, [headings, ...rows]);
   });
 }

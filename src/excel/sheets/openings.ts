@@ -118,6 +118,10 @@ async function append(book: Book, target: Target, openings: readonly Values[]): 
     grid.name,
     columns.map(({ range }) => range),
   );
+  await book.keep(
+    sheet.name,
+    columns.map(({ range }) => range),
+  );
   book.holdCalculation();
   const model = (key: string) => formulaRow(target, key, top);
   for (const { field, col, range } of columns) {

@@ -44,8 +44,9 @@ export function freeName(title: string, taken: readonly string[]): string {
   return name;
 }
 
-/** Adds a sheet after the last. */
+/** Adds a sheet after the last, which goes again where what is to stand on it is refused. */
 export function addSheet(book: Book, name: string): Excel.Worksheet {
+  book.begun.adds(name);
   return book.sheets.add(name);
 }
 

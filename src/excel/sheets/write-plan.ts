@@ -1,10 +1,11 @@
 import { cellName } from "../../cells";
 import { codesOf, type Look, margins, type PlanPage, placeOf, type SheetPlan } from "../../records";
+import { cellsOf, empty } from "../begun";
 import { asText } from "../cell-text";
-import { sheetProtected } from "../host-error";
+import { sheetProtected, toHostError } from "../host-error";
 import { addressesOf } from "../marks/areas";
 import { type Book, run } from "../run";
-import { addSheet, checkStructure } from "./own-sheet";
+import { addSheet, checkStructure, freeName } from "./own-sheet";
 import { type Written, writeRows } from "./write-blocks";
 import { writeChart } from "./write-chart";
 
@@ -15,27 +16,51 @@ const lineColor = "#B9C4C1";
 
 /**
  * Writes a record into the open workbook and returns the name of its sheet: the sheet made from
- * such a plan before is written anew in its place; a foreign sheet of that name is left alone.
+ * such a plan before is written anew in its place; a foreign sheet of that name is left alone. A
+ * page that cannot be set up, as without a printer, leaves the record standing and is told of.
  */
-export function writePlan(plan: SheetPlan): Promise<string> {
+export function writePlan(
+  plan: SheetPlan,
+  tell: (note: string) => void = () => {},
+): Promise<string> {
   return run(async (book) => {
-    const sheet = await emptySheet(book, plan);
+    const { sheet, copy, charts } = await emptySheet(book, plan);
     const width = Math.max(...plan.rows.map(({ cells }) => cells.length));
     await writeRows(book, sheet, 0, 0, contentOf(plan, width));
     sheet.getRangeByIndexes(0, 0, plan.rows.length, width).numberFormat = formatsOf(plan, width);
     for (const [look, cells] of cellsByLook(plan)) dress(sheet, look, cells);
     for (const range of plan.merges) sheet.getRange(range).merge(false);
-    measure(sheet, plan);
-    layOutPage(sheet, plan.page);
     sheet.load("name");
     await book.sync();
     if (plan.chart) await writeChart(book, sheet, plan.chart);
+    book.begun.stands();
+    if (copy) book.begun.leaves(copy.name, sheet.name, namesOf(charts));
+    try {
+      for (const former of charts) former.delete();
+      copy?.delete();
+      await book.sync();
+      measure(sheet, plan);
+      layOutPage(sheet, plan.page);
+      await book.sync();
+    } catch (thrown) {
+      await book.begun.takeBack();
+      tell(
+        `The page of ${sheet.name} could not be set up for printing: ${toHostError(thrown).message}`,
+      );
+    }
     return sheet.name;
   });
 }
 
-/** The sheet for a plan: a new one, or the one made before with nothing left in it. */
-async function emptySheet(book: Book, plan: SheetPlan): Promise<Excel.Worksheet> {
+/** The sheet for a plan, with what goes once the plan stands on it: its former cells and charts. */
+interface Emptied {
+  readonly sheet: Excel.Worksheet;
+  readonly copy?: Excel.Worksheet;
+  readonly charts: readonly Excel.Chart[];
+}
+
+/** A new sheet, or the one made before with nothing left in its cells. */
+async function emptySheet(book: Book, plan: SheetPlan): Promise<Emptied> {
   book.sheets.load("items/name,items/protection/protected");
   await book.sync();
   const known = book.sheets.items.map((sheet) => {
@@ -44,23 +69,35 @@ async function emptySheet(book: Book, plan: SheetPlan): Promise<Excel.Worksheet>
     return { sheet, first };
   });
   await book.sync();
+  const names = known.map(({ sheet }) => sheet.name);
   const { name, isThere } = placeOf(
     plan,
     known.map(({ sheet, first }) => ({ name: sheet.name, first: first.values[0]?.[0] })),
   );
   if (!isThere) {
     await checkStructure(book);
-    return addSheet(book, name);
+    return { sheet: addSheet(book, name), charts: [] };
   }
   const own = known.find(({ sheet }) => sheet.name === name)?.sheet as Excel.Worksheet;
   if (own.protection.protected) throw sheetProtected(name);
+  await checkStructure(book);
   own.charts.load("items/name");
+  const used = own.getUsedRange();
+  used.load("address");
   await book.sync();
-  for (const chart of own.charts.items) chart.delete();
-  const all = own.getRange();
-  all.unmerge();
-  all.clear("All");
-  return own;
+  const charts = [...own.charts.items];
+  const copyName = freeName("Before", names);
+  const copy = addSheet(book, copyName);
+  copy.load("name");
+  copy.getRange(cellsOf(used.address)).copyFrom(used);
+  await book.sync();
+  book.begun.renews(name, copyName, namesOf(charts));
+  empty(own);
+  return { sheet: own, copy, charts };
+}
+
+function namesOf(charts: readonly Excel.Chart[]): string[] {
+  return charts.map(({ name }) => name);
 }
 
 function contentOf(plan: SheetPlan, width: number): Written[][] {

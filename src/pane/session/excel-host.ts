@@ -36,8 +36,8 @@ export const excelHost: PaneHost = {
   selection: async () => toPlace(await selection()),
   select: selectCell,
   describe: ({ sheet, row, col }) => describeCell(sheet, row, col),
-  apply: async (sheet, mend) => {
-    const undo = await applyMend(sheet, mend);
+  apply: async (sheet, mend, checked) => {
+    const undo = await applyMend(sheet, mend, checked);
     return { undo: () => undoMend(undo) };
   },
   hasMarks,

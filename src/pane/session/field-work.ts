@@ -2,6 +2,8 @@ import { cellName } from "../../cells";
 import type { Brought } from "../../field";
 import { readJob } from "../../job";
 import { count } from "../model/announce";
+import { sheetOf } from "./held";
+import type { Undoable } from "./host";
 import { loadAudit, readable } from "./load-audit";
 import { readOlderFile } from "./older-file";
 import type { Session } from "./session";
@@ -29,13 +31,21 @@ export function readFieldCopy(session: Session, file: File): Promise<void> {
 
 /** Writes values of the field copy into the job, sheet by sheet, and checks again. */
 export async function placeReadings(session: Session, values: readonly Brought[]): Promise<void> {
-  await session.further("Writing", async ({ host, set }) => {
+  await session.further("Writing", async ({ host, reading, set }) => {
     const bySheet = new Map<string, Brought[]>();
     for (const value of values)
       bySheet.set(value.sheet, [...(bySheet.get(value.sheet) ?? []), value]);
-    for (const [sheet, own] of bySheet) {
-      const writes = own.map(({ row, col, value }) => ({ cell: cellName(row, col), value }));
-      await host.apply(sheet, { label: "Bring readings in", writes });
+    const done: Undoable[] = [];
+    try {
+      for (const [sheet, own] of bySheet) {
+        const writes = own.map(({ row, col, value }) => ({ cell: cellName(row, col), value }));
+        const mend = { label: "Bring readings in", writes };
+        done.push(await host.apply(sheet, mend, sheetOf(reading, sheet)));
+      }
+    } catch (refused) {
+      // All of them or none.
+      for (const { undo } of done.reverse()) await undo();
+      throw refused;
     }
     const record = { ...session.state.record, brought: undefined };
     set({ record, message: `Placed ${count(values.length, "value")}.` });

@@ -1,3 +1,4 @@
+import type { Grid } from "../../job";
 import type { PaneHost, Reading } from "./host";
 import type { SessionState } from "./state";
 
@@ -9,4 +10,9 @@ export interface Held {
   readonly set: (change: Partial<SessionState>) => void;
   /** Says that a sheet is written by us and read by nobody, so that edits there mean nothing. */
   readonly own: (sheet: string) => void;
+}
+
+/** A sheet as it was read last. */
+export function sheetOf(reading: Reading | undefined, sheet: string): Grid | undefined {
+  return reading?.file.sheets.find(({ name }) => name === sheet);
 }

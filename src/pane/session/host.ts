@@ -3,6 +3,7 @@ import type {
   FeatureKey,
   Finding,
   FitChoice,
+  Grid,
   JobCheck,
   JobFile,
   Mend,
@@ -51,7 +52,8 @@ export interface PaneHost {
   select(sheet: string, cell: string): Promise<void>;
   /** What a cell holds at this moment. */
   describe(spot: Spot): Promise<CellNow>;
-  apply(sheet: string, mend: Mend): Promise<Undoable>;
+  /** Writes a mend where the cells hold what was checked. */
+  apply(sheet: string, mend: Mend, checked: Grid | undefined): Promise<Undoable>;
   hasMarks(): Promise<boolean>;
   /** Returns how many cells are marked. */
   mark(findings: readonly Finding[]): Promise<number>;
@@ -62,8 +64,8 @@ export interface PaneHost {
   accept(acceptance: AcceptedFinding): Promise<string>;
   /** Takes the acceptance of a finding back; returns the name of the sheet. */
   withdraw(finding: AcceptedFinding["finding"]): Promise<string>;
-  /** Writes a record anew, or for the first time; returns the name of its sheet. */
-  writeRecord(plan: SheetPlan): Promise<string>;
+  /** Writes a record anew, or for the first time; returns the name of its sheet, and tells what of it was refused. */
+  writeRecord(plan: SheetPlan, tell: (note: string) => void): Promise<string>;
   /** Whether `workbookBytes` and `openCopy` can be asked. */
   givesFile(): boolean;
   /** The open workbook as an .xlsx file. */

@@ -27,14 +27,15 @@ export function writeRecords(session: Session, choice: RecordChoice): Promise<vo
       ...papers.plans.map((plan) => () => plan),
     ];
     const written: string[] = [];
+    const notes = [...papers.problems];
     try {
       for (const plan of plans) {
         set({ progress: { done: written.length, total: plans.length } });
-        const name = await host.writeRecord(plan());
+        const name = await host.writeRecord(plan(), (note) => notes.push(note));
         own(name);
         written.push(name);
       }
-      set({ message: [`Wrote ${count(written.length, "sheet")}.`, ...papers.problems].join(" ") });
+      set({ message: [`Wrote ${count(written.length, "sheet")}.`, ...notes].join(" ") });
     } finally {
       set({ record: { ...session.state.record, written } });
     }

@@ -13,7 +13,7 @@ import type { ScreenKey } from "../model/screens";
 import type { CellNow } from "../model/trace-now";
 import { isWaiting } from "../model/waiting";
 import { type Clock, Gather, wallClock } from "./debounce";
-import type { Held } from "./held";
+import { type Held, sheetOf } from "./held";
 import type { BoxPlan, PaneHost, Reading, Undoable } from "./host";
 import { loadAudit, readable } from "./load-audit";
 import { paint } from "./paint";
@@ -148,8 +148,8 @@ export class Session extends Store {
     const mend = finding.apply;
     if (!mend) return Promise.resolve();
     return this.queue("Writing", async () => {
-      const undo = await this.host.apply(finding.sheet, mend);
       const { sheet } = finding;
+      const undo = await this.host.apply(sheet, mend, sheetOf(this.reading, sheet));
       const key = `mend ${++this.applications}`;
       this.undos.set(key, { ...undo, sheet });
       const about = finding.about === "" ? "" : `, ${finding.about}`;

@@ -49,6 +49,20 @@ export function unmergeCells(book: OpenBook, range: HostRange): void {
   if (kept.length < merges.length) setMerges(book, range, kept);
 }
 
+/** Gives a range the merges of the cells that are copied to it. */
+export function copyMerges(book: OpenBook, source: HostRange, range: HostRange): void {
+  const [down, right] = [range.top - source.top, range.left - source.left];
+  const merges = source.tab.merges(source).map((area) =>
+    addressText({
+      top: area.top + down,
+      bottom: area.bottom + down,
+      left: area.left + right,
+      right: area.right + right,
+    }),
+  );
+  if (merges.length > 0) setMerges(book, range, [...range.tab.sheet.merges, ...merges]);
+}
+
 function isMany({ rows, cols }: HostRange): boolean {
   return rows > 1 || cols > 1;
 }

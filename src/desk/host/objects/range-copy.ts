@@ -5,6 +5,7 @@ import type { HostRange } from "../host-range";
 import type { OpenBook } from "../open-book";
 import type { Arguments } from "../wire/arguments";
 import { HostError, invalidArgument } from "../wire/errors";
+import { copyMerges } from "./range-arrange";
 import { translated } from "./range-write";
 
 const kinds = ["All", "Formulas", "Values", "Formats"];
@@ -45,8 +46,11 @@ export function copyFrom(book: OpenBook, target: HostRange, args: Arguments): vo
     });
     book.cells.apply(edits);
   }
-  if (kind === "All" || kind === "Formats")
+  if (kind === "All" || kind === "Formats") {
     book.formats.copy(source.tab, whole, (row, col) => from(row, col));
+    const isOnce = whole.rows === source.rows && whole.cols === source.cols;
+    if (isOnce && source.tab !== whole.tab) copyMerges(book, source, whole);
+  }
 }
 
 function copied(
