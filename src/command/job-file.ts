@@ -4,7 +4,7 @@ import { offsetOf, rectangleOf } from "../cells";
 import { formulas } from "../formulas";
 import type { Grid, JobFile } from "../job";
 import { readWorkbook } from "../reading";
-import { isKnownToAgree, type SheetCells, SheetModel } from "../sheet";
+import { type SheetCells, SheetModel } from "../sheet";
 import type { Sheet, Workbook } from "../workbook";
 import { looksOf } from "./looks";
 import { bodyOf } from "./sheet-body";
@@ -22,8 +22,7 @@ export function toJobFile(workbook: Workbook): JobFile {
     }),
     dateOffset: offsetOf(workbook.date1904),
     recognise: readWorkbook,
-    fresh: (sheet, row, col) => model.recompute(sheet, row, col),
-    isKnownToAgree,
+    calculator: model,
   };
 }
 

@@ -1,4 +1,4 @@
-import type { CellValue } from "../cells";
+import type { CellValue, Place } from "../cells";
 import type { Choice, ReadGrid, ReadWorkbook, WorkbookReading } from "../reading";
 
 /** One sheet as the job reads it. Rows and columns count from 0. */
@@ -13,20 +13,30 @@ export interface Grid extends ReadGrid {
   readonly isTextFormat?: (row: number, col: number) => boolean;
 }
 
-/** What a fresh evaluation of one formula cell gave, from the stored values it points at. */
+/** What a formula gives from the values as stored, or what in it is not evaluated. */
 export type Fresh = { readonly value: CellValue } | { readonly unsupported: string };
+
+/** Works formulas out from the stored values of the cells they read. */
+export interface Calculator {
+  /** The formula that makes a cell's value, or the cell's own value where none does. */
+  recompute(sheet: string, row: number, col: number): Fresh;
+  /** A formula as if it stood in a cell. */
+  evaluate(formula: string, sheet: string, row: number, col: number): Fresh;
+  /** What the formula of a cell reads. */
+  precedents(sheet: string, row: number, col: number): readonly Place[];
+  /** Whether all in a formula is known to give here what a spreadsheet program gives. */
+  isKnownToAgree(formula: string): boolean;
+}
 
 /** A workbook as the job reads it. */
 export interface JobFile extends ReadWorkbook {
   readonly sheets: readonly Grid[];
   /** Days by which serial numbers lag behind the usual ones, where the workbook counts from 1904. */
   readonly dateOffset?: number;
-  /** Evaluates a formula cell afresh, where the host can. Excel itself keeps cells fresh. */
-  readonly fresh?: (sheet: string, row: number, col: number) => Fresh;
+  /** Left out where nothing is worked out again, as in the older of two states. */
+  readonly calculator?: Calculator;
   /** Recognises sheets that a firm laid out itself; left out where only our own form is read. */
   readonly recognise?: (file: ReadWorkbook, choices: readonly Choice[]) => WorkbookReading;
-  /** Whether all in a formula is known to give afresh what a spreadsheet program gives. */
-  readonly isKnownToAgree?: (formula: string) => boolean;
 }
 
 export function hasFormula(grid: Grid, row: number, col: number): boolean {

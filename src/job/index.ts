@@ -62,6 +62,7 @@ export {
   type SheetFit,
 } from "./fit";
 export type {
+  Calculator,
   Fresh,
   Grid,
   JobFile,

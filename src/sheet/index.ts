@@ -4,14 +4,15 @@
  */
 export type { WorkbookView } from "./book";
 export { CopiedDown } from "./copied-down";
+export { HeldModel } from "./held";
 export type { Change } from "./ledger";
 export {
+  type Fresh,
   type ModelOptions,
   type SheetCells,
   SheetModel,
   type UnsupportedCell,
 } from "./model";
-export { isKnownToAgree } from "./native/agreeing";
 export { FormulaSyntaxError } from "./parse";
 export { rowPattern } from "./pattern";
 export { inStoredForm, inTypedForm } from "./spelling";

@@ -4,8 +4,9 @@ import { Book, type WorkbookView } from "./book";
 import type { Blank } from "./compile/expr";
 import { Editor } from "./editor";
 import { forEachRead } from "./graph/graph";
-import type { FormulaCell, Grid } from "./grid";
+import { FormulaCell, type Grid } from "./grid";
 import type { Change } from "./ledger";
+import { isKnownToAgree } from "./native/agreeing";
 import { evaluate } from "./outcome";
 import { Programs } from "./programs";
 
@@ -27,6 +28,9 @@ export interface UnsupportedCell {
   readonly col: number;
   readonly what: string;
 }
+
+/** What a formula gives, or what in it is not evaluated. */
+export type Fresh = { readonly value: CellValue } | { readonly unsupported: string };
 
 export interface ModelOptions {
   /** The time that TODAY and NOW give; the system clock where left out. */
@@ -83,11 +87,7 @@ export class SheetModel {
    * The value of one cell worked out afresh from the stored values of what it reads; nothing is
    * changed. A cell that a formula spills over gets its part of the result.
    */
-  recompute(
-    sheet: string,
-    row: number,
-    col: number,
-  ): { readonly value: CellValue } | { readonly unsupported: string } {
+  recompute(sheet: string, row: number, col: number): Fresh {
     const grid = this.grid(sheet);
     const cell = grid.maker(row, col);
     if (!cell) return { value: grid.get(row, col) };
@@ -99,6 +99,16 @@ export class SheetModel {
     if (cell.isFixed) return { value: spills ? spills.stretched(r, c) : value };
     if (!spills) return { value: null };
     return { value: r < spills.rows && c < spills.cols ? spills.at(r, c) : null };
+  }
+
+  /**
+   * What a formula would give in a cell, from the values now on the sheets; nothing is kept. Of a
+   * result that spills the first value.
+   */
+  evaluate(formula: string, sheet: string, row: number, col: number): Fresh {
+    const cell = new FormulaCell(this.grid(sheet), row, col, formula, null);
+    const outcome = evaluate(cell, this.programs.of(cell));
+    return "unsupported" in outcome ? outcome : { value: outcome.value };
   }
 
   /**
@@ -133,6 +143,11 @@ export class SheetModel {
     const maker = this.grid(sheet).maker(row, col);
     if (!maker || (maker.row === row && maker.col === col)) return null;
     return { row: maker.row, col: maker.col };
+  }
+
+  /** Whether all in a formula is known to give here what a spreadsheet program gives. */
+  isKnownToAgree(formula: string): boolean {
+    return isKnownToAgree(formula);
   }
 
   /** Works out every formula, in the order in which they depend on each other. */

@@ -1,6 +1,6 @@
 import { agrees, type CellValue, type Spot } from "../cells";
 import type { JobFile } from "../job";
-import { evaluateAt } from "./scratch";
+import { calculatorOf } from "./calculator";
 import type { Agreement } from "./trace-data";
 
 /** These give another value at every look. */
@@ -16,9 +16,8 @@ export function agreementOf(
   const named = volatile.exec(formula)?.[1];
   if (named)
     return { state: "changes", why: `${named.toUpperCase()} gives another value at every look` };
-  const fresh = file.fresh?.(at.sheet, at.row, at.col);
-  const found = fresh && "value" in fresh ? fresh : evaluateAt(formula, at, file);
-  if ("why" in found) return { state: "not evaluated", why: found.why };
+  const found = calculatorOf(file).recompute(at.sheet, at.row, at.col);
+  if ("unsupported" in found) return { state: "not evaluated", why: found.unsupported };
   return agrees(stored, found.value)
     ? { state: "agrees" }
     : { state: "differs", fresh: found.value };

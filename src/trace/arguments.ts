@@ -3,9 +3,9 @@ import { type FunctionParameter, worksheetFunctions } from "../../functions";
 import type { CellValue, Spot } from "../cells";
 import type { JobFile } from "../job";
 import { ruleFor } from "../rules";
+import { evaluateAt } from "./calculator";
 import { alone, type Call, type Piece } from "./calls";
 import { isReference, matrixAt, readsIn } from "./places";
-import { evaluateAt } from "./scratch";
 import type { ArgumentTrace } from "./trace-data";
 
 /** An argument as the trace tells of it, and as the function gets it. */
@@ -77,7 +77,9 @@ function passedFor(piece: Piece, call: Call, at: Spot, file: JobFile): unknown {
     default:
   }
   const found = evaluateAt(alone(piece.text, call), at, file);
-  return "value" in found ? found.value : { error: "#N/A", message: `not evaluated: ${found.why}` };
+  return "value" in found
+    ? found.value
+    : { error: "#N/A", message: `not evaluated: ${found.unsupported}` };
 }
 
 function pickAt(

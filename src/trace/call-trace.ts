@@ -2,9 +2,9 @@ import type { CellValue, Spot } from "../cells";
 import type { JobFile } from "../job";
 import { callLines, explainCall, ruleFor } from "../rules";
 import { argumentsOf } from "./arguments";
+import { evaluateAt } from "./calculator";
 import { alone, around, type Call } from "./calls";
 import { seenAt } from "./places";
-import { evaluateAt } from "./scratch";
 import type { ArgumentTrace, CallTrace, CellSeen } from "./trace-data";
 
 export const prefix = "FANROW.";

@@ -1,8 +1,8 @@
 import type { CellValue, Place, Spot } from "../cells";
 import type { JobFile } from "../job";
+import { evaluateAt } from "./calculator";
 import { alone, type Call } from "./calls";
 import { forEachUsed, gridOf, isReference, mostListed, placeOf, seenAt } from "./places";
-import { evaluateAt } from "./scratch";
 import type { Pick } from "./trace-data";
 
 /** The cells that a look-up or a conditional sum takes from its ranges, where that can be told. */

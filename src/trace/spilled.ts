@@ -2,8 +2,8 @@ import { worksheetFunctions } from "../../functions";
 import { agrees } from "../cells";
 import type { Grid, JobFile } from "../job";
 import { inTypedForm } from "../sheet";
+import { evaluateAt } from "./calculator";
 import { prefix } from "./call-trace";
-import { evaluateAt } from "./scratch";
 
 /** Our functions give so many cells side by side at most. */
 const mostAcross = 4;

@@ -35,7 +35,7 @@ function jobFile(name: string, judgeBy: string, judging: string): JobFile {
   model.enter("Job", settingRow("judging"), 1, judging);
   model.recalculateAll();
   // Nothing is stale in what was just calculated: the check need not look.
-  const { fresh: _, ...rest } = toJobFile(workbook);
+  const { calculator: _, ...rest } = toJobFile(workbook);
   return rest;
 }
 

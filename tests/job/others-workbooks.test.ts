@@ -3,7 +3,7 @@ import { auditFormulas } from "../../src/audit";
 import type { CellValue } from "../../src/cells";
 import { toJobFile } from "../../src/command";
 import { checkJob, compareJobs } from "../../src/job";
-import { isKnownToAgree } from "../../src/sheet";
+import { isKnownToAgree } from "../../src/sheet/native/agreeing";
 import { type CellSpec, Workbook } from "../../src/workbook";
 
 const heads = ["Dwelling", "Fan", "Pressure (Pa)", "Open area (in²)", "Extra"];

@@ -11,7 +11,7 @@ describe("an older file in the pane", () => {
   it("is read cell by cell as the command reads it, without evaluating anything", async () => {
     const workbook = Workbook.open(demo().save());
     const [older, whole] = [await readOlderFile(blobOf(workbook.save())), toJobFile(workbook)];
-    expect(older.fresh).toBeUndefined();
+    expect(older.calculator).toBeUndefined();
     expect(older.sheets.map(({ name }) => name)).toEqual(whole.sheets.map(({ name }) => name));
     let formulas = 0;
     older.sheets.forEach((grid, i) => {

@@ -11,7 +11,6 @@ import { History } from "./history";
 import { HostRange } from "./host-range";
 import { Marks } from "./marks/marks";
 import { Names } from "./names";
-import { Scratch } from "./scratch";
 import { Settings } from "./settings";
 import { HostError, invalidArgument, notFound } from "./wire/errors";
 import { References } from "./wire/references";
@@ -31,7 +30,6 @@ export class OpenBook implements Book {
   readonly fileName: string;
   readonly functions: Functions;
   readonly model: SheetModel;
-  readonly scratch = new Scratch();
   readonly events: Events;
   readonly listeners: Listeners;
   readonly names: Names;
@@ -59,10 +57,9 @@ export class OpenBook implements Book {
     this.listeners = listeners;
     this.names = new Names(this);
     this.settings = new Settings(this, (name) => this.#addHidden(name).sheet);
-    const view = this.scratch.view(workbook);
-    this.model = new SheetModel(view, functions, model);
+    this.model = new SheetModel(workbook, functions, model);
     this.formats = new Formats(this);
-    this.marks = new Marks(this, this.scratch);
+    this.marks = new Marks(this);
     this.cells = new CellWriter(this, this.history, this.formats);
     this.tabs = workbook.sheets.map((sheet) => new SheetTab(this, this.#newId(), sheet));
     this.selection = this.corner(this.tabs.find((tab) => tab.visibility === "visible"));

@@ -10,7 +10,7 @@ import { readPieces } from "./pieces";
 /**
  * Reads values and formulas of every sheet's used range, in blocks below the size that Excel on
  * the web hands over: at most 3 round trips and one more for every 5,000 rows of usual width.
- * Excel keeps its cells fresh, so nothing is evaluated again and the file has no `fresh`.
+ * Nothing is worked out again: the file has no calculator of its own.
  */
 export function readWorkbook(
   onProgress: (progress: ReadProgress) => void = () => {},

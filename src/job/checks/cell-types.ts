@@ -12,8 +12,9 @@ export const checkCellTypes: Check = (job, report) => {
     // A file stores no message with an error; a fresh evaluation has one.
     const explained = (stored: CellError, key: string, i: number): CellError => {
       const place = table.place(key, i);
-      if (!job.file.fresh || !place || table.formula(key, i) === null) return stored;
-      const again = job.file.fresh(place.grid.name, place.row, place.col);
+      const { calculator } = job.file;
+      if (!calculator || !place || table.formula(key, i) === null) return stored;
+      const again = calculator.recompute(place.grid.name, place.row, place.col);
       return "value" in again && isCellError(again.value) ? again.value : stored;
     };
     for (const field of table.layout.fields) {

@@ -9,17 +9,17 @@ const volatile = /\b(TODAY|NOW|RAND|RANDBETWEEN|RANDARRAY|OFFSET|INDIRECT|CELL|I
 
 /** Formula cells whose stored value is not what the formula gives, anywhere in the workbook. */
 export const checkStaleValues: Check = (job, report) => {
-  const { fresh } = job.file;
-  if (!fresh) return;
+  const { calculator } = job.file;
+  if (!calculator) return;
   for (const grid of job.file.sheets) {
     for (let row = 0; row < grid.rowCount; row++) {
       for (let col = 0; col < grid.colCount; col++) {
         if (!hasFormula(grid, row, col)) continue;
-        const again = fresh(grid.name, row, col);
+        const again = calculator.recompute(grid.name, row, col);
         const stored = grid.value(row, col);
         if ("unsupported" in again || agrees(stored, again.value)) continue;
         const formula = grid.formula(row, col) ?? "";
-        if (volatile.test(formula) || job.file.isKnownToAgree?.(formula) === false) continue;
+        if (volatile.test(formula) || !calculator.isKnownToAgree(formula)) continue;
         report.add(
           "value-stale",
           grid.name,

@@ -1,23 +1,32 @@
-import type { FurtherCheck, JobFile } from "../../job";
+import type { Calculator, FurtherCheck, JobFile } from "../../job";
 
 /** What a check needs besides the rules of a job, or a note that it could not be had. */
 interface LoadedAudit {
   readonly further?: FurtherCheck;
   readonly recognise?: NonNullable<JobFile["recognise"]>;
+  readonly calculate?: (file: JobFile) => Calculator;
   readonly notes: readonly string[];
 }
 
 /**
- * The audit of formulas and the reader of any firm's sheets: neither is needed before the first
- * check, so they come in pieces of their own.
+ * The audit of formulas, the reader of any firm's sheets and what works formulas out again: none is
+ * needed before the first check, so they come in pieces of their own.
  */
 export async function loadAudit(): Promise<LoadedAudit> {
   try {
-    const [{ auditFormulas }, { readWorkbook }] = await Promise.all([
-      import("../../audit"),
-      import("../../reading"),
-    ]);
-    return { further: auditFormulas, recognise: readWorkbook, notes: [] };
+    const [{ auditFormulas }, { readWorkbook }, { HeldModel }, { worksheetFunctions }] =
+      await Promise.all([
+        import("../../audit"),
+        import("../../reading"),
+        import("../../sheet"),
+        import("../../../functions"),
+      ]);
+    return {
+      further: auditFormulas,
+      recognise: readWorkbook,
+      calculate: (file) => new HeldModel(file, worksheetFunctions),
+      notes: [],
+    };
   } catch {
     return {
       notes: [
@@ -28,6 +37,13 @@ export async function loadAudit(): Promise<LoadedAudit> {
 }
 
 /** A workbook that is read with whatever could be loaded. */
-export function readable(file: JobFile, { recognise }: Pick<LoadedAudit, "recognise">): JobFile {
-  return recognise ? { ...file, recognise } : file;
+export function readable(
+  file: JobFile,
+  { recognise, calculate }: Pick<LoadedAudit, "recognise" | "calculate">,
+): JobFile {
+  return {
+    ...file,
+    ...(recognise && { recognise }),
+    ...(calculate && { calculator: calculate(file) }),
+  };
 }

@@ -1,8 +1,6 @@
-import { stringifyTokens, tokenize, tokenTypes, translateFormulaToA1 } from "@borgar/fx";
-import { cellName, holdsCell, type Rectangle, sheetPrefix } from "../../../cells";
-import { FormulaSyntaxError } from "../../../sheet";
+import { translateFormulaToA1 } from "@borgar/fx";
+import { cellName, holdsCell, type Rectangle } from "../../../cells";
 import type { Book, CellArea, SheetTab } from "../book";
-import type { Scratch } from "../scratch";
 import { overlaps, subtract } from "../subtract";
 import { ConditionalFormat, type MarkType } from "./conditional-format";
 
@@ -20,10 +18,7 @@ export class Marks {
   private known = new Map<string, boolean>();
   private revision = 0;
 
-  constructor(
-    private readonly book: Book,
-    private readonly scratch: Scratch,
-  ) {}
+  constructor(private readonly book: Book) {}
 
   /** Those that apply to some of the cells, highest priority first. */
   list({ tab, rects }: CellArea): ConditionalFormat[] {
@@ -99,34 +94,12 @@ export class Marks {
 
   private evaluate(pattern: string, tab: SheetTab, row: number, col: number): boolean {
     const formula = translateFormulaToA1(pattern, cellName(row, col), { wrapEdges: false });
-    try {
-      const value = this.scratch.evaluate(this.book.model, `=${qualified(formula, tab.name)}`);
-      return typeof value === "number" ? value !== 0 : value === true;
-    } catch (thrown) {
-      if (thrown instanceof FormulaSyntaxError) return false;
-      throw thrown;
-    }
+    const found = this.book.model.evaluate(formula, tab.name, row, col);
+    const value = "value" in found && found.value;
+    return typeof value === "number" ? value !== 0 : value === true;
   }
 }
 
 function plainRect({ top, left, bottom, right }: Rectangle): Rectangle {
   return { top, left, bottom, right };
-}
-
-const references: ReadonlySet<string> = new Set([
-  tokenTypes.REF_RANGE,
-  tokenTypes.REF_BEAM,
-  tokenTypes.REF_TERNARY,
-]);
-
-/** The formula with the sheet before every reference that names none. */
-export function qualified(formula: string, sheet: string): string {
-  const tokens = tokenize(formula, { withLocation: false });
-  return stringifyTokens(
-    tokens.map((token) =>
-      references.has(token.type) && !token.value.includes("!")
-        ? { ...token, value: sheetPrefix(sheet) + token.value }
-        : token,
-    ),
-  );
 }

@@ -1,6 +1,6 @@
+import type { CellValue } from "../../../cells";
 import type { SheetTab } from "../book";
 import { valueType, wireValue } from "../cells/read";
-import { qualified } from "../marks/marks";
 import type { NamedFormula } from "../names";
 import { invalidArgument, notFound } from "../wire/errors";
 import type { Members, Served } from "../wire/served";
@@ -46,10 +46,11 @@ export function namedItemsMembers(desk: Desk): Members<SheetTab | null> {
 }
 
 export function namedItemMembers(desk: Desk): Members<NamedFormula> {
-  const { names, scratch, model } = desk.book;
-  const value = (entry: NamedFormula) => {
-    const sheet = entry.tab ?? desk.book.tabs[0];
-    return scratch.evaluate(model, `=${qualified(entry.formula, sheet?.name ?? "")}`);
+  const { names, model } = desk.book;
+  const value = ({ tab, formula }: NamedFormula): CellValue => {
+    const sheet = tab ?? desk.book.tabs[0];
+    const found = model.evaluate(formula, sheet?.name ?? "", 0, 0);
+    return "value" in found ? found.value : null;
   };
   const range = (entry: NamedFormula): Served | null => {
     const found = names.range(entry);

@@ -1,0 +1,104 @@
+import type { WorksheetFunction } from "../../functions";
+import { type CellValue, offsetOf, type Rectangle, rectangleText } from "../cells";
+import type { CellVisitor, Sheet } from "../workbook";
+import { type Fresh, SheetModel } from "./model";
+
+/** A sheet that a host holds; formulas without "=", in either spelling. */
+interface HeldSheet {
+  readonly name: string;
+  readonly rowCount: number;
+  readonly colCount: number;
+  value(row: number, col: number): CellValue;
+  formula(row: number, col: number): string | null;
+  readonly hiddenRow?: (row: number) => boolean;
+}
+
+interface HeldWorkbook {
+  readonly sheets: readonly HeldSheet[];
+  readonly names?: readonly { readonly name: string; readonly formula: string }[];
+  readonly tables?: readonly (Rectangle & {
+    readonly name: string;
+    readonly sheet: string;
+    readonly columns: readonly string[];
+  })[];
+  readonly dateOffset?: number;
+}
+
+/**
+ * A model over a workbook that a host holds, for looking and never for edits. Hosts give each cell
+ * of an array formula the text of the whole and do not tell what a formula spills over: what
+ * depends on that is not evaluated.
+ */
+export class HeldModel extends SheetModel {
+  constructor(held: HeldWorkbook, functions: readonly WorksheetFunction[]) {
+    const sheets = held.sheets.map((sheet) => new SheetView(sheet) as Partial<Sheet> as Sheet);
+    super(
+      {
+        sheets,
+        sheet: (name) => sheets.find((sheet) => sheet.name.toLowerCase() === name.toLowerCase()),
+        names: (held.names ?? []).map((name) => ({ ...name, sheet: null })),
+        tables: (held.tables ?? []).map((table) => ({
+          ...table,
+          ref: rectangleText(table),
+          headerRow: true,
+          totalsRow: false,
+        })),
+        date1904: held.dateOffset === offsetOf(true),
+      },
+      functions,
+    );
+  }
+
+  override recompute(sheet: string, row: number, col: number): Fresh {
+    const formula = this.formula(sheet, row, col);
+    if (formula === null) return super.recompute(sheet, row, col);
+    const isRepeated =
+      formula.includes(":") &&
+      (this.formula(sheet, row - 1, col) === formula ||
+        this.formula(sheet, row, col - 1) === formula);
+    if (isRepeated) return { unsupported: "what may be a part of an array formula" };
+    return this.spillRefused(formula) ?? super.recompute(sheet, row, col);
+  }
+
+  override evaluate(formula: string, sheet: string, row: number, col: number): Fresh {
+    return this.spillRefused(formula) ?? super.evaluate(formula, sheet, row, col);
+  }
+
+  private formula(sheet: string, row: number, col: number): string | null {
+    return this.cells(sheet).formula(row, col);
+  }
+
+  private spillRefused(formula: string): Fresh | undefined {
+    return /[\d)]#/.test(formula.replace(/"[^"]*"/g, "")) || /\bANCHORARRAY\(/i.test(formula)
+      ? { unsupported: "a spilled range (#)" }
+      : undefined;
+  }
+}
+
+/** What the model reads of a sheet. */
+class SheetView implements Pick<Sheet, "name" | "rowCount" | "colCount" | "hiddenRows" | "visit"> {
+  readonly name: string;
+  readonly rowCount: number;
+  readonly colCount: number;
+  private hidden: ReadonlySet<number> | undefined;
+
+  constructor(private readonly sheet: HeldSheet) {
+    ({ name: this.name, rowCount: this.rowCount, colCount: this.colCount } = sheet);
+  }
+
+  get hiddenRows(): ReadonlySet<number> {
+    const rows = Array.from({ length: this.rowCount }, (_, row) => row);
+    this.hidden ??= new Set(rows.filter((row) => this.sheet.hiddenRow?.(row)));
+    return this.hidden;
+  }
+
+  visit(see: CellVisitor): void {
+    const { sheet } = this;
+    for (let row = 0; row < sheet.rowCount; row++)
+      for (let col = 0; col < sheet.colCount; col++) {
+        const value = sheet.value(row, col);
+        const formula = sheet.formula(row, col);
+        if (value !== null || formula !== null) see(row, col, value, formula, null);
+      }
+  }
+}
