@@ -15,6 +15,7 @@ export default defineConfig({
           root,
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/desk/**"],
+          isolate: false,
           setupFiles: ["tests/setup/formula-trees.ts", "tests/setup/worksheet-functions.ts"],
           testTimeout: 120_000,
           hookTimeout: 180_000,
