@@ -38,3 +38,4 @@ export {
 export { agrees, isIdentical, isSameNumber, isSameValue } from "./same-value";
 export { type Day, dayMs, dayOfSerial, isoDay, offsetOf, serialOf, serialOfDay } from "./serial";
 export { type CellError, type CellValue, errors, isBlankCell, isCellError } from "./value";
+export { visible, visibleIn, visibleJson } from "./visible";

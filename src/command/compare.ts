@@ -1,11 +1,10 @@
 import Table from "cli-table3";
 import { auditFormulas } from "../audit";
-import { serialOf } from "../cells";
+import { serialOf, visible, visibleIn, visibleJson } from "../cells";
 import { type Change, compareJobs } from "../job";
 import { openFile, unreadableBy } from "./check-file";
 import type { Format } from "./options";
 import { csvLines } from "./reports/csv";
-import { visible, visibleIn, visibleJson } from "./reports/visible";
 
 /** What changed from one file to another as a report, or one line that says why there is none. */
 export type Compared =

@@ -1,6 +1,6 @@
 import { setFlagsFromString } from "node:v8";
+import { visible } from "../cells";
 import { writeErrorOf } from "./output";
-import { visible } from "./reports/visible";
 import { run } from "./run";
 
 // A run is over in seconds, too soon for much inlining of functions to pay: without this limit a

@@ -1,3 +1,4 @@
+import { visible } from "../cells";
 import { isFault, isOpen } from "../job";
 import { bringFile } from "./bring";
 import { checkFile, type FileCheck } from "./check-file";
@@ -11,7 +12,6 @@ import { fitReport } from "./reports/fit";
 import { htmlReport } from "./reports/html";
 import { jsonReport } from "./reports/json";
 import { tableReport } from "./reports/table";
-import { visible } from "./reports/visible";
 import { traceCell } from "./trace";
 import { tellUnder } from "./under";
 

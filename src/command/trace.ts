@@ -1,7 +1,7 @@
+import { visible, visibleJson } from "../cells";
 import { cellNamed, lines, TraceError, traceBack } from "../trace";
 import { openFile, unreadableBy } from "./check-file";
 import type { Format } from "./options";
-import { visible, visibleJson } from "./reports/visible";
 
 /** A traced cell as a report, or one line that says why there is none. */
 export type Traced = { readonly report: string } | { readonly complaint: string };

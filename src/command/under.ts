@@ -1,8 +1,7 @@
-import { InputError, shown } from "../cells";
+import { InputError, shown, visible, visibleJson } from "../cells";
 import { findEdition } from "../editions";
 import { type RateUnder, readJob, underEdition, unitOf } from "../job";
 import { openFile, unreadableBy } from "./check-file";
-import { visible, visibleJson } from "./reports/visible";
 
 /** What another edition would change in a job: a report, or one line that says why there is none. */
 export async function tellUnder(

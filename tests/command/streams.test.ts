@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
-import { visible, visibleJson } from "../../src/command/reports/visible";
+import { visible, visibleJson } from "../../src/cells";
 import { Workbook } from "../../src/workbook";
 import { demoName } from "../../workbooks/files";
 

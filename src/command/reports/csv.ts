@@ -1,7 +1,7 @@
+import { visible } from "../../cells";
 import { csvOf } from "../../csv";
 import type { FileCheck } from "../check-file";
 import type { Report } from "./report";
-import { visible } from "./visible";
 
 const columns = [
   ...["file", "sheet", "cell", "cells", "severity", "kind", "about", "what", "effect", "mend"],

@@ -1,9 +1,9 @@
 import Table from "cli-table3";
+import { visible } from "../../cells";
 import type { JobCheck } from "../../job";
 import { fitEntries } from "../../reading";
 import type { FileCheck } from "../check-file";
 import type { Report } from "./report";
-import { visible } from "./visible";
 
 /** Reasons shown beside one role. */
 const mostReasons = 2;

@@ -1,3 +1,4 @@
+import { visible } from "../../cells";
 import { type Finding, type JobCheck, provenanceLine, provenanceOf } from "../../job";
 import { style } from "./html-style";
 import type { Report } from "./report";
@@ -10,7 +11,6 @@ import {
   scopeText,
   sorted,
 } from "./summary";
-import { visible } from "./visible";
 
 /** The findings as one page that needs nothing beside it and runs no script. */
 export function htmlReport(made: Date): Report {

@@ -1,7 +1,7 @@
+import { visibleJson } from "../../cells";
 import { type Finding, isFault, type JobCheck, provenanceOf } from "../../job";
 import { fitEntries } from "../../reading";
 import type { Report } from "./report";
-import { visibleJson } from "./visible";
 
 /**
  * The findings for other programs. `format` is raised when a field changes its meaning. Faults of

@@ -1,5 +1,6 @@
 import { styleText } from "node:util";
 import Table from "cli-table3";
+import { visible, visibleIn } from "../../cells";
 import {
   type Finding,
   type JobCheck,
@@ -18,7 +19,6 @@ import {
   scopeText,
   sorted,
 } from "./summary";
-import { visible, visibleIn } from "./visible";
 
 interface Look {
   readonly width: number;

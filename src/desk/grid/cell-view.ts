@@ -1,5 +1,5 @@
 import type { ICellRendererComp, ICellRendererParams } from "ag-grid-community";
-import type { CellValue } from "../../cells";
+import { type CellValue, visible } from "../../cells";
 import type { CellMark } from "../book";
 import type { Desk } from "../desk";
 import type { CellLook } from "../look/cell-look";
@@ -47,7 +47,7 @@ export class CellView implements ICellRendererComp<Line> {
     const value = desk.book.value(sheet, row, col);
     const mark = desk.book.mark(sheet, row, col);
     const { element } = this;
-    element.textContent = value === null ? "" : desk.book.shown(sheet, row, col);
+    element.textContent = value === null ? "" : visible(desk.book.shown(sheet, row, col));
     if (mark) element.prepend(signOf());
     const error = typeof value === "object" && value !== null ? value : null;
     // The grid keeps the titles of its cells to itself, so the text inside carries it.
