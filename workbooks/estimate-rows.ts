@@ -1,4 +1,4 @@
-import { usualSettings } from "../src/job";
+import { totalsRows, usualSettings } from "../src/job";
 import type { JobRows, Row } from "../src/new-job";
 import { serial } from "./job-rows";
 
@@ -70,6 +70,8 @@ const plans = [
   },
 ] as const;
 
+const phaseOf = (i: number) => `Phase ${1 + Math.floor(i / 12)}`;
+
 const lots = 36;
 const box = "Box 2";
 
@@ -86,11 +88,16 @@ export function estimateRows(): JobRows {
       ducts: "IRC-2021",
       equipment: "IECC-2021",
       margin: 15,
+      hoursFan: 1.5,
+      hoursDwelling: 2,
+      hourRate: 60,
+      priceMargin: 20,
     },
     features: ["estimate"],
-    dwellings: all.map(({ dwelling, plan, floor, bedrooms }) => ({
+    dwellings: all.map(({ dwelling, plan, floor, bedrooms }, i) => ({
       dwelling,
       plan,
+      phase: phaseOf(i),
       floor,
       bedrooms,
     })),
@@ -109,12 +116,22 @@ export function estimateRows(): JobRows {
       checked: serial("2026-06-18"),
     })),
     fans: Array.from({ length: 20 }, (): Row => ({})),
-    catalogue: [50, 80, 110, 130, 150, 200, 300].map((rated) => ({
-      model: `Stock ${rated}`,
-      rated,
-      watts: Math.round(rated / 4.2),
-      sones: rated < 100 ? 0.7 : 1,
-    })),
+    catalogue: [
+      ...[50, 80, 110, 130, 150, 200, 300].map((rated) => ({
+        model: `Stock ${rated}`,
+        rated,
+        watts: Math.round(rated / 4.2),
+        sones: rated < 100 ? 0.7 : 1,
+        cost: 40 + rated,
+      })),
+      ...["flex 4", "flex 5", "flex 6", "smooth 4", "smooth 5", "smooth 6", "smooth 7"].map(
+        (model, i) => ({
+          model,
+          cost: 2 + i / 2,
+        }),
+      ),
+    ],
+    totals: totalsRows(all.map(({ plan }, i) => ({ plan, phase: phaseOf(i) }))),
     schedule: all.flatMap(({ dwelling, fans }) => fans.map((fan) => ({ dwelling, ...fan, box }))),
   };
 }

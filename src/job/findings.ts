@@ -186,6 +186,7 @@ export const findingKinds = {
 
   "schedule-fan": { title: "no fan on offer is large enough", severity: "result" },
   "schedule-duct": { title: "planned duct will not do", severity: "result" },
+  "cost-missing": { title: "planned without a cost", severity: "missing" },
   "schedule-opening": { title: "no opening for the planned fan", severity: "result" },
   "register-blank": { title: "register not read", severity: "result" },
   "register-house": { title: "house pressure off", severity: "doubtful" },

@@ -22,6 +22,7 @@ export {
   type RateUnder,
   underEdition,
 } from "./comparing";
+export * from "./estimating";
 export {
   type DwellingFacts,
   designAsked,

@@ -36,6 +36,7 @@ const size = {
   registers: 40,
   catalogue: 20,
   schedule: 60,
+  totals: 12,
 } as const satisfies JobSize & Record<SheetKind, number>;
 
 const layoutsOf = (plan: JobPlan): SheetLayout[] => Object.values(plan);

@@ -1,5 +1,7 @@
 import { shown } from "../../cells";
 import { unitOf } from "../columns";
+import type { Table } from "../read";
+import type { Report } from "../report";
 import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
 
@@ -21,6 +23,7 @@ export const checkSchedule: Check = (job, report) => {
     if (required > 0 && ratings.length > 0 && largest < least * (1 - 1e-9))
       report.at("schedule-fan", table, "buy", i, about, {
         what: `${shown(required)} ${unit} with ${shown(margin)} % more is ${shown(least)}; the largest on offer is rated ${shown(largest)}`,
+        cause: shown(least),
         effect: "No fan of the list meets the rate.",
         mend: `List a larger fan on the ${catalogue?.name} sheet, or share the rate between two fans.`,
       });
@@ -31,6 +34,9 @@ export const checkSchedule: Check = (job, report) => {
           duct === "too narrow"
             ? `the table allows no duct of this kind and width for a fan of ${shown(table.number("buy", i))} ${unit}`
             : `${shown(table.number("ductLength", i))} ${length} of duct are drawn where ${shown(table.number("allowed", i))} ${length} are allowed`,
+        cause: [duct, "buy", "ductItem", "ductLength", "elbows"]
+          .map((key) => (key === duct ? key : table.text(key, i)))
+          .join(" "),
         effect:
           "The installed fan will move less than its rating; only a measured flow could waive the table.",
         mend: "Widen or shorten the duct, take out elbows, or plan to measure the installed flow.",
@@ -38,8 +44,32 @@ export const checkSchedule: Check = (job, report) => {
     if (/^none\b/i.test(table.text("openings", i)))
       report.at("schedule-opening", table, "openings", i, about, {
         what: `no opening of ${table.text("box", i)} brings ${shown(table.number("buy", i))} ${unit} into the window`,
+        cause: `${table.text("box", i)} ${table.text("buy", i)}`,
         effect: "The tester would come with the wrong box.",
         mend: "Name another box, or plan an opening for this flow.",
       });
   }
+  checkCosts(table, catalogue, report);
 };
+
+/** What is ordered without a cost; nothing is said while no cost at all is typed. */
+function checkCosts(schedule: Table, catalogue: Table | undefined, report: Report): void {
+  if (!catalogue?.numbers("cost").some((cost) => cost >= 0)) return;
+  const priced = new Set(
+    catalogue.texts("model").filter((_, i) => catalogue.number("cost", i) >= 0),
+  );
+  for (let i = 0; i < schedule.length; i++)
+    for (const [key, field] of [
+      ["model", "fanCost"],
+      ["ductItem", "ductCost"],
+    ] as const) {
+      const item = schedule.text(key, i);
+      if (item !== "" && !priced.has(item))
+        report.at("cost-missing", schedule, field, i, item, {
+          what: `${item} has no cost on the ${catalogue.name} sheet`,
+          effect: "The cost of its dwelling, plan and phase is left blank.",
+          cause: item,
+          mend: `Type its cost there${key === "ductItem" ? ", for a foot or a metre, in a row of that name" : ""}; 0 where others supply it.`,
+        });
+    }
+}

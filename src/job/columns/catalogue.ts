@@ -1,6 +1,24 @@
-import { number, type SheetLayout, text } from "./field";
+import {
+  both,
+  isBlank,
+  isNumber,
+  nothing,
+  plus,
+  same,
+  setting,
+  sum,
+  times,
+  unlessBlank,
+  value,
+  when,
+} from "./expression";
+import { money, number, type SheetLayout, text } from "./field";
 
-/** A row a fan that can be bought: the ratings that an estimate chooses from. */
+/**
+ * A row a fan that can be bought, by whose rating an estimate chooses, and a row a duct, named as
+ * the schedule names it ("flex 4"), with the cost of a foot or a metre. How many of each the
+ * schedule asks for stands beside it: the order list.
+ */
 export const catalogueLayout: SheetLayout = {
   kind: "catalogue",
   title: "Catalogue",
@@ -8,7 +26,7 @@ export const catalogueLayout: SheetLayout = {
   names: ["model"],
   features: ["estimate"],
   fields: [
-    text("model", "Model", ["fan model"], { needed: true }),
+    text("model", "Model", ["fan model", "item"], { needed: true }),
     number("rated", "Rated flow", ["rated", "rating"], {
       measure: "flow",
       format: "0",
@@ -16,6 +34,31 @@ export const catalogueLayout: SheetLayout = {
     }),
     number("watts", "Watts", ["power", "w"]),
     number("sones", "Sones", ["sound", "sone"]),
+    number("cost", "Cost", ["price", "unit cost", "unit price", "cost each", "net price"], money),
+    number("quantity", "Quantity", ["qty"], {
+      format: "#,##0.##",
+      is: unlessBlank(
+        ["model"],
+        plus(
+          sum("schedule", ["count"], { model: "model" }),
+          sum("schedule", ["ductLength"], { ductItem: "model" }),
+        ),
+      ),
+    }),
+    text("per", "Counted in", [], {
+      is: unlessBlank(
+        ["model"],
+        when(
+          isBlank("rated"),
+          when(same(setting("units"), value("si")), value("m"), value("ft")),
+          value("fans"),
+        ),
+      ),
+    }),
+    number("all", "Cost of all", ["cost of the item"], {
+      ...money,
+      is: when(both(isNumber("quantity"), isNumber("cost")), times("quantity", "cost"), nothing),
+    }),
     text("note", "Note", ["notes", "remarks"]),
   ],
 };

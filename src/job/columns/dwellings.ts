@@ -1,21 +1,32 @@
 import { verdicts } from "../rules";
 import {
+  countOf,
   first,
   isBlank,
   largest,
   less,
+  nothing,
+  plus,
   rule,
+  same,
   setting,
   sum,
+  times,
   unlessBlank,
   value,
   when,
 } from "./expression";
 import { dwellingField, noteField, number, type SheetLayout, text, yesNo } from "./field";
+import { moneyFields } from "./money";
 import { units } from "./reused";
 
 const flow = { measure: "flow" } as const;
 const existing = { feature: "existing" } as const;
+const estimate = { feature: "estimate" } as const;
+
+const ofSchedule = (key: string) => sum("schedule", [key], { dwelling: "dwelling" });
+const unpriced = (key: string) =>
+  countOf("schedule", "dwelling", { dwelling: "dwelling", [key]: nothing });
 
 /** A row a dwelling. */
 export const dwellingsLayout: SheetLayout = {
@@ -26,6 +37,7 @@ export const dwellingsLayout: SheetLayout = {
   fields: [
     dwellingField,
     text("plan", "Plan", ["plan type", "model", "house type"]),
+    text("phase", "Phase", ["release", "stage", "section", "building phase"], estimate),
     number(
       "floor",
       "Floor area",
@@ -131,8 +143,28 @@ export const dwellingsLayout: SheetLayout = {
     }),
     text("verdict", "Verdict", ["result", "pass", "pass fail", "outcome"], {
       says: verdicts,
-      is: rule("VERDICT", "provided", first("needed", "required")),
+      // No flow at all is a dwelling that nobody has measured.
+      is: when(
+        same("provided", value(0)),
+        value("not measured"),
+        rule("VERDICT", "provided", first("needed", "required")),
+      ),
     }),
+    number("planned", "Planned fans", ["fans planned"], {
+      ...estimate,
+      format: "0",
+      is: unlessBlank(["dwelling"], sum("schedule", ["count"], { dwelling: "dwelling" })),
+    }),
+    number("unpriced", "Without a cost", ["not priced", "unpriced"], {
+      ...estimate,
+      format: "0",
+      is: unlessBlank(["dwelling"], plus(unpriced("fanCost"), unpriced("ductCost"))),
+    }),
+    ...moneyFields(estimate, ["dwelling"], (key) =>
+      key === "materials"
+        ? plus(ofSchedule("fanCost"), ofSchedule("ductCost"))
+        : plus(times("planned", setting("hoursFan")), setting("hoursDwelling")),
+    ),
     noteField,
   ],
 };

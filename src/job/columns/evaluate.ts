@@ -42,6 +42,8 @@ function resultOf(part: Expression, source: Source): Result {
       return foundIn(part, source);
     case "sum":
       return sumOf(part, source);
+    case "count":
+      return countOf(part, source);
     case "rule":
       return byRule(part, source);
     case "native":
@@ -104,18 +106,41 @@ const noNumber: CellError = { error: "#VALUE!" };
 
 function sumOf(part: Extract<Expression, { is: "sum" }>, source: Source): Values {
   const numbers = source.column(part.sheet, part.keys[0] as string);
-  const fields = part.where.map(([key]) => source.column(part.sheet, key));
-  const asked = part.where.map(([, own]) => resultOf(own, source));
-  const join = (parts: readonly CellValue[]) => parts.map(keyOf).join("\u0000");
+  const { rowKey, ownKey } = asking(part, source);
   const sums = new Map<string, CellValue>();
   numbers.forEach((number, i) => {
-    const key = join(fields.map((field) => field[i] ?? null));
+    const key = rowKey(i);
     const before = sums.get(key) ?? 0;
     if (isCellError(before)) return;
     if (isCellError(number)) sums.set(key, number);
     else if (typeof number === "number") sums.set(key, (before as number) + number);
   });
-  return eachRow(source, (i) => sums.get(join(asked.map((own) => at(own, i)))) ?? 0);
+  return eachRow(source, (i) => sums.get(ownKey(i)) ?? 0);
+}
+
+function countOf(part: Extract<Expression, { is: "count" }>, source: Source): Values {
+  const { rowKey, ownKey } = asking(part, source);
+  const counts = new Map<string, number>();
+  source.column(part.sheet, part.key).forEach((cell, i) => {
+    if (part.where.length === 0 && cell === null) return;
+    const key = rowKey(i);
+    counts.set(key, (counts.get(key) ?? 0) + 1);
+  });
+  return eachRow(source, (i) => counts.get(ownKey(i)) ?? 0);
+}
+
+/** What the rows of another sheet have, and what a row of the own sheet asks of them, as one text. */
+function asking(
+  { sheet, where }: Extract<Expression, { is: "sum" | "count" }>,
+  source: Source,
+): { readonly rowKey: (i: number) => string; readonly ownKey: (i: number) => string } {
+  const fields = where.map(([key]) => source.column(sheet, key));
+  const asked = where.map(([, own]) => resultOf(own, source));
+  const join = (parts: readonly CellValue[]) => parts.map(keyOf).join("\u0000");
+  return {
+    rowKey: (i) => join(fields.map((field) => field[i] ?? null)),
+    ownKey: (i) => join(asked.map((own) => at(own, i))),
+  };
 }
 
 function byRule(part: Extract<Expression, { is: "rule" }>, source: Source): Result {
@@ -218,6 +243,7 @@ function operate(sign: string, left: CellValue, right: CellValue): CellValue {
       return (isBlankCell(left) && isBlankCell(right)) || (left === 0 && right === null);
     return keyOf(left) === keyOf(right);
   }
+  if (sign === "&") return `${left ?? ""}${right ?? ""}`;
   const [a, b] = [left ?? 0, right ?? 0];
   if (typeof a !== "number" || typeof b !== "number") return noNumber;
   switch (sign) {
@@ -225,6 +251,8 @@ function operate(sign: string, left: CellValue, right: CellValue): CellValue {
       return a <= b;
     case "*":
       return a * b;
+    case "+":
+      return a + b;
     case "-":
       return a - b;
     default:

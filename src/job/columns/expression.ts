@@ -30,6 +30,13 @@ export type Expression =
       readonly keys: readonly string[];
       readonly where: readonly (readonly [key: string, Expression])[];
     }
+  /** How many rows of a sheet have each of these fields as asked; with none, those that have `key`. */
+  | {
+      readonly is: "count";
+      readonly sheet: SheetKind;
+      readonly key: string;
+      readonly where: readonly (readonly [key: string, Expression])[];
+    }
   /** The first of these fields that the sheet has: the others stand in for it in a plainer job. */
   | { readonly is: "first"; readonly keys: readonly string[] }
   /** Left out at the end of a call, or blank, where the sheet has no such field. */
@@ -44,10 +51,12 @@ export type Expression =
   | { readonly is: "native"; readonly name: Native; readonly args: readonly Expression[] }
   | {
       readonly is: "operator";
-      readonly sign: "=" | "<=" | "*" | "-" | "/";
+      readonly sign: Sign;
       readonly left: Expression;
       readonly right: Expression;
     };
+
+type Sign = "=" | "<=" | "*" | "+" | "-" | "/" | "&";
 
 export type Native = "IF" | "OR" | "AND" | "MAX" | "COUNT" | "AVERAGE" | "ISNUMBER";
 
@@ -62,7 +71,7 @@ const native =
   (...args: Part[]): Expression => ({ is: "native", name, args: args.map(toExpression) });
 
 const operator =
-  (sign: "=" | "<=" | "*" | "-" | "/") =>
+  (sign: Sign) =>
   (left: Part, right: Part): Expression => ({
     is: "operator",
     sign,
@@ -70,7 +79,10 @@ const operator =
     right: toExpression(right),
   });
 
-export const value = (entry: number | string): Expression => ({ is: "value", value: entry });
+export const value = (entry: number | string | boolean): Expression => ({
+  is: "value",
+  value: entry,
+});
 export const nothing = value("");
 export const setting = (key: string): Expression => ({ is: "setting", key });
 export const cells = (...keys: string[]): Expression => ({ is: "cells", keys });
@@ -91,15 +103,23 @@ export const found = (sheet: SheetKind, key: string, name: string, of = name): E
   of,
 });
 
-export const sum = (
-  sheet: SheetKind,
-  keys: readonly string[],
-  where: Readonly<Record<string, Part>>,
-): Expression => ({
+type Where = Readonly<Record<string, Part>>;
+
+const asked = (where: Where) =>
+  Object.entries(where).map(([key, part]) => [key, toExpression(part)] as const);
+
+export const sum = (sheet: SheetKind, keys: readonly string[], where: Where): Expression => ({
   is: "sum",
   sheet,
   keys,
-  where: Object.entries(where).map(([key, part]) => [key, toExpression(part)] as const),
+  where: asked(where),
+});
+/** The rows of a sheet that have `key`, or those in which each of these fields is what is asked. */
+export const countOf = (sheet: SheetKind, key: string, where: Where = {}): Expression => ({
+  is: "count",
+  sheet,
+  key,
+  where: asked(where),
 });
 
 export const rule = (id: string, ...args: Part[]): Expression => ({
@@ -122,8 +142,10 @@ export const isNumber = native("ISNUMBER");
 export const same = operator("=");
 export const atMost = operator("<=");
 export const times = operator("*");
+export const plus = operator("+");
 export const less = operator("-");
 export const over = operator("/");
+export const joined = operator("&");
 export const isBlank = (part: Part): Expression => same(part, nothing);
 /** Blank where one of these is, else what follows. */
 export const unlessBlank = (parts: readonly Part[], then: Part): Expression =>

@@ -77,6 +77,10 @@ const spreadOf = (place: number) =>
 
 const judgedBy = (flowName: string) => same(setting("judgeBy"), value(flowName));
 
+/** What stands where the edition asks nothing of such a room, and what elsewhere. */
+const whereAsked = (none: Expression, then: Expression) =>
+  when(same("required", value("none")), none, then);
+
 /** A row a fan. */
 export const fansLayout: SheetLayout = {
   kind: "fans",
@@ -316,17 +320,20 @@ export const fansLayout: SheetLayout = {
     number("chance", "Chance of meeting", ["chance met", "conformance probability"], {
       format: "0.0%",
       feature: "spread",
-      is: rule("CHANCE_MET", first("judged", "flow"), "spread", "required"),
+      is: whereAsked(nothing, rule("CHANCE_MET", first("judged", "flow"), "spread", "required")),
     }),
     text("verdict", "Verdict", ["result", "pass", "pass fail", "outcome", "ok"], {
       says: verdicts,
-      is: rule(
-        "VERDICT",
-        first("judged", "flow"),
-        "required",
-        "status",
-        withField("spread", when(same(setting("judging"), value("guarded")), "spread", nothing)),
-        withField("spread", setting("chance")),
+      is: whereAsked(
+        value("none required"),
+        rule(
+          "VERDICT",
+          first("judged", "flow"),
+          "required",
+          "status",
+          withField("spread", when(same(setting("judging"), value("guarded")), "spread", nothing)),
+          withField("spread", setting("chance")),
+        ),
       ),
     }),
     text("match", "Design match", ["matches design"], {

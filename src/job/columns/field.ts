@@ -69,5 +69,8 @@ export const testerField = text("tester", "Tester", ["tech", "tested by", "by"])
 
 export const noteField = text("note", "Note", ["notes", "comment", "comments", "remarks"]);
 
+/** The look of an amount of money, in whatever currency the user types. */
+export const money = { format: "#,##0.00" } as const;
+
 /** Entries of a field that asks a yes or a no. */
 export const yesNo = ["yes", "no"] as const;

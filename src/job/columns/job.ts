@@ -185,6 +185,30 @@ export const jobSettings: readonly Setting[] = [
     help: "A fan is bought so much above its required rate",
   },
   {
+    key: "hoursFan",
+    label: "Hours for a fan",
+    words: ["hours a fan", "hours per fan"],
+    help: "Of an estimate: working hours for each planned fan",
+  },
+  {
+    key: "hoursDwelling",
+    label: "Hours for a dwelling",
+    words: ["hours a dwelling", "hours per dwelling"],
+    help: "Of an estimate: further hours for each dwelling; 0 where there are none",
+  },
+  {
+    key: "hourRate",
+    label: "Cost of an hour",
+    words: ["hourly rate", "rate an hour", "labour rate", "labor rate"],
+    help: "Of an estimate: in the same currency as the costs of the catalogue",
+  },
+  {
+    key: "priceMargin",
+    label: "Margin on the price (%)",
+    words: ["margin on the price", "profit margin"],
+    help: "Of an estimate: the share of the price that is not cost; price = cost / (1 − margin)",
+  },
+  {
     key: "panLimit",
     label: "Pan limit (Pa)",
     words: ["pan limit", "pressure pan limit"],

@@ -8,6 +8,7 @@ import { pairsLayout } from "./pairs";
 import { registersLayout } from "./registers";
 import { scheduleLayout } from "./schedule";
 import type { SheetKind } from "./sheet-kind";
+import { totalsLayout } from "./totals";
 
 /** Every sheet that can be recognised, with every field it can have. */
 export const layouts: readonly SheetLayout[] = [
@@ -19,6 +20,7 @@ export const layouts: readonly SheetLayout[] = [
   registersLayout,
   scheduleLayout,
   catalogueLayout,
+  totalsLayout,
 ];
 
 export function layoutOf(kind: SheetKind): SheetLayout {

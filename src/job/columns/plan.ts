@@ -9,6 +9,7 @@ import { pairsLayout } from "./pairs";
 import { registersLayout } from "./registers";
 import { scheduleLayout } from "./schedule";
 import type { SheetKind } from "./sheet-kind";
+import { totalsLayout } from "./totals";
 
 /** The sheets of a new job with the columns it has, in their order. */
 export type JobPlan = Readonly<
@@ -24,6 +25,7 @@ const inOrder: readonly SheetLayout[] = [
   registersLayout,
   catalogueLayout,
   scheduleLayout,
+  totalsLayout,
 ];
 
 /** The sheets of a new job with these features. */

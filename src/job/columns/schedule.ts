@@ -1,22 +1,29 @@
 import { ductKinds, duties, roomKinds } from "../../editions";
 import {
   atMost,
+  both,
   column,
   found,
+  isBlank,
+  isNumber,
+  joined,
   largest,
+  nothing,
   rule,
   same,
   setting,
+  times,
   unlessBlank,
   value,
   when,
 } from "./expression";
-import { dwellingField, noteField, number, type SheetLayout, text, yesNo } from "./field";
+import { dwellingField, money, noteField, number, type SheetLayout, text, yesNo } from "./field";
 import { boxConstant, openingsOfBox, units, window } from "./reused";
 
 const flow = { measure: "flow" } as const;
 const ofRoom = rule("ROOM_RATE", setting("edition"), "roomKind", "duty", "volume", units);
 const ofDwelling = found("dwellings", "required", "dwelling");
+const costOf = (named: string) => found("catalogue", "cost", named, "model");
 
 /** A row a planned fan: what it must move, what to buy, whether its duct will do. */
 export const scheduleLayout: SheetLayout = {
@@ -40,15 +47,31 @@ export const scheduleLayout: SheetLayout = {
       ...flow,
       is: unlessBlank(
         ["dwelling"],
-        when(same("whole", value("yes")), largest(ofRoom, ofDwelling), ofRoom),
+        when(
+          same("whole", value("yes")),
+          when(same(ofRoom, value("none")), ofDwelling, largest(ofRoom, ofDwelling)),
+          ofRoom,
+        ),
       ),
     }),
     number("buy", "Rated flow to buy", ["smallest rated flow", "fan size"], {
       ...flow,
+      // Where no rate is required no fan is bought, unless someone types one.
       is: unlessBlank(
         ["required"],
-        rule("FAN_SIZE", "required", setting("margin"), column("catalogue", "rated")),
+        when(
+          same("required", value("none")),
+          nothing,
+          rule("FAN_SIZE", "required", setting("margin"), column("catalogue", "rated")),
+        ),
       ),
+    }),
+    text("model", "Fan to buy", ["fan model to buy", "model to buy"], {
+      is: when(isNumber("buy"), found("catalogue", "model", "buy", "rated"), nothing),
+    }),
+    number("count", "Fans to buy", ["number of fans", "fan count"], {
+      format: "0",
+      is: unlessBlank(["dwelling"], when(isNumber("buy"), value(1), value(0))),
     }),
     text("ductKind", "Duct kind", ["duct type"], { choices: ductKinds }),
     number("ductDiameter", "Duct diameter", ["duct size"], { measure: "length" }),
@@ -81,6 +104,35 @@ export const scheduleLayout: SheetLayout = {
       is: unlessBlank(
         ["buy", "box"],
         rule("EXPECTED_OPENING", "buy", ...openingsOfBox, boxConstant, ...window, units),
+      ),
+    }),
+    text("ductItem", "Duct item", ["duct to buy"], {
+      is: when(
+        isBlank("ductKind"),
+        nothing,
+        joined("ductKind", joined(value(" "), "ductDiameter")),
+      ),
+    }),
+    number("fanCost", "Fan cost", ["cost of the fan"], {
+      ...money,
+      is: unlessBlank(
+        ["required"],
+        when(isBlank("model"), value(0), when(isNumber(costOf("model")), costOf("model"), nothing)),
+      ),
+    }),
+    number("ductCost", "Duct cost", ["cost of the duct"], {
+      ...money,
+      is: unlessBlank(
+        ["required"],
+        when(
+          isBlank("ductItem"),
+          value(0),
+          when(
+            both(isNumber("ductLength"), isNumber(costOf("ductItem"))),
+            times("ductLength", costOf("ductItem")),
+            nothing,
+          ),
+        ),
       ),
     }),
     noteField,

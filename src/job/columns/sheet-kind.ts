@@ -7,4 +7,5 @@ export type SheetKind =
   | "instruments"
   | "registers"
   | "schedule"
-  | "catalogue";
+  | "catalogue"
+  | "totals";

@@ -56,7 +56,16 @@ export function written(
           places.column(part.sheet, of),
           write(asked),
         ]);
-        return `SUMIFS(${[places.column(part.sheet, key), ...where].join(",")})`;
+        const numbers = places.column(part.sheet, key);
+        return where.length === 0 ? `SUM(${numbers})` : `SUMIFS(${[numbers, ...where].join(",")})`;
+      }
+      case "count": {
+        const where = part.where.map(
+          ([of, asked]) => `${places.column(part.sheet, of)},${write(asked)}`,
+        );
+        return where.length === 0
+          ? `COUNTA(${places.column(part.sheet, part.key)})`
+          : `COUNTIFS(${where.join(",")})`;
       }
       case "rule": {
         const args = part.args.map((arg, place) =>
@@ -74,14 +83,17 @@ export function written(
         if (part.name === "IF") asked.push(...blanksIn(part.args[0] as Expression));
         return `${part.name}(${part.args.map(write).join(",")})`;
       case "operator":
-        return `${inner(part.left, part.sign)}${part.sign}${inner(part.right, part.sign)}`;
+        return `${inner(part.left, part.sign)}${part.sign}${inner(part.right, part.sign, true)}`;
     }
   }
 
   /** In brackets where a sign inside binds less than the one outside. */
-  function inner(part: Expression, outside: string): string {
+  function inner(part: Expression, outside: string, isRight = false): string {
     const text = write(part);
-    return part.is === "operator" && (binding[part.sign] as number) < (binding[outside] as number)
+    const own = part.is === "operator" ? (binding[part.sign] as number) : Number.POSITIVE_INFINITY;
+    const around = binding[outside] as number;
+    // What stands right of a "-" or a "/" is no part of the same run of signs.
+    return own < around || (own === around && isRight && "-/".includes(outside))
       ? `(${text})`
       : text;
   }
@@ -97,7 +109,10 @@ function blanksIn(test: Expression): string[] {
 /** Some hosts pass a blank cell to a function as 0. */
 const orBlank = (cell: string) => `IF(${cell}="","",${cell})`;
 
-const binding: Readonly<Record<string, number>> = { "=": 0, "<=": 0, "-": 1, "*": 2, "/": 2 };
+const binding: Readonly<Record<string, number>> = {
+  ...{ "=": 0, "<=": 0, "&": 1, "+": 2, "-": 2 },
+  ...{ "*": 3, "/": 3 },
+};
 
 /** An expression without what asks for fields that a plainer sheet lacks: they count as blank. */
 function planned(part: Expression, has: (key: string) => boolean): Expression {

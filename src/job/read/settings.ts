@@ -62,6 +62,12 @@ export interface Settings {
   readonly ducts: string;
   readonly programme: string;
   readonly margin: number;
+  /** Of an estimate, as typed; undefined where the Job sheet says nothing. */
+  readonly hoursFan: number | undefined;
+  readonly hoursDwelling: number | undefined;
+  readonly hourRate: number | undefined;
+  /** Share of the price that is not cost, percent. */
+  readonly priceMargin: number | undefined;
   readonly panLimit: number;
   readonly panSpan: number;
   readonly problems: readonly SettingProblem[];
@@ -168,6 +174,10 @@ export function readSettings(file: JobFile, fit: JobFit): Settings {
     ducts: text("ducts"),
     programme: text("programme"),
     margin: number("margin", 0, true),
+    hoursFan: optional("hoursFan"),
+    hoursDwelling: optional("hoursDwelling"),
+    hourRate: optional("hourRate"),
+    priceMargin: optional("priceMargin"),
     panLimit: number("panLimit", usualPan.limit.value),
     panSpan: number("panSpan", usualPan.span.value),
     problems,

@@ -113,9 +113,22 @@ export const rule = ruleOf({
     floorArea: optional(ifGiven(aboveZero)),
   },
   together: [["room", "duty"]],
-  work: ({ edition, room, duty, units, ...facts }) =>
-    roomRate(edition, room, duty, units, facts).answer(flowUnits),
+  work({ edition, room, duty, units, ...facts }) {
+    requireSystem(edition, units);
+    if (!isAsked(edition, room)) {
+      const words = [`${edition.id} asks no exhaust rate of a ${room}`];
+      return {
+        gives: "none",
+        why: () => ({ words, sources: edition.rooms.slice(0, 1).map(({ source }) => source) }),
+      };
+    }
+    return roomRate(edition, room, duty, units, facts).answer(flowUnits);
+  },
 });
+
+/** Whether an edition that has rates of rooms has any for this kind. */
+export const isAsked = ({ rooms }: Edition, room: RoomKind): boolean =>
+  rooms.length === 0 || rooms.some((rule) => rule.room === room);
 
 export const native: NativeForm = (native) => {
   const enclosed = native.yesNo("enclosed");
@@ -139,13 +152,20 @@ export const native: NativeForm = (native) => {
       `(${floor}<0)+(${is("Floor above", `<${floor}`)})*(${is("Floor to", `>=${floor}`)})>0`,
     ]),
   );
+  const ofEdition = { "Edition no.": native.number("edition"), System: native.system };
+  const ofRoom = { ...ofEdition, "Room no.": native.number("room") };
+  const [any, ofAnyRoom] = [ofRoom, ofEdition].map(
+    (where) => native.rowWhere(roomRates, where).row,
+  );
+  const orNone = (rate: string) =>
+    `IF(${rule.row}>0,${rate},IF(AND(${any}=0,${ofAnyRoom}>0),"none",${rule.orNone("0")}))`;
   const fixed = rule.of("Rate, cfm or L/s");
   const n = rule.of("Air changes an hour");
   const none = wrong("this rate goes by air changes: give the volume of the room");
   const onlyFixed = `IF(AND(${fixed}>0,${rule.of("Both")}=0),${fixed},${none})`;
   const open = `AND(${rule.of("Enclosed only")}=1,${fixed}=0,${enclosed}=0)`;
   const closed = (rate: string) =>
-    rule.orNone(`IF(${open},${wrong("no such exhaust in an open kitchen")},${rate})`);
+    orNone(`IF(${open},${wrong("no such exhaust in an open kitchen")},${rate})`);
   if (!native.has("volume")) return closed(onlyFixed);
   const given = { n, V: native.near("volume") };
   const changed = native.bySystem(plain(airChangeRateIp, given), plain(airChangeRateSi, given));
@@ -163,7 +183,8 @@ export const help: Help = {
     "What is not said counts as it asks for most: a kitchen as open, a hood as over fuel in the smallest dwelling, a room as without a window.",
     "Required rates differ from place to place. Verify against your own copy of the edition that applies.",
   ],
-  result: 'Required rate, cfm (L/s with units "si").',
+  result:
+    'Required rate, cfm (L/s with units "si"); "none" where the edition asks nothing of such a room.',
   formulas: [airChangeRateIp, airChangeRateSi],
   examples: [
     {
@@ -176,6 +197,11 @@ export const help: Help = {
       args: ["62.2-2016", "kitchen", "on demand", 960, "ip", "yes"],
       gives: 80,
     },
+    {
+      words: "A room of which the edition asks nothing.",
+      args: ["62.2-2016", "toilet", "on demand"],
+      gives: "none",
+    },
   ],
   troubles: [
     { when: "The edition is not known.", args: ["62.2-1999", "bathroom", "on demand"] },
@@ -183,7 +209,7 @@ export const help: Help = {
       when: "The edition asks for air changes and the volume is missing.",
       args: ["62.2-2016", "kitchen", "continuous"],
     },
-    { when: "The edition sets no such rate.", args: ["62.2-2016", "toilet", "on demand"] },
+    { when: "The edition sets no such rate.", args: ["62.2-2016", "kitchen hood", "continuous"] },
     {
       when: "The edition states no number in these units.",
       args: ["IRC-2021", "bathroom", "on demand", null, "si"],

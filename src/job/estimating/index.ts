@@ -1,0 +1,3 @@
+/** An estimate: what the planned fans of a job need, cost and take. */
+export { type Estimate, estimateOf, type Item, type PlannedRate, type Total } from "./estimate";
+export { totalsRows } from "./totals-rows";
