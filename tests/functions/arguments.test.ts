@@ -109,8 +109,8 @@ describe("names that are not known", () => {
     ],
     [
       "ROOM_RATE",
-      ["62.2-2016", "utility", "on demand"],
-      "62.2-2016 sets no rate for a utility on demand: it has bathroom",
+      ["CA-2022", "kitchen hood", "continuous"],
+      "CA-2022 sets no rate for a kitchen hood continuous: it has ",
     ],
     ["ROOM_RATE", ["62.2-2016", "kitchen", "continuous"], "give the room's volume"],
     ["ROOM_RATE", ["ADF-2021", "bathroom", "on demand"], 'set units to "si"'],

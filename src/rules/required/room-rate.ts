@@ -158,7 +158,7 @@ export const native: NativeForm = (native) => {
     (where) => native.rowWhere(roomRates, where).row,
   );
   const orNone = (rate: string) =>
-    `IF(${rule.row}>0,${rate},IF(AND(${any}=0,${ofAnyRoom}>0),"none",${rule.orNone("0")}))`;
+    `IF(${rule.row}>0,${rate},IF(AND(${any}=0,${ofAnyRoom}>0,${native.number("room")}>0,${native.number("duty")}>0),"none",${rule.orNone("0")}))`;
   const fixed = rule.of("Rate, cfm or L/s");
   const n = rule.of("Air changes an hour");
   const none = wrong("this rate goes by air changes: give the volume of the room");
@@ -209,7 +209,7 @@ export const help: Help = {
       when: "The edition asks for air changes and the volume is missing.",
       args: ["62.2-2016", "kitchen", "continuous"],
     },
-    { when: "The edition sets no such rate.", args: ["62.2-2016", "kitchen hood", "continuous"] },
+    { when: "The edition sets no such rate.", args: ["CA-2022", "kitchen hood", "continuous"] },
     {
       when: "The edition states no number in these units.",
       args: ["IRC-2021", "bathroom", "on demand", null, "si"],
