@@ -23,6 +23,11 @@ export function auditFormulas(
   const grids = file.sheets.filter(({ name }) => !isOwnSheet(name));
   const scans = new Map(grids.map((grid) => [grid.name.toLowerCase(), scanSheet(grid, shapes)]));
   const told = new Set(toldCells(known));
+  const differing = new Map(
+    known
+      .filter(({ kind }) => kind === "value-differs")
+      .map((finding) => [`${finding.sheet}!${finding.cell}`, finding]),
+  );
   const found: Finding[] = [];
   const places = new Places(file, job);
   const holdsNumber = (sheet: string, row: number, col: number) =>
@@ -34,7 +39,9 @@ export function auditFormulas(
     add(kind, sheet, row, col, { apply, also = [], ...words }) {
       const cell = cellName(row, col);
       const place = `${sheet}!${cell}`;
-      if (told.has(place)) return;
+      // A value typed over a formula is told as such, with what its row gives.
+      const difference = kind === "formula-typed-over" ? differing.get(place) : undefined;
+      if (told.has(place) && !difference) return;
       // Where nothing was read a result is left blank, or a word says so.
       const isSaid = kind === "formula-missing" || kind === "formula-typed-over";
       if (isSaid && job.firm?.isRead(sheet, row, col) === false && !holdsNumber(sheet, row, col))
@@ -43,7 +50,8 @@ export function auditFormulas(
       const { severity } = kindEntry(kind);
       const about = places.about(sheet, row);
       const cells = [cell, ...also].map((each) => ({ sheet, cell: each }));
-      const finding: Finding = { kind, severity, sheet, cell, row, cells, about, ...words };
+      const effect = difference ? `${difference.what}.` : words.effect;
+      const finding: Finding = { kind, severity, sheet, cell, row, cells, about, ...words, effect };
       found.push(apply ? { ...finding, apply } : finding);
     },
   };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { auditFormulas } from "../../src/audit";
 import { toJobFile } from "../../src/command";
-import { checkJob, type Grid } from "../../src/job";
+import { checkJob, type Finding, type Grid } from "../../src/job";
 import { demo, today } from "../excel/demo";
 import { grid, jobFile, type TestCell } from "../job/grids";
 
@@ -89,10 +89,12 @@ describe("sound columns raise nothing", () => {
 });
 
 describe("the demo job", () => {
-  it("has no departure of which no check tells", () => {
+  it("has no departure of which no check tells, and one told as what it is", () => {
     const file = toJobFile(demo());
     const { findings } = checkJob(file, today);
-    expect(auditFormulas(file, findings)).toEqual([]);
-    expect(checkJob(file, today, auditFormulas).findings).toEqual(findings);
+    const departures = auditFormulas(file, findings).map(({ kind, cell }) => `${kind} ${cell}`);
+    expect(departures).toEqual(["formula-typed-over R70"]);
+    const cells = (found: readonly Finding[]) => found.map(({ sheet, cell }) => `${sheet}!${cell}`);
+    expect(cells(checkJob(file, today, auditFormulas).findings)).toEqual(cells(findings));
   });
 });

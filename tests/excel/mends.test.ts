@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { auditFormulas } from "../../src/audit";
 import { applyMend, readWorkbook, undoMend } from "../../src/excel";
 import { checkJob, type Mend } from "../../src/job";
 import { Workbook } from "../../src/workbook";
@@ -9,7 +10,7 @@ import { demoHost, hostError, line, placeOf, typedAt } from "./hosts";
 async function demoFindings() {
   const host = demoHost();
   const { file } = await readWorkbook();
-  return { host, findings: checkJob(file, today).findings };
+  return { host, findings: checkJob(file, today, auditFormulas).findings };
 }
 
 async function mendOf(kind: string) {
@@ -31,7 +32,7 @@ describe("the mends of the demo job", () => {
       const before = writes.map((write) => typedAt(host, sheet, write.cell));
       const undo = await applyMend(sheet, apply as Mend);
       const { file } = await readWorkbook();
-      const left = checkJob(file, today).findings.filter(
+      const left = checkJob(file, today, auditFormulas).findings.filter(
         (finding) => finding.sheet === sheet && finding.cell === cell,
       );
       expect(left.map((finding) => finding.kind)).not.toContain(kind);

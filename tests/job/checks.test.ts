@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { auditFormulas } from "../../src/audit";
 import { checkJob, type FindingKind } from "../../src/job";
 import { type FanCells, grid, jobFile, jobWith, settings, today } from "./grids";
 
@@ -120,9 +121,14 @@ describe("several rows", () => {
       "Box pressure (Pa)": 4.5,
       Note: i,
     }));
-    const kinds = found(...rows);
-    expect(kinds).toContain("formula-typed-over Fans!J2");
-    expect(kinds.filter((kind) => kind.startsWith("value-differs"))).toEqual([]);
+    const told = (flow: number) =>
+      checkJob(jobWith({ ...rows[0], "Flow (cfm)": flow }, ...rows.slice(1)), today, auditFormulas)
+        .findings.filter(({ cell }) => cell === "J2")
+        .map(({ kind, effect }) => [kind, effect]);
+    expect(told(54.5)).toEqual([
+      ["formula-typed-over", "It does not follow when the cells beside it change."],
+    ]);
+    expect(told(61)).toEqual([["formula-typed-over", "Flow (cfm) is 61 but the row gives 54.5."]]);
   });
 });
 

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import Papa from "papaparse";
 import { beforeAll, describe, expect, it } from "vitest";
 import { worksheetFunctions } from "../../functions";
+import { auditFormulas } from "../../src/audit";
 import { toJobFile } from "../../src/command";
 import {
   checkJob,
@@ -70,7 +71,8 @@ describe("the demo job", () => {
   );
   let findings: readonly Finding[];
   beforeAll(() => {
-    findings = checkJob(toJobFile(Workbook.open(read(demoName))), today).findings;
+    const file = toJobFile(Workbook.open(read(demoName)));
+    findings = checkJob(file, today, auditFormulas).findings;
   });
 
   it("is large enough to be a job", () => {

@@ -1,66 +1,94 @@
-import { type CellValue, isBlankCell, isCellError, shown } from "../../cells";
-import type { Field } from "../columns";
+import { translateFormulaToR1C1 } from "@borgar/fx/xlsx";
+import { type CellValue, isBlankCell, isCellError, isSameNumber, shown } from "../../cells";
+import { type Field, layoutOf } from "../columns";
 import { expectedIn } from "../facts";
-import { restoredFormula } from "../mends";
-import type { Table } from "../read";
+import type { Job, Table } from "../read";
+import type { Report } from "../report";
+import { listed } from "../words";
 import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
+import { unreachedBy } from "./reach";
 
-/** A column of which this share are formulas is a formula column. */
-const formulaShare = 0.6;
+/** So many rows with one formula are the way of their column. */
 const leastRows = 3;
+const leastShare = 0.6;
 
-/** Formulas replaced by typed values, and values that do not follow from their row. */
+/** Values that do not follow from their row, and formulas that do not follow what they should. */
 export const checkComputedCells: Check = (job, report) => {
-  for (const table of Object.values(job.tables)) {
-    const about = aboutRow(table);
+  for (const table of Object.values(job.tables))
     for (const field of table.layout.fields) {
-      const { key } = field;
-      const ofFirm = job.firm && job.fans?.table === table ? job.fans : undefined;
+      const isOfFirm = job.firm !== undefined && job.fans?.table === table;
       // A firm's verdicts are in its own words, and have a check of their own.
-      if (!field.is || !table.has(key) || (ofFirm && key === "verdict")) continue;
-      const expected = expectedIn(job, table, field);
-      const byFormula = isFormulaColumn(table, key);
-      for (let i = 0; i < table.length; i++) {
-        const value = table.raw(key, i);
-        if (isBlankCell(value) || isCellError(value) || !table.has(key, i)) continue;
-        if (ofFirm && !ofFirm.isMeasured(i)) continue;
-        const typed = !table.hasFormula(key, i);
-        const wanted = toldOf(table, field, i, expected);
-        if (typed && byFormula)
-          report.at("formula-typed-over", table, key, i, about(i), {
-            what: `${text(value)} is typed where the column has a formula`,
-            effect: effectOf(table, key, i, value, wanted),
-            mend: "Copy the formula down from the row above.",
-            apply: restoredFormula(table, key, i),
-          });
-        else if (
-          wanted !== undefined &&
-          !agrees(value, wanted, table.factor(key, i), () => typed || isRounded(table, key, i))
-        )
-          report.at("value-differs", table, key, i, about(i), {
-            what: `${table.heading(key)} is ${text(value)} but the row gives ${text(wanted)}`,
-            effect: typed
-              ? "The typed value does not follow from the cells beside it."
-              : "The formula does not use the cells of its own row, or uses another constant.",
-            mend: typed
-              ? `Type ${text(wanted)}, or enter a formula.`
-              : "Compare the formula with that of the rows above and below.",
-          });
-      }
+      if (!field.is || !table.has(field.key) || (isOfFirm && field.key === "verdict")) continue;
+      const rows = Array.from({ length: table.length }, (_, i) => i).filter((i) => {
+        const value = table.raw(field.key, i);
+        if (isBlankCell(value) || isCellError(value) || !table.has(field.key, i)) return false;
+        return !isOfFirm || job.fans?.isMeasured(i);
+      });
+      checkColumn(job, report, { table, field, rows });
     }
-  }
 };
 
-function isFormulaColumn(table: Table, key: string): boolean {
-  let filled = 0;
-  let formulas = 0;
-  for (let i = 0; i < table.length; i++) {
-    if (table.hasFormula(key, i)) formulas++;
-    else if (isBlankCell(table.raw(key, i))) continue;
-    filled++;
+/** A computed field of a table, with the rows in which it can be compared. */
+interface Column {
+  readonly table: Table;
+  readonly field: Field;
+  readonly rows: readonly number[];
+}
+
+function checkColumn(job: Job, report: Report, column: Column): void {
+  const { table, field, rows } = column;
+  const { key } = field;
+  const about = aboutRow(table);
+  const expected = expectedIn(job, table, field);
+  const wanted = (i: number) => toldOf(table, field, i, expected);
+  const byFormula = new Map<string, number[]>();
+  for (const i of rows) {
+    if (table.hasFormula(key, i)) {
+      const relative = translateFormulaToR1C1(table.formula(key, i) ?? "", table.ref(key, i));
+      byFormula.set(relative, [...(byFormula.get(relative) ?? []), i]);
+    } else if (differs(column, i, wanted(i)))
+      report.at("value-differs", table, key, i, about(i), {
+        what: differenceOf(column, i, wanted(i)),
+        effect: "The typed value does not follow from the cells beside it.",
+        mend: `Type ${text(wanted(i))}, or enter a formula.`,
+      });
   }
-  return filled >= leastRows && formulas / filled >= formulaShare;
+  for (const own of byFormula.values()) {
+    const isWay = own.length >= leastRows && own.length >= leastShare * rows.length;
+    const differing = own.filter((i) => differs(column, i, wanted(i)));
+    const unreached = isWay ? unreachedBy(job, table, field, own) : [];
+    const [first, ...others] = unreached.length > 0 ? own : differing;
+    if (first === undefined) continue;
+    const shownRow = differing[0] ?? first;
+    const more = others.length > 0 ? `, and ${others.length} more rows have this formula` : "";
+    const names = listed(
+      unreached.map(({ kind, key }) => job.tables[kind]?.heading(key) ?? layoutOf(kind).title),
+    );
+    report.at("value-differs", table, key, first, about(first), {
+      what:
+        differing.length > 0
+          ? `${differenceOf(column, shownRow, wanted(shownRow))}${more}`
+          : `${table.heading(key)} does not follow ${names}${more}`,
+      effect:
+        unreached.length > 0
+          ? `The formula does not read ${names}: the result stays as it is when that changes.`
+          : "The formula does not use the cells of its own row, or uses another constant.",
+      mend:
+        unreached.length > 0
+          ? `Let the formula follow from ${names}, and copy it down.`
+          : "Compare the formula with that of the rows above and below.",
+      also: others.map((i) => cellAt(table, key, i)),
+    });
+  }
+}
+
+function cellAt(table: Table, key: string, i: number) {
+  return { sheet: table.placeOrHome(key, i).grid.name, cell: table.ref(key, i) };
+}
+
+function differenceOf({ table, field: { key } }: Column, i: number, wanted: Expected): string {
+  return `${table.heading(key)} is ${text(table.raw(key, i))} but the row gives ${text(wanted)}`;
 }
 
 type Expected = number | string | undefined;
@@ -80,43 +108,21 @@ function toldOf(
   return isOurs || /FANROW/i.test(table.formula(key, i) ?? "") ? wanted : undefined;
 }
 
-function effectOf(
-  table: Table,
-  key: string,
-  i: number,
-  value: CellValue,
-  wanted: Expected,
-): string {
-  if (wanted === undefined) return "It will not follow when the row changes.";
-  return agrees(value, wanted, table.factor(key, i), () => true)
-    ? "It agrees for now, but will not follow when the row changes."
-    : `The row gives ${text(wanted)}.`;
-}
-
 /**
- * Whether a stored value is the expected one. A rounded one allows for the decimals it is written
- * with: 41 stands for anything that rounds to 41.
+ * Whether a stored value is another than the expected one. A rounded one allows for the decimals it
+ * is written with: 41 stands for anything that rounds to 41.
  */
-function agrees(
-  value: CellValue,
-  wanted: number | string,
-  factor: number,
-  isRounded: () => boolean,
-): boolean {
+function differs({ table, field: { key } }: Column, i: number, wanted: Expected): boolean {
+  if (wanted === undefined) return false;
+  const value = table.raw(key, i);
   if (typeof wanted === "string")
-    return typeof value === "string" && value.trim().toLowerCase() === wanted.toLowerCase();
-  if (typeof value !== "number") return false;
-  const stored = wanted / factor;
-  const off = Math.abs(value - stored);
-  const noise = 1e-9 * Math.abs(stored);
-  if (off <= noise) return true;
-  if (off > 0.5 * (1 + 1e-9) || !isRounded()) return false;
+    return typeof value !== "string" || value.trim().toLowerCase() !== wanted.toLowerCase();
+  if (typeof value !== "number") return true;
+  const given = wanted / table.factor(key, i);
+  if (isSameNumber(value, given)) return false;
+  if (table.hasFormula(key, i) && !/ROUND/i.test(table.formula(key, i) ?? "")) return true;
   const decimals = /\.(\d+)$/.exec(String(value))?.[1]?.length ?? 0;
-  return decimals <= 6 && off <= 0.5 * 10 ** -decimals * (1 + 1e-9) + noise;
-}
-
-function isRounded(table: Table, key: string, i: number): boolean {
-  return /ROUND/i.test(table.formula(key, i) ?? "");
+  return decimals > 6 || Math.abs(value - given) > 0.5 * 10 ** -decimals * (1 + 1e-9);
 }
 
 function text(value: CellValue | undefined): string {

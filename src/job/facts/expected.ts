@@ -10,12 +10,17 @@ const known = new WeakMap<Job, Columns>();
  * worked out.
  */
 export function expectedIn(job: Job, table: Table, field: Field): Values {
+  return definedAs(table.layout.kind, field.key, storedIn(job)) ?? [];
+}
+
+/** The columns of a job as they are stored; those that its sheets do not have are worked out. */
+export function storedIn(job: Job): Columns {
   let stored = known.get(job);
   if (!stored) {
     stored = storedColumns(job);
     known.set(job, stored);
   }
-  return definedAs(table.layout.kind, field.key, stored) ?? [];
+  return stored;
 }
 
 function storedColumns(job: Job): Columns {
