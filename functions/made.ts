@@ -46,3 +46,4 @@ export { MAX_SONE } from "./equipment/max-sone";
 export { DUCT_LIMIT } from "./equipment/duct-limit";
 export { MAKEUP_AIR } from "./equipment/makeup-air";
 export { DESIGN_MATCH } from "./equipment/design-match";
+export { BALANCE } from "./credits/balance";

@@ -6,6 +6,7 @@ import { existingRows } from "./existing-rows";
 import { plantFaults, staleFlow } from "./faults";
 import { blankRows, demoRows } from "./job-rows";
 import { proofRows } from "./proof-rows";
+import { wholeRows } from "./whole-rows";
 
 export const demoName = "alder-terrace.xlsx";
 export const answersName = "alder-terrace-answers.csv";
@@ -14,6 +15,8 @@ export const blankName = "blank-job.xlsx";
 export const proofName = "quarry-yard.xlsx";
 export const existingName = "mill-lane.xlsx";
 export const estimateName = "heron-field.xlsx";
+/** Whole-house ventilation: retests, speeds, supply, timers, kitchens. */
+export const wholeName = "cedar-ferry.xlsx";
 
 /** The workbooks and the answer key, by file name. */
 export function files(): Record<string, Uint8Array | string> {
@@ -32,5 +35,6 @@ export function files(): Record<string, Uint8Array | string> {
     [proofName]: jobWorkbook(proofRows()).save(),
     [existingName]: jobWorkbook(existingRows()).save(),
     [estimateName]: jobWorkbook(estimateRows()).save(),
+    [wholeName]: jobWorkbook(wholeRows()).save(),
   };
 }

@@ -85,6 +85,8 @@ export interface BalanceLimit {
   readonly within: number;
   /** A difference of this flow always counts as balanced. */
   readonly orFlow?: Rate;
+  /** The other definition, of an edition that has two. */
+  readonly also?: BalanceLimit;
   readonly source: Source;
 }
 

@@ -1,5 +1,6 @@
 import { type Acceptance, applyAcceptances } from "./accepting";
 import { checkSettings, checks } from "./checks";
+import { factsOf } from "./facts";
 import {
   type Finding,
   type FindingKind,
@@ -8,6 +9,7 @@ import {
   type Severity,
   severities,
 } from "./findings";
+import { plainName } from "./fit";
 import type { JobFile } from "./grid";
 import { type Job, readJob } from "./read";
 import { Report } from "./report";
@@ -54,7 +56,7 @@ export interface Summary {
  */
 export function checkJob(file: JobFile, today: number, further?: FurtherCheck): JobCheck {
   const job = readJob(file);
-  const report = new Report();
+  const report = new Report((i) => factsOf(job).fans?.isSuperseded(i) === true);
   const isJob = Object.values(job.tables).some((table) => table !== undefined);
   // Of a workbook without anything of a job nothing is judged: one line says so.
   for (const check of isJob ? checks : [checkSettings]) check(job, report, { today });
@@ -72,8 +74,8 @@ function summarise(job: Job, all: readonly Finding[]): Summary {
   const findings = all.filter(isOpen);
   const count = (kind: FindingKind) => findings.filter((finding) => finding.kind === kind).length;
   return {
-    fans: job.fans?.length ?? 0,
-    measured: measured(job),
+    fans: fansAmong(job, () => true),
+    measured: fansAmong(job, (i) => job.fans?.isMeasured(i) === true),
     dwellings: job.tables.dwellings?.length ?? dwellingsNamed(job),
     openings: job.tables.boxes?.length ?? 0,
     bySeverity: Object.fromEntries(
@@ -100,8 +102,14 @@ function dwellingsNamed({ fans, firm }: Job): number {
   return new Set(fans.table.texts("dwelling").filter((name) => name !== "")).size;
 }
 
-function measured({ fans }: Job): number {
-  let count = 0;
-  for (let i = 0; i < (fans?.length ?? 0); i++) if (fans?.isMeasured(i)) count++;
-  return count;
+/** Fans with a row of a kind: one that is read again, or at two speeds, is one. */
+function fansAmong({ fans }: Job, isOf: (i: number) => boolean): number {
+  if (!fans) return 0;
+  const rows = Array.from({ length: fans.length }, (_, i) => i).filter(isOf);
+  if (!fans.table.has("visit")) return rows.length;
+  const names = rows.map((i) => {
+    const [dwelling, tag] = ["dwelling", "tag"].map((key) => plainName(fans.table.text(key, i)));
+    return tag === "" || fans.isAbsent(i) ? String(i) : `${dwelling}\u0000${tag}`;
+  });
+  return new Set(names).size;
 }

@@ -134,6 +134,8 @@ export const findingKinds = {
     explains: typedOver,
   },
   "retest-order": { title: "retest before the first test", severity: "wrong" },
+  "balance-off": { title: "supply and exhaust not balanced", severity: "result" },
+  "supply-by-box": { title: "supply read with the box", severity: "doubtful" },
   "dwelling-short": { title: "dwelling short of its rate", severity: "result" },
   "formula-typed-over": {
     title: "formula replaced by a typed value",

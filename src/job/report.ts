@@ -30,8 +30,14 @@ interface Noted {
 export class Report {
   private readonly found: Noted[] = [];
 
+  /** `isAnswered` tells of a fan's reading whether a later one stands for the fan. */
+  constructor(private readonly isAnswered: (i: number) => boolean = () => false) {}
+
   /** A finding at one cell of a reading. */
   at(kind: FindingKind, table: Table, key: string, i: number, about: string, words: Words): void {
+    const { severity, yields } = kindEntry(kind);
+    const isOfReading = severity === "result" || yields;
+    if (isOfReading && table.layout.kind === "fans" && this.isAnswered(i)) return;
     const { grid, row, col } = table.placeOrHome(key, i);
     const reading = `${table.layout.kind} ${i}`;
     this.note(kind, grid.name, cellName(row, col), row, about, words, reading);

@@ -1,5 +1,5 @@
 import { columnLetters, isoDay } from "../cells";
-import { type JobCheck, type Provenance, provenanceOf, unitOf } from "../job";
+import { factsOf, type JobCheck, type Provenance, provenanceOf, unitOf } from "../job";
 import { type DwellingFact, dwellingFacts, findingsOf } from "./dwelling-facts";
 import { type FanFact, whoAndWhen } from "./fan-facts";
 import { looks } from "./looks";
@@ -137,7 +137,9 @@ function fanLine(fan: FanFact, dateOffset = 0): (string | number | null)[] {
     orNull(fan.expanded),
     orNull(required),
     fan.verdict === "short" ? orNull(required - flow) : null,
-    fan.verdict ?? "no rate",
+    [fan.verdict ?? "no rate", fan.isSuperseded ? "read again" : ""]
+      .filter((word) => word !== "")
+      .join(", "),
     isoDay(fan.date, dateOffset),
   ];
 }
@@ -164,6 +166,15 @@ function addRate(rows: PlanRows, { job }: JobCheck, fact: DwellingFact): void {
       : `${counted(continuousFans, "fan")}, together ${figure(provided)} ${unit}${isUnsure ? " as far as measured; not all of these flows can be used" : ""}`,
     2,
   );
+  if (fact.supplied > 0) {
+    const balance = factsOf(job).dwellings.balance(fact);
+    const said = balance ? `: ${balance.value} (${balance.working})` : "";
+    rows.fact(
+      "Supply and exhaust",
+      `${figure(fact.supplied)} and ${figure(fact.exhausted)} ${unit}${said}`,
+      2,
+    );
+  }
   rows.fact(
     "Missing",
     !isTold ? "cannot be told" : missing > 0 ? `${figure(missing)} ${unit}` : "nothing",

@@ -21,6 +21,8 @@ export interface FanFact {
   readonly expanded: number;
   readonly required: number;
   readonly verdict: Verdict | undefined;
+  /** The fan was read again later: that reading stands for it. */
+  readonly isSuperseded: boolean;
   readonly isMeasured: boolean;
   /** The room has no fan, so that there is nothing to judge. */
   readonly isAbsent: boolean;
@@ -52,7 +54,7 @@ function gather(job: Job): FanFact[] {
     return {
       row: i,
       dwelling: table.text("dwelling", i),
-      tag: table.text("tag", i),
+      tag: [table.text("tag", i), fans.which(i)].filter((part) => part !== "").join(", "),
       room: table.text("room", i) || table.text("roomKind", i),
       duty: "value" in duty ? duty.value : table.text("duty", i),
       isContinuous: "value" in duty && duty.value === "continuous",
@@ -65,6 +67,7 @@ function gather(job: Job): FanFact[] {
       expanded: facts.budget(i)?.expanded ?? Number.NaN,
       required: facts.required(i),
       verdict: facts.verdict(i),
+      isSuperseded: facts.isSuperseded(i),
       isMeasured: fans.isMeasured(i),
       isAbsent: fans.isAbsent(i),
       tester: table.text("tester", i),

@@ -77,13 +77,14 @@ function addFacts(
   dwellings: readonly DwellingFact[],
 ): void {
   const { settings } = check.job;
-  const measured = facts.filter(({ isMeasured }) => isMeasured);
+  const standing = facts.filter(({ isSuperseded }) => !isSuperseded);
+  const measured = standing.filter(({ isMeasured }) => isMeasured);
   const { when, testers } = whoAndWhen(check, facts);
   const method = settings.method === "" ? "" : `; dwelling rate by ${settings.method}`;
   rows.gap(4);
   rows.fact(
     "Measured",
-    `${measured.length} of ${counted(facts.length, "fan")} in ${counted(dwellings.length, "dwelling")}`,
+    `${measured.length} of ${counted(standing.length, "fan")} in ${counted(dwellings.length, "dwelling")}${standing.length < facts.length ? `; ${facts.length - standing.length} read again` : ""}`,
   );
   rows.fact("Tested", when);
   rows.fact(
@@ -119,7 +120,9 @@ function addVerdicts(
   const count = (verdict: Verdict | undefined, continuous?: boolean) =>
     facts.filter(
       (fact) =>
-        fact.verdict === verdict && (continuous === undefined || fact.isContinuous === continuous),
+        !fact.isSuperseded &&
+        fact.verdict === verdict &&
+        (continuous === undefined || fact.isContinuous === continuous),
     ).length;
   const shownVerdicts = verdicts.filter(
     (verdict) => verdict !== "too close to call" || count(verdict) > 0,

@@ -23,6 +23,7 @@ export { flowUnit, type RequiredRate, type Ruling } from "./contract/ruling";
 export { type SaidSource, type SaidSum, sumLines } from "./contract/say";
 export { sourceText, verifyNote } from "./contract/source-text";
 export { readYesNo } from "./contract/yes-no";
+export { type Balance, balanceOf, balances } from "./credits/balance";
 export { rateIfBalanced } from "./credits/balanced-rate";
 export { deficitOf } from "./credits/deficit";
 export { withDeficits } from "./credits/deficit-rate";

@@ -186,6 +186,11 @@ const sound: Readonly<Record<string, Cells>> = {
     window: ["no", "yes", "yes"],
   },
   DEFICIT_RATE: { total: [84, 90, 105], deficits: [80, 20, 30] },
+  BALANCE: {
+    edition: ["IRC-2021", "WA-2021", "62.2-2016"],
+    supply: [100, 60, 80],
+    exhaust: [85, 56, 70],
+  },
   BALANCED_RATE: {
     edition: ["IRC-2021", "IMC-2021", "IRC-2021"],
     rate: [60, 75, 90],
@@ -270,6 +275,8 @@ const belowZero = [
   "STANDARD_FLOW.flow",
   "DEVICE_FLOW.reading",
   "DEFICIT.measured",
+  "BALANCE.supply",
+  "BALANCE.exhaust",
   "DESIGN_MATCH.measured",
   "FAN_RATE.infiltration",
   "AREA_LIMIT.tolerance",

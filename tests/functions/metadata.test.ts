@@ -56,6 +56,7 @@ const frozen = [
   "DUCT_LIMIT",
   "MAKEUP_AIR",
   "DESIGN_MATCH",
+  "BALANCE",
 ];
 
 describe("functions.json", () => {

@@ -135,6 +135,18 @@ describe("what stands around the rates", () => {
     expect(of("WA-2021")).toMatchObject({ of: "supply", within: 0.1, orFlow: { ip: 5 } });
   });
 
+  // Read: R202 of the IRC has two definitions in 2021 and one in 2024. 100 in, 85 out: 15 apart,
+  // where 10 % of the supply is 10 and 10 % of the average, each way, 18.5.
+  it("balance: IRC 2021 lets through by one definition what it does not by the other", () => {
+    expect(cellOf("BALANCE", "IRC-2021", 100, 85)).toBe("by one definition");
+    expect(cellOf("BALANCE", "IRC-2024", 100, 85)).toBe("balanced");
+    expect(cellOf("BALANCE", "IRC-2021", 100, 91)).toBe("balanced");
+    expect(cellOf("BALANCE", "IRC-2021", 100, 80)).toBe("not balanced");
+    expect(cellOf("BALANCE", "WA-2021", 40, 45)).toBe("balanced");
+    expect(cellOf("BALANCE", "WA-2021", 40, 45.5)).toBe("not balanced");
+    expect(cellOf("BALANCE", "62.2-2016", 40, 80)).toBe("no rule");
+  });
+
   // Read: 1, 1.25 and 1.5 by the table of system coefficients; 0.70 in IRC 2021 and 2024.
   it("Washington raises the rate by half where a system is neither balanced nor distributed", () => {
     expect(cellOf("BALANCED_RATE", "WA-2021", 60, "yes")).toBe(60);

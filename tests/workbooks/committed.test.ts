@@ -23,6 +23,7 @@ import {
   existingName,
   files,
   proofName,
+  wholeName,
 } from "../../workbooks/files";
 
 const folder = join(import.meta.dirname, "../../workbooks");
@@ -33,7 +34,7 @@ const today = 46351;
 describe("the committed workbooks", () => {
   const built = files();
 
-  const names = [demoName, blankName, proofName, existingName, estimateName];
+  const names = [demoName, blankName, proofName, existingName, estimateName, wholeName];
 
   it.each(names)("%s is what the script builds, byte for byte", (name) => {
     expect(Buffer.from(built[name] as Uint8Array).equals(Buffer.from(read(name)))).toBe(true);
@@ -130,6 +131,10 @@ describe("the other jobs", () => {
 
   it("show an estimate with ducts that will not do", () => {
     expect(kinds(estimateName)).toEqual(["schedule-duct"]);
+  });
+
+  it("show houses ventilated as a whole: a fan read again, supply beside exhaust, a hood by its model", () => {
+    expect(kinds(wholeName)).toEqual(["balance-off", "flow-short", "rate-none"]);
   });
 });
 

@@ -1,6 +1,7 @@
 import { type DocumentId, sourcesIn } from "../documents";
 import type { DwellingRule } from "../dwelling";
 import { type Edition, edition } from "../edition";
+import type { BalanceLimit } from "../equipment";
 import { type RoomRow, type RoomRule, roomTable } from "../room";
 import { irc as ducts } from "./us-ducts";
 
@@ -98,16 +99,13 @@ export const adoptedIrc = (year: Year, work: string, document: DocumentId, claus
   runTime: ircRunTime(year, work, document),
 });
 
-/** The 2021 edition has two definitions; the second lets about twice as much through. */
-const balance = (year: 2021 | 2024) => ({
-  of: "sum" as const,
-  within: 0.1,
-  source: tracing(year).read(
-    year === 2021
-      ? 'R202, "balanced ventilation system" ("balanced ventilation" has 10 % of the supply)'
-      : "R202",
-  ),
-});
+/** The 2021 edition has two definitions; this one lets about twice as much through as the other. */
+function balance(year: Year): BalanceLimit {
+  const { read } = tracing(year);
+  if (year !== 2021) return { of: "sum", within: 0.1, source: read("R202") };
+  const also = { of: "supply", within: 0.1, source: read('R202, "balanced ventilation"') } as const;
+  return { of: "sum", within: 0.1, also, source: read('R202, "balanced ventilation system"') };
+}
 
 function irc(year: Year): Edition {
   const { read } = tracing(year);
@@ -121,7 +119,7 @@ function irc(year: Year): Edition {
     rooms: year >= 2021 ? listedAtQuarterInch(ircRooms(year)) : ircRooms(year),
     dwelling: ircDwelling(year),
     runTime: ircRunTime(year),
-    ...(year >= 2021 ? { balanced: ircBalanced(year), balance: balance(year as 2021 | 2024) } : {}),
+    ...(year >= 2021 ? { balanced: ircBalanced(year), balance: balance(year) } : {}),
     ...(year >= 2015
       ? {
           ducts: ducts(`IRC ${year}`, clauses[year].ducts, `irc${year}` as DocumentId),

@@ -12,7 +12,7 @@ export const checkFanRates: Check = (job, report) => {
   const field = judgedField(job);
   for (let i = 0; i < fans.length; i++) {
     const [flow, required, verdict] = [facts.judged(i), facts.required(i), facts.verdict(i)];
-    if (job.firm?.says(i) === "pass" || fans.isSuperseded(i)) continue;
+    if (job.firm?.says(i) === "pass") continue;
     const unit = fans.table.unit("flow", i) ?? "";
     const factor = fans.table.factor("flow", i);
     const [own, least] = shownApart(flow / factor, required / factor);

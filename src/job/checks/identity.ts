@@ -36,7 +36,7 @@ export const checkIdentity: Check = (job, report) => {
         effect: "The fan counts for no dwelling.",
         mend: "Correct the name, or list the dwelling.",
       });
-    const key = `${plainName(dwelling)}\u0000${plainName(tag)}`;
+    const key = [plainName(dwelling), plainName(tag), fans.which(i)].join("\u0000");
     const first = seen.get(key);
     if (
       tag !== "" &&
@@ -53,7 +53,7 @@ export const checkIdentity: Check = (job, report) => {
         {
           what: `this fan is already listed in ${fans.table.where(first, i)}`,
           effect: "Its flow is counted twice.",
-          mend: "Correct the tag or the dwelling, or remove the row that is not wanted.",
+          mend: `Correct the tag or the dwelling, ${fans.table.has("visit") ? "number the visit where it was read again, " : ""}or remove the row that is not wanted.`,
         },
       );
     else seen.set(key, i);

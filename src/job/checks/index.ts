@@ -1,4 +1,5 @@
 /** The checks on a job, one a file. The order is that of a tester's own look down the sheet. */
+import { checkBalance } from "./balance";
 import { checkBoxDates } from "./box-checks";
 import { checkCellTypes } from "./cell-types";
 import type { Check } from "./check";
@@ -10,7 +11,6 @@ import { checkEquipment } from "./equipment";
 import { checkFanRates } from "./fan-rates";
 import { checkFirmOpenings } from "./firm/openings";
 import { checkFirmRates } from "./firm/required";
-import { checkRetests } from "./firm/retests";
 import { checkFirmVerdicts } from "./firm/verdict";
 import { checkIdentity } from "./identity";
 import { checkInstruments } from "./instruments";
@@ -26,6 +26,7 @@ import { checkProofs } from "./proof-of-box";
 import { checkRating } from "./rating";
 import { checkReadingsApart } from "./readings-apart";
 import { checkRegisters } from "./registers";
+import { checkRetests } from "./retests";
 import { checkRooms } from "./rooms";
 import { checkSchedule } from "./schedule";
 import { checkSettings } from "./settings";
@@ -62,6 +63,7 @@ export const checks: readonly Check[] = [
   checkFanRates,
   checkDwellingRates,
   checkWholeHouse,
+  checkBalance,
   checkRating,
   checkEquipment,
   checkMakeupUnsaid,

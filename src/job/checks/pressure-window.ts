@@ -15,7 +15,7 @@ export const checkPressureWindow: Check = (job, report) => {
     const status = fans.status[i];
     const pressure = fans.pressure[i] as number;
     const cell = fans.typedPressure(i);
-    if ((job.firm?.says(i) === "pass" && status !== "reversed") || fans.isSuperseded(i)) continue;
+    if (job.firm?.says(i) === "pass" && status !== "reversed") continue;
     if (status === "reversed" && job.firm) {
       const typed = fans.table.stored(cell, i) as number;
       report.at("pressure-negative", fans.table, cell, i, fans.label(i), {

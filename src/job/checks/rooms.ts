@@ -13,7 +13,12 @@ export const checkRooms: Check = (job, report) => {
   for (let i = 0; i < fans.length; i++) {
     const room = fans.room(i);
     const duty = fans.duty(i);
-    if (table.has("roomKind", i) && !("value" in room) && !job.firm?.isKnown(i, "room")) {
+    if (
+      table.has("roomKind", i) &&
+      !fans.isSupply(i) &&
+      !("value" in room) &&
+      !job.firm?.isKnown(i, "room")
+    ) {
       const text = table.text("roomKind", i);
       report.at(
         text === "" ? "room-missing" : "room-unknown",
@@ -40,7 +45,7 @@ export const checkRooms: Check = (job, report) => {
         question: ask(text, "on demand or continuous", duties),
       });
     }
-    if (!settings.edition || !("value" in room) || !("value" in duty)) continue;
+    if (!settings.edition || fans.isSupply(i) || !("value" in room) || !("value" in duty)) continue;
     const rate = fans.required(i);
     const named = settings.edition.rooms.some(({ room: each }) => each === room.value);
     if (!named)

@@ -40,8 +40,8 @@ export const catalogueLayout: SheetLayout = {
       is: unlessBlank(
         ["model"],
         plus(
-          sum("schedule", ["count"], { model: "model" }),
-          sum("schedule", ["ductLength"], { ductItem: "model" }),
+          sum("schedule", "count", { model: "model" }),
+          sum("schedule", "ductLength", { ductItem: "model" }),
         ),
       ),
     }),

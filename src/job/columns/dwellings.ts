@@ -1,7 +1,8 @@
-import { verdicts } from "../rules";
+import { balances, verdicts } from "../rules";
 import {
   countOf,
   first,
+  ifKept,
   isBlank,
   largest,
   less,
@@ -21,12 +22,16 @@ import { moneyFields } from "./money";
 import { units } from "./reused";
 
 const flow = { measure: "flow" } as const;
+const state = { feature: "conditions" } as const;
 const existing = { feature: "existing" } as const;
 const estimate = { feature: "estimate" } as const;
 
-const ofSchedule = (key: string) => sum("schedule", [key], { dwelling: "dwelling" });
+const ofSchedule = (key: string) => sum("schedule", key, { dwelling: "dwelling" });
 const unpriced = (key: string) =>
   countOf("schedule", "dwelling", { dwelling: "dwelling", [key]: nothing });
+
+const continuous = (key: string) =>
+  sum("fans", key, { dwelling: "dwelling", duty: value("continuous") });
 
 /** A row a dwelling. */
 export const dwellingsLayout: SheetLayout = {
@@ -71,21 +76,47 @@ export const dwellingsLayout: SheetLayout = {
       ["natural draft appliance", "combustion appliance", "open flue"],
       { feature: "equipment", choices: yesNo },
     ),
+    text("windows", "Windows and outer doors", ["windows and doors", "windows", "outer doors"], {
+      ...state,
+      choices: ["shut", "open"],
+    }),
+    text("others", "Other exhaust", ["other fans", "other exhaust fans"], {
+      ...state,
+      choices: ["off", "on"],
+    }),
+    text("wind", "Wind", ["weather", "gusts"], { ...state, choices: ["calm", "gusty"] }),
+    number("baseline", "Baseline pressure", ["baseline", "house pressure at rest"], {
+      ...state,
+      measure: "pressure",
+    }),
+    text("ducted", "Balanced and ducted", ["balanced and distributed", "balanced system ducted"], {
+      feature: "visits",
+      choices: yesNo,
+    }),
     number("required", "Required", ["required flow", "dwelling rate", "minimum", "target"], {
       ...flow,
       is: rule("DWELLING_RATE", setting("edition"), "floor", "bedrooms", setting("method"), units),
     }),
+    number("ofSystem", "Rate of the system", ["system rate", "rate with the system"], {
+      ...flow,
+      feature: "visits",
+      is: when(
+        isBlank("ducted"),
+        "required",
+        rule("BALANCED_RATE", setting("edition"), "required", "ducted"),
+      ),
+    }),
     number("deficits", "Room deficits", ["sum of deficits", "total deficit"], {
       ...flow,
       ...existing,
-      is: unlessBlank(["dwelling"], sum("fans", ["deficit"], { dwelling: "dwelling" })),
+      is: unlessBlank(["dwelling"], sum("fans", "deficit", { dwelling: "dwelling" })),
     }),
     number("raised", "Rate with deficits", ["alternative rate", "raised rate"], {
       ...flow,
       ...existing,
       is: unlessBlank(
         ["dwelling"],
-        rule("DEFICIT_RATE", setting("edition"), "required", "deficits"),
+        rule("DEFICIT_RATE", setting("edition"), first("ofSystem", "required"), "deficits"),
       ),
     }),
     number("infiltration", "Infiltration", ["infiltration flow", "infiltration rate"], {
@@ -123,7 +154,33 @@ export const dwellingsLayout: SheetLayout = {
         ),
       ),
     }),
-    // What a dwelling gets: the flows by which its continuous fans are judged, taken together.
+    number("exhausted", "Exhaust", ["exhaust flow", "total exhaust"], {
+      ...flow,
+      feature: "visits",
+      is: unlessBlank(
+        ["dwelling"],
+        sum("fans", "counts", { dwelling: "dwelling", direction: ["<>", value("supply")] }),
+      ),
+    }),
+    number("supplied", "Supply", ["supply flow", "total supply"], {
+      ...flow,
+      feature: "visits",
+      is: unlessBlank(
+        ["dwelling"],
+        sum("fans", "counts", { dwelling: "dwelling", direction: value("supply") }),
+      ),
+    }),
+    text("balance", "Balance", ["balance of supply and exhaust"], {
+      feature: "visits",
+      says: balances,
+      is: when(
+        same("supplied", value(0)),
+        nothing,
+        rule("BALANCE", setting("edition"), "supplied", "exhausted", units),
+      ),
+    }),
+    // What a dwelling gets: the flows by which its continuous fans are judged, taken together; of
+    // supply and exhaust the larger, since the rest of the air comes or goes through the envelope.
     number(
       "provided",
       "Continuous flow",
@@ -132,7 +189,12 @@ export const dwellingsLayout: SheetLayout = {
         ...flow,
         is: unlessBlank(
           ["dwelling"],
-          sum("fans", ["judged", "flow"], { dwelling: "dwelling", duty: value("continuous") }),
+          ifKept(
+            "fans",
+            "counts",
+            largest("exhausted", "supplied"),
+            ifKept("fans", "judged", continuous("judged"), continuous("flow")),
+          ),
         ),
       },
     ),
@@ -147,13 +209,13 @@ export const dwellingsLayout: SheetLayout = {
       is: when(
         same("provided", value(0)),
         value("not measured"),
-        rule("VERDICT", "provided", first("needed", "required")),
+        rule("VERDICT", "provided", first("needed", "ofSystem", "required")),
       ),
     }),
     number("planned", "Planned fans", ["fans planned"], {
       ...estimate,
       format: "0",
-      is: unlessBlank(["dwelling"], sum("schedule", ["count"], { dwelling: "dwelling" })),
+      is: unlessBlank(["dwelling"], sum("schedule", "count", { dwelling: "dwelling" })),
     }),
     number("unpriced", "Without a cost", ["not priced", "unpriced"], {
       ...estimate,

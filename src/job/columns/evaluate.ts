@@ -13,6 +13,7 @@ export interface Source {
   /** A field of the own sheet, row by row. */
   readonly field: (key: string) => Values;
   readonly setting: (key: string) => CellValue;
+  readonly has: (sheet: SheetKind, key: string) => boolean;
   /** A field of another sheet in all its rows. */
   readonly column: (sheet: SheetKind, key: string) => Values;
 }
@@ -36,14 +37,15 @@ function resultOf(part: Expression, source: Source): Result {
       return source.field(part.keys[0] as string);
     case "with":
       return resultOf(part.what, source);
+    case "kept":
+      return resultOf(source.has(part.sheet, part.key) ? part.kept : part.otherwise, source);
     case "setting":
       return source.setting(part.key);
     case "found":
       return foundIn(part, source);
     case "sum":
-      return sumOf(part, source);
     case "count":
-      return countOf(part, source);
+      return folded(part, source);
     case "rule":
       return byRule(part, source);
     case "native":
@@ -104,43 +106,55 @@ function foundIn(part: Extract<Expression, { is: "found" }>, source: Source): Va
 const notThere: CellError = { error: "#N/A" };
 const noNumber: CellError = { error: "#VALUE!" };
 
-function sumOf(part: Extract<Expression, { is: "sum" }>, source: Source): Values {
-  const numbers = source.column(part.sheet, part.keys[0] as string);
-  const { rowKey, ownKey } = asking(part, source);
-  const sums = new Map<string, CellValue>();
-  numbers.forEach((number, i) => {
-    const key = rowKey(i);
-    const before = sums.get(key) ?? 0;
-    if (isCellError(before)) return;
-    if (isCellError(number)) sums.set(key, number);
-    else if (typeof number === "number") sums.set(key, (before as number) + number);
-  });
-  return eachRow(source, (i) => sums.get(ownKey(i)) ?? 0);
-}
-
-function countOf(part: Extract<Expression, { is: "count" }>, source: Source): Values {
-  const { rowKey, ownKey } = asking(part, source);
-  const counts = new Map<string, number>();
-  source.column(part.sheet, part.key).forEach((cell, i) => {
-    if (part.where.length === 0 && cell === null) return;
-    const key = rowKey(i);
-    counts.set(key, (counts.get(key) ?? 0) + 1);
-  });
-  return eachRow(source, (i) => counts.get(ownKey(i)) ?? 0);
-}
-
-/** What the rows of another sheet have, and what a row of the own sheet asks of them, as one text. */
-function asking(
-  { sheet, where }: Extract<Expression, { is: "sum" | "count" }>,
-  source: Source,
-): { readonly rowKey: (i: number) => string; readonly ownKey: (i: number) => string } {
-  const fields = where.map(([key]) => source.column(sheet, key));
-  const asked = where.map(([, own]) => resultOf(own, source));
+function folded(part: Extract<Expression, { is: "sum" | "count" }>, source: Source): Values {
+  const of = (key: string) => source.column(part.sheet, key);
+  const cells = of(part.key);
+  const split = (isSame: boolean) =>
+    part.where
+      .filter(({ test }) => (test === "=") === isSame)
+      .map(({ key, test, of: own }) => ({ values: of(key), test, own: resultOf(own, source) }));
+  const [same, further] = [split(true), split(false)];
   const join = (parts: readonly CellValue[]) => parts.map(keyOf).join("\u0000");
-  return {
-    rowKey: (i) => join(fields.map((field) => field[i] ?? null)),
-    ownKey: (i) => join(asked.map((own) => at(own, i))),
+  const groups = new Map<string, number[]>();
+  cells.forEach((cell, row) => {
+    if (part.where.length === 0 && cell === null) return;
+    const key = join(same.map(({ values }) => values[row] ?? null));
+    const group = groups.get(key);
+    if (group) group.push(row);
+    else groups.set(key, [row]);
+  });
+  const fold = (rows: readonly number[]): CellValue => {
+    if (part.is === "count") return rows.length;
+    let sum = 0;
+    for (const row of rows) {
+      const cell = cells[row] ?? null;
+      if (isCellError(cell)) return cell;
+      if (typeof cell === "number") sum += cell;
+    }
+    return sum;
   };
+  const known = new Map<string, CellValue>();
+  return eachRow(source, (i) => {
+    const key = join(same.map(({ own }) => at(own, i)));
+    const rows = groups.get(key) ?? [];
+    if (further.length > 0)
+      return fold(
+        rows.filter((row) =>
+          further.every(({ values, test, own }) => isMet(values[row] ?? null, test, at(own, i))),
+        ),
+      );
+    let found = known.get(key);
+    if (found === undefined) {
+      found = fold(rows);
+      known.set(key, found);
+    }
+    return found;
+  });
+}
+
+function isMet(value: CellValue, test: "=" | "<>" | ">", of: CellValue): boolean {
+  if (test !== ">") return (keyOf(value) === keyOf(of)) === (test === "=");
+  return typeof value === "number" && typeof of === "number" && value > of;
 }
 
 function byRule(part: Extract<Expression, { is: "rule" }>, source: Source): Result {
@@ -229,6 +243,8 @@ function native(name: string, args: readonly CellValue[]): CellValue {
       return wrong ?? !args.includes(false);
     case "MAX":
       return wrong ?? Math.max(...args.filter((cell): cell is number => typeof cell === "number"));
+    case "ABS":
+      return wrong ?? (typeof args[0] === "number" ? Math.abs(args[0]) : noNumber);
     default:
       throw new Error(`${name} is not known here`);
   }

@@ -22,20 +22,24 @@ export type Expression =
       readonly of: string;
       readonly name: string;
     }
-  /** The sum over the rows of a sheet in which each of these fields is what is asked. */
+  /**
+   * The sum of a field over the rows of a sheet that are as asked, or how many they are; a count
+   * that asks nothing is of those that have `key`. What is asked of a field that the sheet does not
+   * have counts as met.
+   */
   | {
-      readonly is: "sum";
-      readonly sheet: SheetKind;
-      /** Of these the first that the sheet has; the others stand in for it in a plainer job. */
-      readonly keys: readonly string[];
-      readonly where: readonly (readonly [key: string, Expression])[];
-    }
-  /** How many rows of a sheet have each of these fields as asked; with none, those that have `key`. */
-  | {
-      readonly is: "count";
+      readonly is: "sum" | "count";
       readonly sheet: SheetKind;
       readonly key: string;
-      readonly where: readonly (readonly [key: string, Expression])[];
+      readonly where: readonly Asked[];
+    }
+  /** One expression where a sheet has a field, another in a plainer job. */
+  | {
+      readonly is: "kept";
+      readonly sheet: SheetKind;
+      readonly key: string;
+      readonly kept: Expression;
+      readonly otherwise: Expression;
     }
   /** The first of these fields that the sheet has: the others stand in for it in a plainer job. */
   | { readonly is: "first"; readonly keys: readonly string[] }
@@ -58,7 +62,14 @@ export type Expression =
 
 type Sign = "=" | "<=" | "*" | "+" | "-" | "/" | "&";
 
-export type Native = "IF" | "OR" | "AND" | "MAX" | "COUNT" | "AVERAGE" | "ISNUMBER";
+export type Native = "IF" | "OR" | "AND" | "MAX" | "ABS" | "COUNT" | "AVERAGE" | "ISNUMBER";
+
+/** What is asked of a field in the rows of a sheet; a blank is the same as a blank. */
+export interface Asked {
+  readonly key: string;
+  readonly test: "=" | "<>" | ">";
+  readonly of: Expression;
+}
 
 /** In place of an expression: a field of the own row by its key. */
 export type Part = Expression | string;
@@ -103,23 +114,35 @@ export const found = (sheet: SheetKind, key: string, name: string, of = name): E
   of,
 });
 
-type Where = Readonly<Record<string, Part>>;
+/** What a row of another sheet is asked: the same as a value, or another comparison with it. */
+type Where = Readonly<Record<string, Part | readonly [test: Asked["test"], of: Part]>>;
 
-const asked = (where: Where) =>
-  Object.entries(where).map(([key, part]) => [key, toExpression(part)] as const);
+const asked = (where: Where): Asked[] =>
+  Object.entries(where).map(([key, part]) => {
+    const [test, of] = Array.isArray(part) ? part : ["=" as const, part as Part];
+    return { key, test, of: toExpression(of) };
+  });
 
-export const sum = (sheet: SheetKind, keys: readonly string[], where: Where): Expression => ({
+export const sum = (sheet: SheetKind, key: string, where: Where): Expression => ({
   is: "sum",
   sheet,
-  keys,
+  key,
   where: asked(where),
 });
-/** The rows of a sheet that have `key`, or those in which each of these fields is what is asked. */
+/** The rows of a sheet that have `key`, or those in which each of these fields is as asked. */
 export const countOf = (sheet: SheetKind, key: string, where: Where = {}): Expression => ({
   is: "count",
   sheet,
   key,
   where: asked(where),
+});
+
+export const ifKept = (sheet: SheetKind, key: string, kept: Part, otherwise: Part): Expression => ({
+  is: "kept",
+  sheet,
+  key,
+  kept: toExpression(kept),
+  otherwise: toExpression(otherwise),
 });
 
 export const rule = (id: string, ...args: Part[]): Expression => ({
@@ -138,6 +161,7 @@ export const when = native("IF");
 export const either = native("OR");
 export const both = native("AND");
 export const largest = native("MAX");
+export const sizeOf = native("ABS");
 export const isNumber = native("ISNUMBER");
 export const same = operator("=");
 export const atMost = operator("<=");

@@ -5,16 +5,22 @@ import {
   average,
   both,
   cells,
+  countOf,
   type Expression,
+  either,
   first,
   found,
   isBlank,
   isNumber,
+  largest,
   nothing,
+  over,
+  type Part,
   placeOf,
   rule,
   same,
   setting,
+  sizeOf,
   times,
   unlessBlank,
   unlessNone,
@@ -49,20 +55,29 @@ const ofInstrument = (key: string) => found("instruments", key, "instrument");
 const byInstrument = (box: Expression, device: Expression) =>
   when(isBlank("instrument"), box, device);
 
+const spreadByBox = (place: number, of: Part) =>
+  placeOf(
+    place,
+    "FLOW_SPREAD",
+    of,
+    "area",
+    "areaLimit",
+    "constant",
+    ...["constantSpread", "meterPercent", "meterFloor", "resolution", "zero"].map(setting),
+    units,
+  );
+
+const isSupply = same("direction", value("supply"));
+
+/** The air of a supply presses on the box: its sign is the other one, and no slip. */
+const boxPressure = when(isSupply, unlessBlank(["pressure"], sizeOf("pressure")), "pressure");
+
 const spreadOf = (place: number) =>
   byInstrument(
-    unlessNone(
-      readings,
-      placeOf(
-        place,
-        "FLOW_SPREAD",
-        readings,
-        "area",
-        "areaLimit",
-        "constant",
-        ...["constantSpread", "meterPercent", "meterFloor", "resolution", "zero"].map(setting),
-        units,
-      ),
+    when(
+      isSupply,
+      spreadByBox(place, boxPressure),
+      unlessNone(readings, spreadByBox(place, readings)),
     ),
     unlessNone(
       deviceReadings,
@@ -75,13 +90,16 @@ const spreadOf = (place: number) =>
     ),
   );
 
+/** The rows of one fan at one speed and one terminal. */
+const sameFan = { dwelling: "dwelling", tag: "tag", speed: "speed", direction: "direction" };
+
 const judgedBy = (flowName: string) => same(setting("judgeBy"), value(flowName));
 
 /** What stands where the edition asks nothing of such a room, and what elsewhere. */
 const whereAsked = (none: Expression, then: Expression) =>
   when(same("required", value("none")), none, then);
 
-/** A row a fan. */
+/** A row a fan, or a row a reading of it: at one of its speeds, before or after it was mended. */
 export const fansLayout: SheetLayout = {
   kind: "fans",
   title: "Fans",
@@ -110,6 +128,23 @@ export const fansLayout: SheetLayout = {
       choices: duties,
       reads: (text) => valueIn(attempt(() => findDuty(text))) ?? "",
     }),
+    number("visit", "Visit", ["visit no", "test no", "attempt"], {
+      format: "0",
+      feature: "visits",
+    }),
+    text("speed", "Speed", ["fan speed", "speed setting"], {
+      feature: "visits",
+      choices: ["low", "boost"],
+    }),
+    text("direction", "Direction", ["air direction", "exhaust or supply", "terminal"], {
+      feature: "visits",
+      choices: ["exhaust", "supply"],
+      reads: (text) => (/^(sup|inlet|in$)/i.test(text) ? "supply" : text),
+    }),
+    number("runShare", "Share of time on", ["run share", "run time", "on time"], {
+      format: "0%",
+      feature: "visits",
+    }),
     text("window", "Openable window", ["window", "operable window"], {
       feature: "existing",
       choices: yesNo,
@@ -122,6 +157,10 @@ export const fansLayout: SheetLayout = {
     text("cooking", "Cooking", ["cooks with", "cooktop", "hob", "range fuel"], {
       feature: "kitchens",
       choices: cookings,
+    }),
+    number("capture", "Capture efficiency", ["capture", "capture %", "ce"], {
+      format: "0",
+      feature: "kitchens",
     }),
     number(
       "rated",
@@ -161,6 +200,17 @@ export const fansLayout: SheetLayout = {
     ]),
     text("instrument", "Instrument", ["measured with", "meter used", "instrument used"], {
       feature: "instruments",
+    }),
+    text("seal", "Seal", ["box seal", "gasket"], {
+      feature: "conditions",
+      choices: ["tight", "leaky"],
+    }),
+    number("grille", "Grille area", ["grille", "hood area", "grille size"], {
+      measure: "opening",
+      feature: "conditions",
+    }),
+    text("shared", "Shared duct with", ["shared duct", "duct shared with", "booster"], {
+      feature: "conditions",
     }),
     number("area", "Open area", ["area", "opening area", "hole area", "total area"], {
       measure: "opening",
@@ -223,7 +273,7 @@ export const fansLayout: SheetLayout = {
       {
         ...flow,
         is: byInstrument(
-          rule("FLOW", "area", "pressure", "constant", units),
+          rule("FLOW", "area", boxPressure, "constant", units),
           unlessNone(
             deviceReadings,
             rule(
@@ -279,7 +329,7 @@ export const fansLayout: SheetLayout = {
     }),
     text("status", "Range status", ["range", "pressure range", "in range"], {
       says: rangeStatuses,
-      is: rule("RANGE_STATUS", "pressure", ...window),
+      is: rule("RANGE_STATUS", boxPressure, ...window),
     }),
     number(
       "required",
@@ -287,17 +337,22 @@ export const fansLayout: SheetLayout = {
       ["required flow", "minimum", "min flow", "min", "code minimum", "target"],
       {
         ...flow,
-        is: rule(
-          "ROOM_RATE",
-          setting("edition"),
-          "roomKind",
-          "duty",
-          "volume",
-          units,
-          withField("enclosed", "enclosed"),
-          withField("cooking", "cooking"),
-          withField("window", "window"),
-          withField("enclosed", found("dwellings", "floor", "dwelling")),
+        // A supply terminal has no exhaust rate to meet.
+        is: when(
+          isSupply,
+          value("none"),
+          rule(
+            "ROOM_RATE",
+            setting("edition"),
+            "roomKind",
+            "duty",
+            "volume",
+            units,
+            withField("enclosed", "enclosed"),
+            withField("cooking", "cooking"),
+            withField("window", "window"),
+            withField("enclosed", found("dwellings", "floor", "dwelling")),
+          ),
         ),
       },
     ),
@@ -336,6 +391,43 @@ export const fansLayout: SheetLayout = {
         ),
       ),
     }),
+    text("stands", "Latest", ["latest reading", "stands"], {
+      says: yesNo,
+      feature: "visits",
+      is: unlessBlank(
+        ["dwelling"],
+        when(
+          same(
+            countOf("fans", "dwelling", {
+              ...sameFan,
+              visit: [">", largest(value(1), "visit")],
+              flow: [">", value(0)],
+              verdict: ["<>", value("retest")],
+            }),
+            value(0),
+          ),
+          value("yes"),
+          value("no"),
+        ),
+      ),
+    }),
+    number("counts", "Counts for the dwelling", ["counted flow", "whole house flow"], {
+      ...flow,
+      feature: "visits",
+      is: when(
+        both(
+          same("stands", value("yes")),
+          isNumber(first("judged", "flow")),
+          either(isBlank("status"), same("status", value("in range"))),
+        ),
+        when(
+          isNumber("runShare"),
+          over(first("judged", "flow"), rule("ON_RATE", setting("edition"), value(1), "runShare")),
+          when(same("duty", value("continuous")), first("judged", "flow"), nothing),
+        ),
+        nothing,
+      ),
+    }),
     text("match", "Design match", ["matches design"], {
       says: matches,
       feature: "equipment",
@@ -345,7 +437,7 @@ export const fansLayout: SheetLayout = {
       ),
     }),
     text("next", "Next opening", ["opening to use next", "try next"], {
-      is: rule("NEXT_OPENING", "pressure", "area", ...openingsOfBox, ...window),
+      is: rule("NEXT_OPENING", boxPressure, "area", ...openingsOfBox, ...window),
     }),
     text("tester", "Tester", ["tech", "technician", "tested by", "by"]),
     date("date", "Date", ["test date", "tested on", "date tested"]),

@@ -34,6 +34,14 @@ export const features = {
     title: "Kitchens",
     help: "Enclosed or open, electric or fuel, and what a listed hood catches",
   },
+  visits: {
+    title: "Retests, speeds and supply",
+    help: "A fan read again or at two speeds, supply beside exhaust, fans on a timer, and what each counts for the dwelling",
+  },
+  conditions: {
+    title: "State of the house",
+    help: "Windows, other fans, wind and baseline of each dwelling; seal, grille and shared duct of each fan",
+  },
   existing: {
     title: "Existing building",
     help: "Room deficits, infiltration credit and what is still missing",

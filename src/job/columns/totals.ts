@@ -10,7 +10,7 @@ const over = (of: (where: Readonly<Record<string, string>>) => Expression): Expr
     when(same("by", value("phase")), of({ phase: "name" }), of({})),
   );
 
-const summed = (key: string) => over((where) => sum("dwellings", [key], where));
+const summed = (key: string) => over((where) => sum("dwellings", key, where));
 
 /** A row a plan and a row a phase, and one for all dwellings. */
 export const totalsLayout: SheetLayout = {

@@ -27,7 +27,7 @@ export function written(
   const cell = (key: string) => cellName(row, places.col(sheet, key));
   /** Fields of which the formula asks by itself whether they are blank. */
   const asked: string[] = [];
-  return write(planned(expression, has));
+  return write(planned(expression, has, places));
 
   function write(part: Expression): string {
     switch (part.is) {
@@ -41,6 +41,7 @@ export function written(
         return `${cell(part.keys[0] as string)}:${cell(part.keys.at(-1) as string)}`;
       case "first":
       case "with":
+      case "kept":
         throw new Error(`"${part.is}" is settled before a formula is written`);
       case "setting":
         return places.setting(part.key);
@@ -51,18 +52,12 @@ export function written(
         return `INDEX(${places.column(part.sheet, part.key)},MATCH(${cell(part.name)},${among},0))`;
       }
       case "sum": {
-        const key = part.keys.find((entry) => places.has(part.sheet, entry)) as string;
-        const where = part.where.flatMap(([of, asked]) => [
-          places.column(part.sheet, of),
-          write(asked),
-        ]);
-        const numbers = places.column(part.sheet, key);
+        const where = criteria(part);
+        const numbers = places.column(part.sheet, part.key);
         return where.length === 0 ? `SUM(${numbers})` : `SUMIFS(${[numbers, ...where].join(",")})`;
       }
       case "count": {
-        const where = part.where.map(
-          ([of, asked]) => `${places.column(part.sheet, of)},${write(asked)}`,
-        );
+        const where = criteria(part);
         return where.length === 0
           ? `COUNTA(${places.column(part.sheet, part.key)})`
           : `COUNTIFS(${where.join(",")})`;
@@ -87,6 +82,19 @@ export function written(
     }
   }
 
+  function criteria({ sheet, where }: Extract<Expression, { is: "sum" | "count" }>): string[] {
+    return where
+      .filter(({ key }) => places.has(sheet, key))
+      .flatMap(({ key, test, of }) => [places.column(sheet, key), criterion(test, of)]);
+  }
+
+  /** As COUNTIFS takes it. An own cell left blank asks for blanks, where it may be left blank. */
+  function criterion(test: "=" | "<>" | ">", of: Expression): string {
+    const text = write(of);
+    if (test === "=") return of.is === "field" && !named.has(of.key) ? `${text}&""` : text;
+    return of.is === "value" ? `"${test}${of.value}"` : `"${test}"&${text}`;
+  }
+
   /** In brackets where a sign inside binds less than the one outside. */
   function inner(part: Expression, outside: string, isRight = false): string {
     const text = write(part);
@@ -109,17 +117,22 @@ function blanksIn(test: Expression): string[] {
 /** Some hosts pass a blank cell to a function as 0. */
 const orBlank = (cell: string) => `IF(${cell}="","",${cell})`;
 
+/** Fields without which a row is none. */
+const named: ReadonlySet<string> = new Set(["dwelling", "tag", "model"]);
+
 const binding: Readonly<Record<string, number>> = {
   ...{ "=": 0, "<=": 0, "&": 1, "+": 2, "-": 2 },
   ...{ "*": 3, "/": 3 },
 };
 
 /** An expression without what asks for fields that a plainer sheet lacks: they count as blank. */
-function planned(part: Expression, has: (key: string) => boolean): Expression {
-  const inside = (entry: Expression) => planned(entry, has);
+function planned(part: Expression, has: (key: string) => boolean, places: Places): Expression {
+  const inside = (entry: Expression) => planned(entry, has, places);
   switch (part.is) {
     case "first":
       return { is: "field", key: part.keys.find(has) ?? (part.keys.at(-1) as string) };
+    case "kept":
+      return inside(places.has(part.sheet, part.key) ? part.kept : part.otherwise);
     case "field":
       return has(part.key) ? part : { is: "value", value: "" };
     case "rule": {
@@ -128,6 +141,9 @@ function planned(part: Expression, has: (key: string) => boolean): Expression {
       const planned = (arg: Expression) => (arg.is === "with" ? inside(arg.what) : inside(arg));
       return { ...part, args: args.map((arg) => (isThere(arg) ? planned(arg) : blank)) };
     }
+    case "sum":
+    case "count":
+      return { ...part, where: part.where.map((each) => ({ ...each, of: inside(each.of) })) };
     case "operator":
       return settled({ ...part, left: inside(part.left), right: inside(part.right) });
     case "native":

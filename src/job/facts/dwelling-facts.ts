@@ -3,10 +3,14 @@ import type { Values } from "../columns";
 import { plainName } from "../fit";
 import { attempt, type Job, type Maybe, valueIn, valueOrThrow } from "../read";
 import {
+  type Balance,
+  balanceOf,
   dwellingRate,
   fanRate,
   infiltration,
   type RequiredRate,
+  type Ruling,
+  rateIfBalanced,
   readYesNo,
   withDeficits,
 } from "../rules";
@@ -23,6 +27,8 @@ export interface DwellingFacts {
   /** Rows of its fans. */
   readonly fans: readonly number[];
   readonly required: Maybe<RequiredRate>;
+  /** What the rate becomes by whether the system is balanced and ducted; undefined where not said. */
+  readonly ofSystem: Maybe<RequiredRate> | undefined;
   /** Sum of the rooms' deficits; undefined where the sheets do not ask for them. */
   readonly deficits: { readonly sum: number; readonly unsure: boolean } | undefined;
   readonly raised: Maybe<RequiredRate> | undefined;
@@ -31,7 +37,13 @@ export interface DwellingFacts {
   readonly needed: Maybe<RequiredRate>;
   /** The same as a number, that of the sheet where the rules give none; NaN for neither. */
   readonly neededFlow: number;
-  /** The flows by which its continuous fans are judged, taken together. */
+  /**
+   * What its fans move all the time: the flows by which the continuous ones are judged, those of
+   * fans on a timer by their share of the time, each fan once, by its latest sound reading.
+   */
+  readonly exhausted: number;
+  readonly supplied: number;
+  /** The larger of the two, since the rest of the air comes or goes through the envelope. */
   readonly provided: number;
   readonly continuousFans: number;
   /** A continuous fan is not measured or must be read again, or a fan's duty is not known. */
@@ -115,18 +127,31 @@ export class AllDwellings {
   }
 
   private continuous(rows: readonly number[]) {
-    const sum = { provided: 0, continuousFans: 0, isUnsure: false };
-    for (const i of rows) {
-      const duty = this.fans?.fans.duty(i);
-      if (!this.fans || !duty || !("value" in duty)) sum.isUnsure = true;
-      else if (duty.value === "continuous" && !this.fans.fans.isAbsent(i)) {
-        const [flow, verdict] = [this.fans.judged(i), this.fans.verdict(i)];
-        sum.continuousFans++;
-        if (Number.isNaN(flow) || verdict === "retest") sum.isUnsure = true;
-        if (!Number.isNaN(flow)) sum.provided += flow;
-      }
+    const { fans: facts } = this;
+    const sum = { exhausted: 0, supplied: 0, continuousFans: 0, isUnsure: false };
+    for (const i of facts ? rows : []) {
+      const { fans } = facts as FanFacts;
+      const duty = fans.duty(i);
+      if (facts?.isSuperseded(i)) continue;
+      if (!("value" in duty)) sum.isUnsure = true;
+      const isCounted = valueIn(duty) === "continuous" || fans.table.number("runShare", i) > 0;
+      if (!facts || !isCounted || fans.isAbsent(i)) continue;
+      const counts = facts.counts(i);
+      sum.continuousFans++;
+      if (Number.isNaN(counts) || facts.verdict(i) === "retest") sum.isUnsure = true;
+      if (!Number.isNaN(counts)) sum[fans.isSupply(i) ? "supplied" : "exhausted"] += counts;
     }
-    return sum;
+    return { ...sum, provided: Math.max(sum.exhausted, sum.supplied) };
+  }
+
+  /** How supply and exhaust stand to each other; undefined for no supply, or no rule on it. */
+  balance({
+    exhausted,
+    supplied,
+  }: Pick<DwellingFacts, "exhausted" | "supplied">): Ruling<Balance> | undefined {
+    const { edition, system } = this.job.settings;
+    if (!edition || !(supplied > 0)) return undefined;
+    return valueIn(attempt(() => balanceOf(edition.id, supplied, exhausted, system)));
   }
 
   private number(key: string, row: number): number {
@@ -144,10 +169,18 @@ export class AllDwellings {
     const required = attempt(() =>
       dwellingRate(edition(), number("floor"), number("bedrooms"), system, method),
     );
+    const ducted = valueIn(
+      attempt(() => readYesNo("ducted", tables.dwellings?.text("ducted", row) ?? "")),
+    );
+    const ofSystem =
+      ducted === undefined
+        ? undefined
+        : attempt(() => rateIfBalanced(edition().id, valueOrThrow(required).rate, ducted));
+    const base = ofSystem ?? required;
     const deficits = this.asksForDeficits() ? this.sumOfDeficits(fans) : undefined;
     const raised =
-      deficits && attempt(() => withDeficits(edition(), valueOrThrow(required).rate, deficits.sum));
-    const before = raised ?? required;
+      deficits && attempt(() => withDeficits(edition(), valueOrThrow(base).rate, deficits.sum));
+    const before = raised ?? base;
     const leak50 = number("leak50");
     const leakage =
       leak50 > 0
@@ -172,7 +205,7 @@ export class AllDwellings {
           return fanRate(edition(), of, system);
         })
       : before;
-    return { required, deficits, raised, infiltration: leakage, needed };
+    return { required, ofSystem, deficits, raised, infiltration: leakage, needed };
   }
 
   private asksForDeficits(): boolean {
@@ -196,10 +229,13 @@ const rateOf = (maybe: Maybe<RequiredRate> | undefined) => maybe && valueIn(mayb
 
 const columnReaders: Readonly<Record<string, (facts: DwellingFacts) => number | undefined>> = {
   required: ({ required }) => rateOf(required),
+  ofSystem: ({ ofSystem, required }) => rateOf(ofSystem ?? required),
   deficits: ({ deficits }) => deficits?.sum,
   raised: ({ raised }) => rateOf(raised),
   infiltration: (facts) => rateOf(facts.infiltration),
   needed: ({ neededFlow }) => neededFlow,
+  exhausted: ({ exhausted }) => exhausted,
+  supplied: ({ supplied }) => supplied,
   provided: ({ provided }) => provided,
   missing: ({ missing }) => missing,
 };

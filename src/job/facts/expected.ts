@@ -31,8 +31,8 @@ function storedColumns(job: Job): Columns {
       return column(kind, key) ?? definedAs(kind, key, stored);
     // Where nothing raises or lowers it, what is needed is what is required.
     return stored.of(kind, "required").map((required, row) => {
-      const { raised, infiltration, neededFlow } = dwellings.at(row);
-      return raised || infiltration ? neededFlow : required;
+      const { ofSystem, raised, infiltration, neededFlow } = dwellings.at(row);
+      return ofSystem || raised || infiltration ? neededFlow : required;
     });
   });
   return stored;

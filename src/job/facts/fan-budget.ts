@@ -29,6 +29,6 @@ export function fanBudget(
   if (!(pressure > 0) || !(area > 0)) return undefined;
   const areaLimit = valueIn(attempt(() => areaLimitOf(fans, i)));
   if (areaLimit === undefined) return undefined;
-  const readings = fans.readings(i);
+  const readings = fans.isSupply(i) ? [pressure] : fans.readings(i);
   return flowBudget({ ...meter, readings, pressure, area, areaLimit, constant, constantSpread });
 }

@@ -49,6 +49,20 @@ export class FanFacts {
     return this.number("judged", i);
   }
 
+  /** What the row adds to what its dwelling gets all the time; NaN for nothing. */
+  counts(i: number): number {
+    const { table } = this.fans;
+    const isFolded = ["counts", "visit", "runShare"].some((key) => table.has(key));
+    return this.number(isFolded ? "counts" : "judged", i);
+  }
+
+  /** Whether the fan was read again, so that another row stands for it as it now is. */
+  isSuperseded(i: number): boolean {
+    const { firm, table } = this.fans;
+    if (firm?.isSuperseded(i)) return true;
+    return table.has("visit") && this.columns.of("fans", "stands")[i] === "no";
+  }
+
   air(i: number): FanAir {
     return { actual: this.number("actual", i), standard: this.number("standard", i) };
   }
@@ -105,7 +119,8 @@ export class FanFacts {
     }
     // A reversed pressure gives no flow, yet it was measured: it wants another reading.
     const isReversed = this.fans.status[i] === "reversed" && !this.fans.isByInstrument(i);
-    return isReversed ? "retest" : found[i];
+    if (isReversed) return "retest";
+    return this.fans.isSupply(i) ? undefined : found[i];
   }
 
   /** What the room lacks under the alternative for existing dwellings; undefined on other rows. */

@@ -55,6 +55,7 @@ export class Columns {
       length: this.job.tables[kind]?.length ?? 0,
       field: (key) => this.of(kind, key),
       setting: (key) => settingValue(this.job.settings, key),
+      has: (sheet, key) => this.job.tables[sheet]?.has(key) === true,
       column: (sheet, key) => this.of(sheet, key),
     };
   }

@@ -9,6 +9,7 @@ import {
   type RoomKind,
 } from "../../editions";
 import { flowFromPressure } from "../../formulas";
+import { fansLayout } from "../columns";
 import { plainName } from "../fit";
 import { meanOf } from "../mean";
 import {
@@ -31,6 +32,11 @@ import type { Table } from "./table";
 
 /** The fields that a room's rate goes by. */
 const asked = ["roomKind", "duty", "volume", "enclosed", "cooking", "window"];
+
+const sameFan = ["dwelling", "tag", "speed", "direction"];
+const supplies = fansLayout.fields.find(({ key }) => key === "direction")?.reads as (
+  text: string,
+) => string;
 
 /** The fan rows with what follows from them, recomputed from each row's own cells. */
 export class FanRows {
@@ -82,11 +88,20 @@ export class FanRows {
     return this.table.length;
   }
 
-  /** "Lot 07, B1": how a finding names a fan. */
+  /** "Lot 07, B1", "Lot 07, B1 (boost, visit 2)": how a finding names a fan. */
   label(i: number): string {
     const parts = ["dwelling", "tag"].map((key) => this.table.text(key, i));
     if (!parts[1]) parts[1] = this.table.text("room", i);
-    return parts.filter((part) => part !== "").join(", ");
+    const which = this.which(i);
+    return `${parts.filter((part) => part !== "").join(", ")}${which === "" ? "" : ` (${which})`}`;
+  }
+
+  /** Which of the readings of its fan a row is, in words; "" for the only one of most. */
+  which(i: number): string {
+    const visit = this.visit(i);
+    const direction = this.isSupply(i) ? "supply" : "";
+    const words = [direction, this.table.text("speed", i), visit > 1 ? `visit ${visit}` : ""];
+    return words.filter((word) => word !== "").join(", ");
   }
 
   /** The numbers typed as readings in a row. */
@@ -113,9 +128,19 @@ export class FanRows {
     return this.table.text("tag", i).toLowerCase() === "none";
   }
 
-  /** Whether the fan was tested again, so that another row stands for it as it now is. */
-  isSuperseded(i: number): boolean {
-    return this.firm?.isSuperseded(i) === true;
+  /** Whether the row is of a terminal that supplies air. */
+  isSupply(i: number): boolean {
+    return this.table.has("direction") && supplies(this.table.text("direction", i)) === "supply";
+  }
+
+  /** Which reading of its fan a row is: the first, or one after it was mended or found wanting. */
+  visit(i: number): number {
+    return Math.max(1, this.table.number("visit", i) || 1);
+  }
+
+  /** By what the rows of one fan are one: those of its visits at one speed and one terminal. */
+  fanKey(i: number): string {
+    return sameFan.map((key) => plainName(this.table.text(key, i))).join("\u0000");
   }
 
   /** Whether anything was measured in the row. */
@@ -180,6 +205,7 @@ export class FanRows {
   }
 
   private findRate(i: number): Maybe<RequiredRate> {
+    if (this.isSupply(i)) return attempt(() => this.rateUnder(this.settings.edition as Edition, i));
     const key = [...asked.map((each) => this.table.text(each, i)), this.floorArea(i)].join(
       "\u0000",
     );
@@ -197,6 +223,7 @@ export class FanRows {
 
   /** The rate that an edition asks of the row's room. Throws an InputError where there is none. */
   rateUnder(edition: Edition, i: number, facts: RoomFacts = this.roomFacts(i)): RequiredRate {
+    if (this.isSupply(i)) throw new InputError("a supply terminal has no exhaust rate to meet");
     const [room, duty] = [this.room(i), this.duty(i)].map(valueOrThrow) as [RoomKind, Duty];
     return roomRate(edition, room, duty, this.settings.system, facts);
   }
@@ -248,7 +275,8 @@ export class FanRows {
 
   private pressureInUse(i: number): number {
     const stored = this.table.number("pressure", i);
-    if (!Number.isNaN(stored)) return stored;
-    return meanOf(this.readings(i));
+    const found = Number.isNaN(stored) ? meanOf(this.readings(i)) : stored;
+    // The air of a supply presses on the box: its sign is the other one, and no slip.
+    return this.isSupply(i) ? Math.abs(found) : found;
   }
 }

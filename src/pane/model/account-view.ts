@@ -48,6 +48,11 @@ export function accountView(job: Job, i: number): AccountView {
   const { system } = job.settings;
   const account = factsOf(job).dwellings.at(i);
   const number = (key: string) => (table.has(key) ? table.number(key, i) : Number.NaN);
+  const ofSystem = account.ofSystem && {
+    title: "Rate of the system",
+    note: "By whether it is balanced and ducted.",
+    outcome: outcomeOf(account.ofSystem, job),
+  };
   const raised = account.raised && {
     title: "Rate with deficits",
     note: "",
@@ -71,7 +76,7 @@ export function accountView(job: Job, i: number): AccountView {
     ],
     required: { title: "Required", note: "", outcome: outcomeOf(account.required, job) },
     deficits: account.deficits && deficitsOf(job, account, account.deficits),
-    further: [raised, infiltration, needed].filter((step) => step !== undefined),
+    further: [ofSystem, raised, infiltration, needed].filter((step) => step !== undefined),
     ...comesTo(job, account),
   };
 }
@@ -135,10 +140,8 @@ function infiltrationNote(job: Job, i: number): string {
     .join(" ");
 }
 
-function comesTo(
-  job: Job,
-  { needed, neededFlow, deficits, provided, continuousFans, isUnsure, missing }: DwellingFacts,
-): Pick<AccountView, "continuous" | "result"> {
+function comesTo(job: Job, dwelling: DwellingFacts): Pick<AccountView, "continuous" | "result"> {
+  const { needed, neededFlow, deficits, provided, continuousFans, isUnsure, missing } = dwelling;
   const unit = flowUnit(job.settings.system);
   if (continuousFans === 0)
     return {
@@ -148,7 +151,12 @@ function comesTo(
         isShort: undefined,
       },
     };
-  const continuous = `${continuousFans === 1 ? "Its continuous fan moves" : `Its ${continuousFans} continuous fans together move`} ${shown(provided)} ${unit}${isUnsure ? " as far as it was measured" : ""}.`;
+  const asFar = isUnsure ? " as far as it was measured" : "";
+  const balance = factsOf(job).dwellings.balance(dwelling);
+  const continuous =
+    dwelling.supplied > 0
+      ? `Supply moves ${shown(dwelling.supplied)} and exhaust ${shown(dwelling.exhausted)} ${unit}${asFar}: the larger counts (common practice)${balance ? `; ${balance.value}: ${balance.working}` : ""}.`
+      : `${continuousFans === 1 ? "Its continuous fan moves" : `Its ${continuousFans} continuous fans together move`} ${shown(provided)} ${unit}${asFar}.`;
   const result = (words: string, isShort?: boolean) => ({ continuous, result: { words, isShort } });
   if ("problem" in needed)
     return result("What is missing cannot be said before what fans must move is known.");

@@ -2,7 +2,8 @@ import { cellName } from "../../cells";
 import { factsOf, type Job, type RangeStatus, reachOf, type Verdict } from "../../job";
 
 /** A verdict, or that there is no rate to judge by. */
-export type FanVerdict = Verdict | "rate unknown";
+/** A fan that was read again is judged by its later reading. */
+export type FanVerdict = Verdict | "rate unknown" | "read again";
 
 /** One fan as the pictures show it. Flows in the job's unit; NaN where not known. */
 export interface FanReading {
@@ -27,6 +28,7 @@ export const readingFilters = [
   "retest",
   "not measured",
   "rate unknown",
+  "read again",
   "meets",
 ] as const;
 export type ReadingFilter = (typeof readingFilters)[number];
@@ -55,7 +57,7 @@ export function fanReadings(job: Job): FanReading[] {
       flow: flow[i] as number,
       required: facts.required(i),
       status: fans.status[i],
-      verdict: facts.verdict(i) ?? "rate unknown",
+      verdict: facts.isSuperseded(i) ? "read again" : (facts.verdict(i) ?? "rate unknown"),
       spread: span && span.lowest > 0 ? [span.lowest, span.highest] : undefined,
     };
   });

@@ -46,3 +46,4 @@ export { help as MAX_SONE } from "../equipment/max-sone";
 export { help as DUCT_LIMIT } from "../equipment/duct-limit";
 export { help as MAKEUP_AIR } from "../equipment/makeup-air";
 export { help as DESIGN_MATCH } from "../equipment/design-match";
+export { help as BALANCE } from "../credits/balance";

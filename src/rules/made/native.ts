@@ -31,3 +31,4 @@ export { native as MAX_SONE } from "../equipment/max-sone";
 export { native as DUCT_LIMIT } from "../equipment/duct-limit";
 export { native as MAKEUP_AIR } from "../equipment/makeup-air";
 export { native as DESIGN_MATCH } from "../equipment/design-match";
+export { native as BALANCE } from "../credits/balance";

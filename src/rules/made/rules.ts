@@ -46,3 +46,4 @@ export { rule as MAX_SONE } from "../equipment/max-sone";
 export { rule as DUCT_LIMIT } from "../equipment/duct-limit";
 export { rule as MAKEUP_AIR } from "../equipment/makeup-air";
 export { rule as DESIGN_MATCH } from "../equipment/design-match";
+export { rule as BALANCE } from "../credits/balance";

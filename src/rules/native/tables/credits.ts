@@ -1,4 +1,4 @@
-import { balancedRules } from "../../../editions";
+import { balancedRules, balanceRules } from "../../../editions";
 import { numberOfName } from "../names";
 import { forEachSystem, numbered, type TableCell, type TableMaker, traced } from "../table";
 
@@ -115,4 +115,30 @@ export const balancedReductions: TableMaker = (sheet) => {
   ]);
   const headings = ["Edition", "Reduction", "Increase", "Edition no.", "Clause", "Mark"];
   return numbered(sheet, "Balanced and ducted systems", headings, rows);
+};
+
+/** How near supply and exhaust must be: a row for each definition of a code. */
+export const balanceLimits: TableMaker = (sheet) => {
+  const rows = balanceRules.flatMap(({ code, also, ...first }) =>
+    [first, ...(also ? [also] : [])].map(({ of, within, orFlow, source }, i): TableCell[] => [
+      code,
+      i + 1,
+      within,
+      of === "supply" ? 1 : 0,
+      orFlow?.ip ?? 0,
+      numberOfName("edition", code),
+      ...traced(source),
+    ]),
+  );
+  const headings = [
+    "Edition",
+    "Definition",
+    "Within",
+    "Of the supply",
+    "Or flow",
+    "Edition no.",
+    "Clause",
+    "Mark",
+  ];
+  return numbered(sheet, "Balance of supply and exhaust", headings, rows);
 };

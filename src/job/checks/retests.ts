@@ -1,0 +1,47 @@
+import type { Job } from "../read";
+import type { Check } from "./check";
+
+/** A fan read again: dated before the reading that came first. */
+export const checkRetests: Check = (job, report) => {
+  const { fans } = job;
+  if (!fans?.table.has("date")) return;
+  const { table } = fans;
+  for (const [first, i] of job.firm ? ofFirm(job) : ofVisits(job)) {
+    const [before, now] = [table.number("date", first), table.number("date", i)] as const;
+    if (!(now < before)) continue;
+    report.at("retest-order", table, "date", i, fans.label(i), {
+      what: "the retest is dated before the first test",
+      effect: "Which of the two readings stands for the fan as it now is cannot be told.",
+      mend: "Compare both dates with the field notes.",
+    });
+  }
+};
+
+type Pair = readonly [first: number, again: number];
+
+/** Retests that a firm writes into lines of their own. */
+function ofFirm({ fans, firm }: Job): Pair[] {
+  return Array.from({ length: fans?.length ?? 0 }, (_, i) => i).flatMap((i): Pair[] => {
+    const found = firm?.at(i);
+    if (!firm || found?.block.retestOf === undefined) return [];
+    const { block, own } = found;
+    const first = firm.reading.blocks[block.retestOf as number];
+    const at = first?.fans.indexOf(block.fans[own] as number) ?? -1;
+    const tested = firm.rowOf(block.retestOf as number, at);
+    return tested < 0 ? [] : [[tested, i]];
+  });
+}
+
+/** The visits of each fan, one after the other. */
+function ofVisits({ fans }: Job): Pair[] {
+  if (!fans?.table.has("visit")) return [];
+  const byFan = new Map<string, number[]>();
+  for (let i = 0; i < fans.length; i++) {
+    const rows = byFan.get(fans.fanKey(i)) ?? [];
+    byFan.set(fans.fanKey(i), [...rows, i]);
+  }
+  return [...byFan.values()].flatMap((rows) => {
+    const inOrder = rows.sort((a, b) => fans.visit(a) - fans.visit(b));
+    return inOrder.slice(1).map((i, at): Pair => [inOrder[at] as number, i]);
+  });
+}

@@ -1,0 +1,136 @@
+import { describe, expect, it } from "vitest";
+import { checkJob, type DwellingFacts, factsOf, type Job } from "../../src/job";
+import { boxes, grid, jobFile, soundFan, type TestCell, today } from "./grids";
+
+type Cells = Readonly<Record<string, TestCell>>;
+
+const first: Cells = {
+  ...soundFan,
+  Visit: 1,
+  Speed: null,
+  Direction: "exhaust",
+  "Share of time on": null,
+};
+
+/** Lot 1 with these fan rows, each a sound row with some cells changed. */
+function check(edition: string, ...fans: Cells[]) {
+  const headings = [...new Set([first, ...fans].flatMap(Object.keys))];
+  return checkJob(
+    jobFile(
+      grid("Job", [
+        ["Edition", edition],
+        ["Units", "ip"],
+      ]),
+      grid("Dwellings", [
+        ["Dwelling", "Floor area (ft²)", "Bedrooms"],
+        ["Lot 1", 1400, 2],
+      ]),
+      boxes,
+      grid("Fans", [
+        headings,
+        ...fans.map((cells) => headings.map((key) => ({ ...first, ...cells })[key] ?? null)),
+      ]),
+    ),
+    today,
+  );
+}
+
+const lot = (job: Job): DwellingFacts => factsOf(job).dwellings.at(0);
+/** 24 in² and 1.07: what a pressure gives. */
+const at = (pressure: number, cells: Cells = {}): Cells => ({
+  "Box pressure (Pa)": pressure,
+  "Flow (cfm)": 1.07 * 24 * Math.sqrt(Math.abs(pressure)),
+  ...cells,
+});
+const kinds = ({ findings }: ReturnType<typeof check>) => findings.map(({ kind }) => kind);
+
+describe("a fan that was read again", () => {
+  const weak = at(2.5);
+  const mended = at(4.5, { Visit: 2, Date: 46307 });
+
+  it("is short until it is mended, and then no more", () => {
+    expect(kinds(check("IRC-2021", weak))).toEqual(["flow-short"]);
+    expect(kinds(check("IRC-2021", weak, mended))).toEqual([]);
+  });
+
+  it("is one fan", () => {
+    const { summary } = check("IRC-2021", weak, mended);
+    expect([summary.fans, summary.measured]).toEqual([1, 1]);
+  });
+
+  it("counts for its dwelling once, by the latest sound reading", () => {
+    const continuous = (...rows: Cells[]) =>
+      lot(check("IRC-2021", ...rows.map((row) => ({ ...row, Duty: "continuous" }))).job).provided;
+    expect(continuous(weak)).toBeCloseTo(1.07 * 24 * Math.sqrt(2.5), 9);
+    expect(continuous(weak, mended)).toBeCloseTo(1.07 * 24 * Math.sqrt(4.5), 9);
+    // 12 Pa is outside the window: what it gives is not the fan's flow.
+    expect(continuous(weak, at(12, { Visit: 2, Date: 46307 }))).toBeCloseTo(
+      1.07 * 24 * Math.sqrt(2.5),
+      9,
+    );
+  });
+
+  it("is listed twice where both rows are the same visit", () => {
+    expect(kinds(check("IRC-2021", weak, at(4.5)))).toContain("fan-repeated");
+  });
+
+  it("cannot have been read again before it was read", () => {
+    expect(kinds(check("IRC-2021", weak, { ...mended, Date: 46200 }))).toEqual(["retest-order"]);
+  });
+});
+
+describe("a fan at two speeds", () => {
+  it("has a rate for each, and counts for the dwelling by the low one", () => {
+    const low = at(1.5, { Speed: "low", Duty: "continuous" });
+    const boost = at(4.5, { Speed: "boost" });
+    const result = check("IRC-2021", low, boost);
+    expect(kinds(result)).not.toContain("fan-repeated");
+    expect([0, 1].map((i) => factsOf(result.job).fans?.required(i))).toEqual([20, 50]);
+    expect(lot(result.job).provided).toBeCloseTo(1.07 * 24 * Math.sqrt(1.5), 9);
+    expect(result.summary.fans).toBe(1);
+  });
+});
+
+describe("a fan on a timer", () => {
+  // IRC 2021, table M1505.4.3(2): half of each 4 h needs twice the flow, three quarters 1.3 times.
+  // Under 62.2 a cycle of 3 h at most is averaged plainly: read in the UMC's copy of 4.5.1.
+  it.each([
+    ["IRC-2021", 0.5, 2],
+    ["IRC-2021", 0.75, 1.3],
+    ["62.2-2016", 0.75, 1 / 0.75],
+  ])("%s: on %d of the time it counts for its flow over %d", (edition, share, factor) => {
+    const { job } = check(edition, at(4.5, { "Share of time on": share }));
+    expect(lot(job).provided).toBeCloseTo((1.07 * 24 * Math.sqrt(4.5)) / factor, 9);
+    expect(lot(job).continuousFans).toBe(1);
+  });
+});
+
+describe("supply beside exhaust", () => {
+  const supply = (pressure: number) =>
+    at(pressure, {
+      Fan: "S1",
+      Direction: "supply",
+      "Room kind": null,
+      "Required (cfm)": null,
+      Duty: "continuous",
+    });
+  const exhaust = at(4.5, { Duty: "continuous", "Required (cfm)": 20 });
+
+  it("has no fault of sign, no room and no rate of its own", () => {
+    const { findings, job } = check("IRC-2021", supply(-4.5), exhaust);
+    expect(findings.map(({ kind }) => kind)).toEqual(["supply-by-box"]);
+    expect(factsOf(job).fans?.verdict(0)).toBeUndefined();
+  });
+
+  it("is added up apart, and the larger of the two is what the dwelling gets", () => {
+    const { supplied, exhausted, provided } = lot(check("IRC-2021", supply(4), exhaust).job);
+    expect(supplied).toBeCloseTo(1.07 * 24 * 2, 9);
+    expect(exhausted).toBeCloseTo(1.07 * 24 * Math.sqrt(4.5), 9);
+    expect(provided).toBe(exhausted);
+  });
+
+  it("is told where it is not balanced as the edition asks", () => {
+    expect(kinds(check("IRC-2021", supply(2), exhaust))).toContain("balance-off");
+    expect(kinds(check("62.2-2016", supply(2), exhaust))).not.toContain("balance-off");
+  });
+});
