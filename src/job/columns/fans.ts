@@ -337,6 +337,7 @@ export const fansLayout: SheetLayout = {
       ["required flow", "minimum", "min flow", "min", "code minimum", "target"],
       {
         ...flow,
+        says: ["none"],
         // A supply terminal has no exhaust rate to meet.
         is: when(
           isSupply,

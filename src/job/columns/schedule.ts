@@ -45,6 +45,7 @@ export const scheduleLayout: SheetLayout = {
     }),
     number("required", "Required", ["required flow", "minimum", "code minimum"], {
       ...flow,
+      says: ["none"],
       is: unlessBlank(
         ["dwelling"],
         when(
