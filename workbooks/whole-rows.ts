@@ -74,7 +74,7 @@ export function wholeRows(): JobRows {
   fan(5, { ...weak, ...byBox("B", 84), note: "duct renewed" }, 2);
   const whole: Row = { ...bath, tag: "B2", room: "Owner's bath", duty: "continuous", rated: 110 };
   fan(5, { ...whole, ...byBox("B", 79) });
-  fan(5, { ...hood, rated: 190, ...byBox("D", 176) });
+  fan(5, { ...hood, rated: 190, ...byBox("D", 152) });
 
   // An enclosed kitchen with a fan in its wall that runs all the time.
   fan(6, {
@@ -88,7 +88,7 @@ export function wholeRows(): JobRows {
     rated: 110,
     ...byBox("B", 82),
   });
-  fan(6, { ...bath, rated: 80, ...byBox("B", 66) });
+  fan(6, { ...bath, rated: 80, grille: 260, ...byBox("B", 66) });
 
   return {
     settings: {
@@ -114,7 +114,7 @@ export function wholeRows(): JobRows {
       windows: "shut",
       others: "off",
       wind: house === 4 ? "gusty" : "calm",
-      baseline: house === 4 ? 2.5 : 0.4,
+      baseline: house === 4 ? 6.5 : 0.4,
     })),
     boxes: [
       { opening: "A", shape: "round", size1: 4.25 },
@@ -128,6 +128,7 @@ export function wholeRows(): JobRows {
       count: 1,
       constant: 1.07,
       how: "steel rule, both sides",
+      face: 196,
       checked: serial("2026-06-18"),
     })),
     instruments: [

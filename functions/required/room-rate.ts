@@ -13,6 +13,7 @@ import { call } from "../../src/rules";
  * @param {any[][]} [cooking] "fuel" or "electric", where hoods go by that; as for most where left out.
  * @param {any[][]} [window] "yes" for a window that opens, where the edition asks; "no" where left out.
  * @param {any[][]} [floorArea] Floor area of the dwelling, ft² (m² for "si"), where hoods go by that.
+ * @param {any[][]} [capture] Capture efficiency at which the hood is listed, %, where that may stand instead.
  * @returns {any[][]} Required rate, cfm (L/s for "si").
  */
 export function ROOM_RATE(
@@ -25,6 +26,7 @@ export function ROOM_RATE(
   cooking: any[][],
   window: any[][],
   floorArea: any[][],
+  capture: any[][],
 ): any[][] {
   return call("ROOM_RATE", [
     edition,
@@ -36,5 +38,6 @@ export function ROOM_RATE(
     cooking,
     window,
     floorArea,
+    capture,
   ]);
 }

@@ -85,7 +85,7 @@ export * from "./reach";
 export { everyEdition, everyNumber, type NumberEntry, numbersOf } from "./reading-along/numbers";
 export { dwellingSource, roomSource } from "./reading-along/source";
 export { dwellingRate } from "./required/dwelling-rate";
-export { type RoomFacts, roomRate } from "./required/room-rate";
+export { NoneAsked, type RoomFacts, roomRate, roomRule } from "./required/room-rate";
 export * from "./small-hole";
 export { type FlowReading, flowBudget, type Manometer } from "./spread/flow-budget";
 export { requireLine, type TwoReadings, unboxedBudget } from "./spread/unboxed-budget";

@@ -99,6 +99,7 @@ const sound: Readonly<Record<string, Cells>> = {
     cooking: ["fuel", "electric", "gas"],
     window: ["no", "yes", "no"],
     floorArea: [1800, 900, 640],
+    capture: [50, 65, 80],
   },
   DWELLING_RATE: {
     edition: mixed,
@@ -261,6 +262,7 @@ const wrong: Readonly<Record<string, Argument["wrong"]>> = {
   "*.exponent": [[25, "0.5 for a pressure"]],
   "*.margin": [[-5, "0 or more, in per cent"]],
   "*.exposedShare": [[1.5, "from 0 to 1"]],
+  "*.capture": [[0.65, "a percentage above 1"]],
   "*.runShare": [
     [-1, "above 0"],
     [50, "up to 1"],

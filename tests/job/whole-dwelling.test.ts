@@ -134,3 +134,29 @@ describe("supply beside exhaust", () => {
     expect(kinds(check("62.2-2016", supply(2), exhaust))).not.toContain("balance-off");
   });
 });
+
+describe("a kitchen hood that the code checks by its listing", () => {
+  const hood = (cells: Cells) =>
+    at(4.5, {
+      "Room kind": "kitchen hood",
+      Cooking: "electric",
+      "Capture efficiency": null,
+      "Required (cfm)": 160,
+      ...cells,
+    });
+
+  it("is short by what was measured only where its listing is short as well", () => {
+    expect(kinds(check("WA-2021", hood({ "Rated flow (cfm)": 60 })))).toContain("flow-short");
+    expect(kinds(check("WA-2021", hood({ "Rated flow (cfm)": 180 })))).toContain("hood-listed");
+    // The IRC asks for a capacity: what is measured is judged as ever.
+    expect(kinds(check("IRC-2021", hood({ "Rated flow (cfm)": 180 })))).toContain("flow-short");
+  });
+
+  it("needs no flow where it is listed to catch enough", () => {
+    const found = kinds(
+      check("WA-2021", hood({ "Capture efficiency": 70, "Required (cfm)": "none" })),
+    );
+    for (const kind of ["flow-short", "hood-listed", "rate-not-set", "number-as-text"])
+      expect(found).not.toContain(kind);
+  });
+});

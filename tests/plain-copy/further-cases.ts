@@ -41,7 +41,7 @@ function setting(rule: (edition: Edition) => unknown): string[] {
 const subjects: readonly Subject[] = [
   {
     id: "ROOM_RATE",
-    base: ["CA-2022", "kitchen hood", "on demand", 960, "ip", "no", "fuel", "no", 900],
+    base: ["CA-2022", "kitchen hood", "on demand", 960, "ip", "no", "fuel", "no", 900, 50],
     tried: [
       named,
       [...roomKinds, "attic"],
@@ -52,6 +52,7 @@ const subjects: readonly Subject[] = [
       ["electric", "Gas", "induction", "coal", null],
       answers,
       [750, 751, 1500, 1501, null],
+      [84.9, 85, 100, null],
     ],
     further: combined(
       ["CA-2022", "WA-2021", "62.2-2016", "62.2-2010", "ENERGY-STAR-3.1"],

@@ -135,6 +135,31 @@ describe("what stands around the rates", () => {
     expect(of("WA-2021")).toMatchObject({ of: "supply", within: 0.1, orFlow: { ip: 5 } });
   });
 
+  // Read: Washington table M1505.4.4.3. Over electric cooking 160 cfm or 65 %, over fuel 250 or 80 %.
+  it("Washington asks no flow of a hood that is listed to catch enough", () => {
+    const hood = (cooking: string | null, capture: number | null) =>
+      cellOf(
+        "ROOM_RATE",
+        "WA-2021",
+        "kitchen hood",
+        "on demand",
+        null,
+        "ip",
+        null,
+        cooking,
+        null,
+        null,
+        capture,
+      );
+    expect([hood("electric", null), hood("fuel", null), hood(null, null)]).toEqual([160, 250, 250]);
+    expect([hood("electric", 65), hood("fuel", 80), hood(null, 80)]).toEqual([
+      "none",
+      "none",
+      "none",
+    ]);
+    expect([hood("electric", 64), hood("fuel", 79), hood(null, 79)]).toEqual([160, 250, 250]);
+  });
+
   // Read: R202 of the IRC has two definitions in 2021 and one in 2024. 100 in, 85 out: 15 apart,
   // where 10 % of the supply is 10 and 10 % of the average, each way, 18.5.
   it("balance: IRC 2021 lets through by one definition what it does not by the other", () => {

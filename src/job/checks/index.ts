@@ -4,6 +4,7 @@ import { checkBoxDates } from "./box-checks";
 import { checkCellTypes } from "./cell-types";
 import type { Check } from "./check";
 import { checkComputedCells } from "./computed-cells";
+import { checkConditions } from "./conditions";
 import { checkConstants } from "./constants";
 import { checkDwellingRates } from "./dwelling-rates";
 import { checkDwellingSize } from "./dwelling-size";
@@ -72,6 +73,7 @@ export const checks: readonly Check[] = [
   checkStaleValues,
   checkRegisters,
   checkNotes,
+  checkConditions,
   checkWideWindow,
   checkReadingsCopied,
   checkWhoAndWhen,

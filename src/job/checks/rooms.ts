@@ -1,6 +1,7 @@
 import { duties, roomKinds } from "../../editions";
 import type { Question } from "../findings";
 import { plainName } from "../fit";
+import { NoneAsked } from "../rules";
 import { listed } from "../words";
 import type { Check } from "./check";
 
@@ -48,6 +49,8 @@ export const checkRooms: Check = (job, report) => {
     if (!settings.edition || fans.isSupply(i) || !("value" in room) || !("value" in duty)) continue;
     const rate = fans.required(i);
     const named = settings.edition.rooms.some(({ room: each }) => each === room.value);
+    // A terminal of a unit that ventilates the whole dwelling is judged with the dwelling.
+    if (!named && table.has("counts") && duty.value === "continuous") continue;
     if (!named)
       report.at("rate-none", table, "roomKind", i, fans.label(i), {
         what: `${settings.edition.id} asks no exhaust rate of a ${room.value}: none required`,
@@ -55,7 +58,7 @@ export const checkRooms: Check = (job, report) => {
         cause: room.value,
         mend: "Nothing to mend, unless the room is of another kind, such as one with a bath or shower.",
       });
-    else if ("problem" in rate)
+    else if ("problem" in rate && !(rate.problem instanceof NoneAsked))
       report.at("rate-not-set", table, "roomKind", i, fans.label(i), {
         what: (rate.problem as Error).message,
         effect,

@@ -86,7 +86,7 @@ export const boxesLayout: SheetLayout = {
     number("highest", "Highest flow", ["max flow", "reach to"], { measure: "flow", is: reach(2) }),
     number("face", "Face area", ["face", "box face", "area of the face"], {
       measure: "opening",
-      feature: "proof",
+      feature: ["proof", "conditions"],
     }),
   ],
 };

@@ -353,6 +353,7 @@ export const fansLayout: SheetLayout = {
             withField("cooking", "cooking"),
             withField("window", "window"),
             withField("enclosed", found("dwellings", "floor", "dwelling")),
+            withField("capture", "capture"),
           ),
         ),
       },

@@ -24,8 +24,8 @@ export interface Field {
   readonly format?: string;
   /** Without it the sheet cannot be taken for one of this kind. */
   readonly needed?: true;
-  /** In a new job only with this feature. */
-  readonly feature?: FeatureKey;
+  /** In a new job only with this feature, or one of these. */
+  readonly feature?: FeatureKey | readonly FeatureKey[];
 }
 
 export interface SheetLayout {

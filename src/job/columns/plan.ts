@@ -38,7 +38,9 @@ export function jobPlan(wanted: readonly FeatureKey[]): JobPlan {
         layout.kind,
         {
           ...layout,
-          fields: layout.fields.filter(({ feature }) => feature === undefined || isWanted(feature)),
+          fields: layout.fields.filter(
+            ({ feature }) => feature === undefined || [feature].flat().some(isWanted),
+          ),
         },
       ]),
   ) as Partial<JobPlan> as JobPlan;

@@ -50,7 +50,6 @@ function fanCases({ fans }: Job, other: Edition): Case[] {
     const [room, duty] = [fans.room(i), fans.duty(i)];
     if (!("value" in room && "value" in duty)) return [];
     const after = attempt(() => fans.rateUnder(other, i));
-    const rule = other.rooms.find((one) => one.room === room.value && one.duty === duty.value);
     return [
       {
         what: `${room.value} ${duty.value}`,
@@ -58,7 +57,7 @@ function fanCases({ fans }: Job, other: Edition): Case[] {
         before: fans.required(i),
         after,
         flow: fans.flow[i] as number,
-        is: rule?.is ?? "",
+        is: fans.ruleUnder(other, i)?.is ?? "",
       },
     ];
   });

@@ -47,7 +47,7 @@ export function effective(settings: Settings, tables: Tables, fit: JobFit): Sett
 function keeps(tables: Tables, feature: FeatureKey): boolean {
   return Object.values(tables).some((table) =>
     layoutOf(table.layout.kind).fields.some(
-      (field) => field.feature === feature && table.has(field.key),
+      (field) => [field.feature].flat().includes(feature) && table.has(field.key),
     ),
   );
 }

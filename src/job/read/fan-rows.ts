@@ -7,6 +7,7 @@ import {
   findDuty,
   findRoom,
   type RoomKind,
+  type RoomRule,
 } from "../../editions";
 import { flowFromPressure } from "../../formulas";
 import { fansLayout } from "../columns";
@@ -21,17 +22,18 @@ import {
   rangeStatusColumn,
   readYesNo,
   roomRate,
+  roomRule,
 } from "../rules";
 import type { BoxList } from "./box-list";
 import { constantInUse } from "./constant-in-use";
 import type { FirmSheets } from "./firm";
 import type { InstrumentList } from "./instrument-list";
-import { attempt, type Maybe, valueOrThrow } from "./maybe";
+import { attempt, type Maybe, valueIn, valueOrThrow } from "./maybe";
 import type { Settings } from "./settings";
 import type { Table } from "./table";
 
 /** The fields that a room's rate goes by. */
-const asked = ["roomKind", "duty", "volume", "enclosed", "cooking", "window"];
+const asked = ["roomKind", "duty", "volume", "enclosed", "cooking", "window", "capture"];
 
 const sameFan = ["dwelling", "tag", "speed", "direction"];
 const supplies = fansLayout.fields.find(({ key }) => key === "direction")?.reads as (
@@ -228,16 +230,25 @@ export class FanRows {
     return roomRate(edition, room, duty, this.settings.system, facts);
   }
 
+  /** The rule of an edition that holds for the row's room; undefined where none does. */
+  ruleUnder(edition: Edition, i: number): RoomRule | undefined {
+    const rule = () =>
+      roomRule(edition, valueOrThrow(this.room(i)), valueOrThrow(this.duty(i)), this.roomFacts(i));
+    return valueIn(attempt(rule));
+  }
+
   /** What the row says of its room beside kind and duty. Throws for a word that is not known. */
   roomFacts(i: number): RoomFacts {
     const text = (key: string) => this.table.text(key, i);
-    const [volume, floorArea] = [this.table.number("volume", i), this.floorArea(i)];
+    const [volume, capture] = ["volume", "capture"].map((key) => this.table.number(key, i));
+    const floorArea = this.floorArea(i);
     return {
-      volume: volume > 0 ? volume : undefined,
+      volume: (volume as number) > 0 ? volume : undefined,
       enclosed: readYesNo("enclosed", text("enclosed")),
       cooking: text("cooking") === "" ? undefined : findCooking(text("cooking")),
       window: readYesNo("window", text("window")),
       floorArea: floorArea > 0 ? floorArea : undefined,
+      capture: (capture as number) > 1 ? capture : undefined,
     };
   }
 

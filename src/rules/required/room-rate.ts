@@ -13,8 +13,8 @@ import { airChangeRateIp, airChangeRateSi } from "../../formulas";
 import { duty, edition, room, units, yesNo } from "../arguments";
 import { ifGiven, namedIfGiven, optional } from "../contract/argument";
 import type { Help } from "../contract/help";
-import { aboveZero } from "../contract/need";
-import { rule as ruleOf } from "../contract/rule";
+import { aboveZero, type Need } from "../contract/need";
+import { type Answer, rule as ruleOf } from "../contract/rule";
 import { flowUnits, RequiredRate, requireSystem } from "../contract/ruling";
 import type { NativeForm } from "../native/native";
 import { roomRates } from "../native/tables/room-rates";
@@ -31,7 +31,18 @@ export interface RoomFacts {
   readonly window?: boolean | undefined;
   /** Of the dwelling, ft² or m². */
   readonly floorArea?: number | undefined;
+  /** What a hood is listed to catch of the cooking's smoke, percent. */
+  readonly capture?: number | undefined;
 }
+
+/** Nothing is asked of a room's flow. */
+export class NoneAsked extends UnknownNameError {}
+
+/** The rule that holds for a room; undefined where the edition has none. */
+export const roomRule = (edition: Edition, room: RoomKind, duty: Duty, facts: RoomFacts) =>
+  edition.rooms.find(
+    (entry) => entry.room === room && entry.duty === duty && mayHold(entry, facts),
+  );
 
 /**
  * The least rate of one room under an edition, cfm (ip) or L/s (si).
@@ -47,9 +58,11 @@ export function roomRate(
   facts: RoomFacts = {},
 ): RequiredRate {
   requireSystem(edition, system);
-  const rule = edition.rooms.find(
-    (entry) => entry.room === room && entry.duty === duty && mayHold(entry, facts),
-  );
+  const rule = roomRule(edition, room, duty, facts);
+  if (rule?.captures !== undefined && (facts.capture ?? 0) >= rule.captures)
+    throw new NoneAsked(
+      `a hood listed to catch ${rule.captures} % or more needs no flow of its own (${rule.source.clause})`,
+    );
   if (!rule) throw noSuchRate(edition, room, duty);
   const fixed = rule.rate?.[system];
   if (rule.enclosedOnly && fixed === undefined && facts.enclosed === false)
@@ -98,6 +111,8 @@ function noSuchRate(edition: Edition, room: RoomKind, duty: Duty): UnknownNameEr
   );
 }
 
+const percent: Need = { above: 1, to: 100, say: "give a percentage above 1, such as 65" };
+
 export const rule = ruleOf({
   id: "ROOM_RATE",
   title: "Required rate of a room",
@@ -111,18 +126,27 @@ export const rule = ruleOf({
     cooking: optional(namedIfGiven(findCooking, "cooking")),
     window: yesNo,
     floorArea: optional(ifGiven(aboveZero)),
+    capture: optional(ifGiven(percent)),
   },
   together: [["room", "duty"]],
   work({ edition, room, duty, units, ...facts }) {
     requireSystem(edition, units);
-    if (!isAsked(edition, room)) {
-      const words = [`${edition.id} asks no exhaust rate of a ${room}`];
-      return {
-        gives: "none",
-        why: () => ({ words, sources: edition.rooms.slice(0, 1).map(({ source }) => source) }),
-      };
+    const none = (words: string): Answer => ({
+      gives: "none",
+      why: () => ({
+        words: [words],
+        sources: [roomRule(edition, room, duty, facts) ?? edition.rooms[0]].flatMap(
+          (rule) => rule?.source ?? [],
+        ),
+      }),
+    });
+    if (!isAsked(edition, room)) return none(`${edition.id} asks no exhaust rate of a ${room}`);
+    try {
+      return roomRate(edition, room, duty, units, facts).answer(flowUnits);
+    } catch (error) {
+      if (error instanceof NoneAsked) return none(error.message);
+      throw error;
     }
-    return roomRate(edition, room, duty, units, facts).answer(flowUnits);
   },
 });
 
@@ -164,8 +188,13 @@ export const native: NativeForm = (native) => {
   const none = wrong("this rate goes by air changes: give the volume of the room");
   const onlyFixed = `IF(AND(${fixed}>0,${rule.of("Both")}=0),${fixed},${none})`;
   const open = `AND(${rule.of("Enclosed only")}=1,${fixed}=0,${enclosed}=0)`;
+  const caught = native.has("capture")
+    ? `IF(${native.given("capture")},AND(${rule.of("Captures")}>0,${native.near("capture")}>=${rule.of("Captures")}))`
+    : "FALSE";
   const closed = (rate: string) =>
-    orNone(`IF(${open},${wrong("no such exhaust in an open kitchen")},${rate})`);
+    orNone(
+      `IF(${caught},"none",IF(${open},${wrong("no such exhaust in an open kitchen")},${rate}))`,
+    );
   if (!native.has("volume")) return closed(onlyFixed);
   const given = { n, V: native.near("volume") };
   const changed = native.bySystem(plain(airChangeRateIp, given), plain(airChangeRateSi, given));
@@ -180,6 +209,7 @@ export const help: Help = {
   computes: [
     "Editions of standards and codes are kept as data: each number with its clause and with how far it has been traced.",
     "Where the edition asks for air changes, give the volume of the room itself. In some they count in an enclosed kitchen only.",
+    'Where a hood may be listed by what it catches instead, and its capture efficiency is enough, no flow is asked: "none".',
     "What is not said counts as it asks for most: a kitchen as open, a hood as over fuel in the smallest dwelling, a room as without a window.",
     "Required rates differ from place to place. Verify against your own copy of the edition that applies.",
   ],
