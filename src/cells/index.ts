@@ -37,5 +37,6 @@ export {
 } from "./rectangle";
 export { agrees, isIdentical, isSameNumber, isSameValue } from "./same-value";
 export { type Day, dayMs, dayOfSerial, isoDay, offsetOf, serialOf, serialOfDay } from "./serial";
+export { toldOf } from "./told";
 export { type CellError, type CellValue, errors, isBlankCell, isCellError } from "./value";
 export { visible, visibleIn, visibleJson } from "./visible";

@@ -1,6 +1,6 @@
 /**
- * What a user gave cannot be worked with; the message says what and how to mend it. Every other
- * error is a fault of the program and is thrown on, never told as the user's.
+ * What a user gave cannot be worked with, or his program refuses it; the message says what and how
+ * to mend it. Every other error is a fault of ours and is thrown on, never told as the user's.
  */
 export class InputError extends Error {
   constructor(

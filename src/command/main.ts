@@ -37,6 +37,6 @@ try {
   });
 } catch (error) {
   // A fault of ours: one line, and never the status that means "something found".
-  note(`The command failed (${visible(String(error))}). Nothing was changed.\n`);
+  note(`The command failed (${visible(String(error))}). Nothing was changed; please report it.\n`);
   process.exitCode = 2;
 }

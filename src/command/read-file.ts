@@ -1,9 +1,10 @@
 import { open, stat } from "node:fs/promises";
 import { basename } from "node:path";
+import { InputError } from "../cells";
 import { defaultLimits } from "../workbook";
 
 /** A file that could not be read; the message is one line that says why and how to mend it. */
-export class FileError extends Error {}
+export class FileError extends InputError {}
 
 /** The bytes of a workbook file. */
 export async function readFileBytes(path: string): Promise<Uint8Array> {

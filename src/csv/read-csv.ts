@@ -1,9 +1,10 @@
 import Papa from "papaparse";
+import { InputError } from "../cells";
 import { type CellSpec, Workbook } from "../workbook";
 import { type CsvHabits, isDay, readCell } from "./read-cell";
 
 /** A text file that cannot be taken as a table; the message says why. */
-export class CsvError extends Error {}
+export class CsvError extends InputError {}
 
 const decimalWithComma = /^[-+]?\d+,\d+$/;
 /** Cells of the first rows that tell how the file writes its numbers. */

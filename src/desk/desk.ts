@@ -1,8 +1,9 @@
-import { cellName, type Place } from "../cells";
+import { cellName, type Place, toldOf } from "../cells";
 import type { Book, BookChange, SheetFacts } from "./book";
 import type { Clip } from "./clip";
 import type { Edit } from "./edit";
 import { Extent } from "./extent";
+import { HostError } from "./host/wire/errors";
 import { Messages } from "./messages";
 import { formulasFor } from "./rows/grow";
 import { repeated } from "./rows/repeat";
@@ -352,6 +353,9 @@ function activeSheet(book: Book): SheetFacts {
   return active;
 }
 
+/** What to tell of an error; a RangeError is the model's or the workbook's refusal. */
 export function messageOf(thrown: unknown): string {
-  return thrown instanceof Error ? thrown.message : String(thrown);
+  return thrown instanceof HostError || thrown instanceof RangeError
+    ? thrown.message
+    : toldOf(thrown);
 }

@@ -61,7 +61,8 @@ export function findRule<T extends { readonly code: string }>(
   let id: string;
   try {
     id = findAny(name).id;
-  } catch {
+  } catch (error) {
+    if (!(error instanceof UnknownNameError)) throw error;
     throw new UnknownNameError(`unknown ${named} "${name}": ${use}`);
   }
   const rule = rules.find(({ code }) => code === id);

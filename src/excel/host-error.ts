@@ -1,14 +1,16 @@
+import { InputError, toldOf } from "../cells";
 /** A request that Excel refused, or that could not be made. The message is for the user. */
-export class HostError extends Error {
+export class HostError extends InputError {
   override readonly name = "HostError";
 
   constructor(
     /** Excel's own code, such as "AccessDenied", or one of ours, such as "SheetProtected". */
     readonly code: string,
     message: string,
-    options?: ErrorOptions,
+    options: ErrorOptions = {},
   ) {
-    super(message, options);
+    super(message);
+    Object.assign(this, options);
   }
 }
 
@@ -53,7 +55,7 @@ export function toHostError(thrown: unknown): HostError {
   };
   const told = typeof message === "string" ? message : String(thrown);
   if (typeof code !== "string")
-    return new HostError("Unexpected", `Something went wrong: ${told}`, { cause: thrown });
+    return new HostError("Unexpected", toldOf(thrown), { cause: thrown });
   const own = sentences[code];
   if (own === undefined) {
     const place = debugInfo?.errorLocation;

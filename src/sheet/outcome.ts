@@ -22,7 +22,7 @@ export function evaluate(cell: FormulaCell, program: Program): Outcome {
   } catch (problem) {
     if (problem instanceof Unsupported) return { unsupported: problem.message };
     const what = problem instanceof Error ? problem.message : String(problem);
-    return { unsupported: `a formula that failed: ${what}` };
+    return { unsupported: `a fault of Fanrow, please report it: ${what}` };
   }
 }
 

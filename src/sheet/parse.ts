@@ -1,8 +1,9 @@
 import { type AstExpression, parse, type Token, tokenize, tokenTypes } from "@borgar/fx/xlsx";
+import { InputError } from "../cells";
 import { plainTokens } from "./spelling";
 
 /** A typed formula that cannot be read; the message says where. */
-export class FormulaSyntaxError extends Error {}
+export class FormulaSyntaxError extends InputError {}
 
 /**
  * The tree of a formula, from either spelling, without the prefixes of files.

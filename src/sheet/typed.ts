@@ -1,6 +1,6 @@
 import { parseValue } from "numfmt";
 import { type CellValue, offsetOf } from "../cells";
-import { parseFormula } from "./parse";
+import { FormulaSyntaxError, parseFormula } from "./parse";
 
 /** What a user typed into a cell. */
 export interface Typed {
@@ -39,7 +39,8 @@ function isFormula(text: string): boolean {
   try {
     parseFormula(`=${text}`, new Set());
     return true;
-  } catch {
+  } catch (error) {
+    if (!(error instanceof FormulaSyntaxError)) throw error;
     return false;
   }
 }

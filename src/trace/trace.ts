@@ -1,5 +1,5 @@
 import { worksheetFunctions } from "../../functions";
-import { cellName, sheetPrefix } from "../cells";
+import { cellName, InputError, sheetPrefix } from "../cells";
 import type { Grid, JobFile } from "../job";
 import { inTypedForm } from "../sheet";
 import { agreementOf } from "./agreement";
@@ -12,7 +12,7 @@ import { spreadBeside } from "./spread-beside";
 import type { Trace } from "./trace-data";
 
 /** A sheet or a cell that the workbook does not have; the message is one line. */
-export class TraceError extends Error {}
+export class TraceError extends InputError {}
 
 /**
  * Why a cell holds what it holds: its formula as typed, the calls of our functions in it with their
@@ -34,7 +34,7 @@ export function trace(file: JobFile, sheet: string, row: number, col: number): T
   const written = anchor ? grid.formula(anchor.row, anchor.col) : own;
   if (written === null) return { ...seen, ...none, kind: seen.value === null ? "blank" : "typed" };
 
-  const formula = typed(written);
+  const formula = inTypedForm(written, worksheetFunctions);
   const at = { sheet: grid.name, ...(anchor ?? { row, col }) };
   const offset = { row: row - at.row, col: col - at.col };
   const spilledFrom = anchor && { spilledFrom: seenAt(at.sheet, at.row, at.col, file) };
@@ -58,15 +58,6 @@ export function trace(file: JobFile, sheet: string, row: number, col: number): T
 
 const ids = new Set(worksheetFunctions.map(({ id }) => id));
 const isOurs = (name: string) => ids.has(name.slice(prefix.length));
-
-/** The typed form; a formula that cannot be read stays as it is. */
-function typed(formula: string): string {
-  try {
-    return inTypedForm(formula, worksheetFunctions);
-  } catch {
-    return formula.replace(/^=/, "");
-  }
-}
 
 function requireUsed(grid: Grid, row: number, col: number): void {
   const { rowCount, colCount } = grid;

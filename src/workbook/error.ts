@@ -1,14 +1,15 @@
+import { InputError } from "../cells";
 import type { WorkbookErrorReason } from "./types";
 
 /**
  * A file that cannot be opened or saved. The message is one line that says what is wrong and how to
  * mend it; it holds no file name, the caller knows that better.
  */
-export class WorkbookError extends Error {
+export class WorkbookError extends InputError {
   override readonly name = "WorkbookError";
 
   constructor(
-    readonly reason: WorkbookErrorReason,
+    readonly code: WorkbookErrorReason,
     message: string,
   ) {
     super(message);

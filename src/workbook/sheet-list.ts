@@ -1,3 +1,4 @@
+import { InputError } from "../cells";
 import { dropCalcChain, enterSheet, renameSheet, strikeSheet } from "./book-edit";
 import type { BookParts } from "./book-parts";
 import { readRels, removePart, removeRel } from "./opc";
@@ -46,7 +47,7 @@ export function replaceSheetPart(parts: BookParts, place: SheetPlace, spec: Shee
   const { name, part } = place;
   const owned = sheetOwnParts(pkg, part);
   if ("reason" in owned)
-    throw new Error(`The sheet "${name}" cannot be replaced: ${owned.reason}.`);
+    throw new InputError(`The sheet "${name}" cannot be replaced: ${owned.reason}.`);
   const xml = partOf(parts, name, spec, place.index === 0);
   for (const { id } of readRels(pkg, part)) removeRel(pkg, part, id);
   for (const other of owned.parts) removePart(pkg, other);
@@ -58,7 +59,7 @@ export function replaceSheetPart(parts: BookParts, place: SheetPlace, spec: Shee
 export function removeSheetPart(parts: BookParts, place: SheetPlace): void {
   const { pkg } = parts;
   const why = whyNotRemovable(pkg, place);
-  if (why !== null) throw new Error(`The sheet "${place.name}" cannot be removed: ${why}.`);
+  if (why !== null) throw new InputError(`The sheet "${place.name}" cannot be removed: ${why}.`);
   const owned = sheetOwnParts(pkg, place.part);
   strikeSheet(pkg, parts.part, place.index);
   if ("parts" in owned) for (const part of owned.parts) removePart(pkg, part);
@@ -68,6 +69,6 @@ export function removeSheetPart(parts: BookParts, place: SheetPlace): void {
 /** Gives a worksheet another name. Throws an Error that names what would not follow. */
 export function renameSheetPart(parts: BookParts, place: SheetPlace, newName: string): void {
   const why = whyNotRenamable(parts.pkg, place);
-  if (why !== null) throw new Error(`The sheet "${place.name}" cannot be renamed: ${why}.`);
+  if (why !== null) throw new InputError(`The sheet "${place.name}" cannot be renamed: ${why}.`);
   renameSheet(parts.pkg, parts.part, place.index, newName);
 }

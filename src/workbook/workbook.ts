@@ -1,3 +1,4 @@
+import { InputError } from "../cells";
 import { blankPackage } from "./blank";
 import { type Book, readBook } from "./book";
 import { dropCalcChain } from "./book-edit";
@@ -146,7 +147,9 @@ export class Workbook {
     const place = this.#placed(name);
     const others = this.#book.sheets.filter((known) => !sameName(known.name, name));
     if (!others.some((other) => other.state === "visible")) {
-      throw new Error(`The sheet "${name}" cannot be removed: a workbook needs a visible sheet.`);
+      throw new InputError(
+        `The sheet "${name}" cannot be removed: a workbook needs a visible sheet.`,
+      );
     }
     this.#bringUpToDate();
     removeSheetPart(this.#parts, place);
@@ -204,13 +207,13 @@ export class Workbook {
 
   #placeOf(name: string): number {
     const index = this.#book.sheets.findIndex((known) => sameName(known.name, name));
-    if (index < 0) throw new Error(`The workbook has no sheet "${name}".`);
+    if (index < 0) throw new InputError(`The workbook has no sheet "${name}".`);
     return index;
   }
 
   #placed(name: string) {
     const sheet = this.#sheets.find((known) => sameName(known.name, name));
-    if (sheet === undefined) throw new Error(`The workbook has no sheet "${name}".`);
+    if (sheet === undefined) throw new InputError(`The workbook has no sheet "${name}".`);
     const index = this.#placeOf(name);
     return { name: sheet.name, part: sheet.part, index, workbookPart: this.#parts.part };
   }

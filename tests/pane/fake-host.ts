@@ -1,4 +1,4 @@
-import type { Spot } from "../../src/cells";
+import { InputError, type Spot } from "../../src/cells";
 import type { Finding, FitChoice, JobFile, Mend } from "../../src/job";
 import type { CellNow } from "../../src/pane/model/trace-now";
 import type { Clock } from "../../src/pane/session/debounce";
@@ -40,6 +40,8 @@ export class FakeHost implements PaneHost {
   onEdit: ((sheet: string) => void) | undefined;
   onMove: ((place: Place) => void) | undefined;
   refuses = "";
+  /** What the program itself fails in. */
+  breaks = "";
   /** The workbook as a file, where the host gives one. */
   bytes: Uint8Array | undefined;
 
@@ -47,7 +49,8 @@ export class FakeHost implements PaneHost {
 
   private ask(what: string): void {
     this.asked.push(what);
-    if (this.refuses === what) throw new Error(`${what} is not allowed`);
+    if (this.refuses === what) throw new InputError(`${what} is not allowed`);
+    if (this.breaks === what) throw new TypeError("x is undefined");
   }
 
   private reading(): Reading {

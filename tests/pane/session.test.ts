@@ -120,6 +120,12 @@ describe("a session", () => {
     expect(session.state.problem).toBe("");
   });
 
+  it("tells a fault of ours as such, with what to report", async () => {
+    host.breaks = "read";
+    await session.check();
+    expect(session.state.problem).toMatch(/^This is a fault of Fanrow.* report "x is undefined"/);
+  });
+
   it("can be asked again after a reading that failed", async () => {
     host.refuses = "read";
     await session.check();

@@ -89,7 +89,7 @@ describe("our worksheet functions", () => {
     expect(own.values("B2:B3")).toEqual([[{ error: "#VALUE!" }], [{ error: "#N/A" }]]);
   });
 
-  it("give errors with their message, thrown or returned", () => {
+  it("give errors with their message, thrown or returned; one that is at fault itself is listed", () => {
     const thrown = recorder("THROWN", [], fault("#N/A", "the flow is missing"));
     const given = recorder("GIVEN", [], fault("#DIV/0!"));
     const broken = recorder("BROKEN", [], new Error("out of luck"));
@@ -100,7 +100,10 @@ describe("our worksheet functions", () => {
     expect(own.values("B1:B3")).toEqual([
       [{ error: "#N/A", message: "the flow is missing" }],
       [{ error: "#DIV/0!" }],
-      [{ error: "#VALUE!", message: "out of luck" }],
+      [null],
+    ]);
+    expect(own.model.unsupported().map(({ what }) => what)).toEqual([
+      "a fault of Fanrow, please report it: out of luck",
     ]);
   });
 

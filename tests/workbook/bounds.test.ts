@@ -24,7 +24,7 @@ describe("bounds of what is read", () => {
   it("a bomb is refused by its stated size before it is unpacked", () => {
     const bytes = pack({ ...plain, "xl/media/zeros.bin": new Uint8Array(30 * 2 ** 20) });
     expect(bytes.length).toBeLessThan(100_000);
-    expect(refusal(bytes, { expandedBytes: 2 ** 20 }).reason).toBe("too-large");
+    expect(refusal(bytes, { expandedBytes: 2 ** 20 }).code).toBe("too-large");
     expect(Workbook.open(bytes).sheets).toHaveLength(1);
   });
 
@@ -32,8 +32,8 @@ describe("bounds of what is read", () => {
     const bytes = pack({ ...plain, "xl/media/zeros.bin": new Uint8Array(30 * 2 ** 20) });
     const last = centralOffsets(bytes).at(-1) ?? 0;
     new DataView(bytes.buffer).setUint32(last + 24, 100, true);
-    expect(refusal(bytes, { expandedBytes: 2 ** 20 }).reason).toBe("too-large");
-    expect(refusal(bytes).reason).toBe("damaged");
+    expect(refusal(bytes, { expandedBytes: 2 ** 20 }).code).toBe("too-large");
+    expect(refusal(bytes).code).toBe("damaged");
   });
 
   it("an entry that overstates its size is damaged and takes no memory for the claim", () => {
@@ -41,15 +41,15 @@ describe("bounds of what is read", () => {
     const last = centralOffsets(bytes).at(-1) ?? 0;
     new DataView(bytes.buffer).setUint32(last + 24, 400 * 2 ** 20, true);
     const before = process.memoryUsage().arrayBuffers;
-    expect(refusal(bytes).reason).toBe("damaged");
+    expect(refusal(bytes).code).toBe("damaged");
     expect(process.memoryUsage().arrayBuffers - before).toBeLessThan(50 * 2 ** 20);
   });
 
   it("file size, entries, depth and cells are bounded", () => {
     const bytes = pack(plain);
-    expect(refusal(bytes, { fileBytes: bytes.length - 1 }).reason).toBe("too-large");
-    expect(refusal(bytes, { entries: 4 }).reason).toBe("too-large");
-    expect(refusal(bytes, { cells: 0 }).reason).toBe("too-large");
+    expect(refusal(bytes, { fileBytes: bytes.length - 1 }).code).toBe("too-large");
+    expect(refusal(bytes, { entries: 4 }).code).toBe("too-large");
+    expect(refusal(bytes, { cells: 0 }).code).toBe("too-large");
     expect(
       Workbook.open(bytes, { fileBytes: bytes.length, entries: 5, cells: 1 }).sheet("data"),
     ).toBeDefined();

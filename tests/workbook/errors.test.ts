@@ -32,41 +32,41 @@ function indexOfBytes(bytes: Uint8Array, wanted: readonly number[]): number {
 describe("files that are no workbook are refused by what they are", () => {
   it("an empty file is cut short", () => {
     const error = refusal(new Uint8Array());
-    expect(error.reason).toBe("truncated");
+    expect(error.code).toBe("truncated");
     expect(error.message).toContain("empty");
   });
 
   it("text is not an .xlsx workbook", () => {
-    expect(refusal(strToU8("flow,area\n1,2\n")).reason).toBe("not-xlsx");
+    expect(refusal(strToU8("flow,area\n1,2\n")).code).toBe("not-xlsx");
   });
 
   it("an old binary workbook asks to be saved as .xlsx", () => {
     const error = refusal(compoundFile("Workbook"));
-    expect(error.reason).toBe("old-xls");
+    expect(error.code).toBe("old-xls");
     expect(error.message).toContain("save it as .xlsx");
   });
 
   it("a password-protected workbook is told from an old one by its encrypted stream", () => {
-    expect(refusal(compoundFile("EncryptedPackage")).reason).toBe("password");
+    expect(refusal(compoundFile("EncryptedPackage")).code).toBe("password");
   });
 
   it("a zip entry that is encrypted asks for a copy without a password", () => {
     const bytes = good.slice();
     const central = indexOfBytes(bytes, [0x50, 0x4b, 1, 2]);
     bytes[central + 8] = (bytes[central + 8] ?? 0) | 1;
-    expect(refusal(bytes).reason).toBe("password");
+    expect(refusal(bytes).code).toBe("password");
   });
 
   it("a zip without workbook parts is called a zip archive", () => {
     const error = refusal(zipSync({ "notes.txt": strToU8("hello") }));
-    expect(error.reason).toBe("not-xlsx");
+    expect(error.code).toBe("not-xlsx");
     expect(error.message).toContain("zip archive");
   });
 
   it("an OpenDocument table is named", () => {
     const mimetype = strToU8("application/vnd.oasis.opendocument.spreadsheet");
     const error = refusal(zipSync({ mimetype, "content.xml": strToU8("<x/>") }));
-    expect(error.reason).toBe("not-xlsx");
+    expect(error.code).toBe("not-xlsx");
     expect(error.message).toContain(".ods");
   });
 
@@ -75,7 +75,7 @@ describe("files that are no workbook are refused by what they are", () => {
     source["_rels/.rels"] = String(source["_rels/.rels"]).replace("workbook.xml", "workbook.bin");
     source["xl/workbook.bin"] = new Uint8Array([1, 2, 3]);
     const error = refusal(pack(source));
-    expect(error.reason).toBe("not-xlsx");
+    expect(error.code).toBe("not-xlsx");
     expect(error.message).toContain(".xlsb");
   });
 
@@ -85,20 +85,20 @@ describe("files that are no workbook are refused by what they are", () => {
       "spreadsheetml.sheet.main",
       "wordprocessingml.document.main",
     );
-    expect(refusal(pack(source)).reason).toBe("not-xlsx");
+    expect(refusal(pack(source)).code).toBe("not-xlsx");
   });
 
   it("a workbook without a worksheet has no sheets", () => {
     const book = '<workbook xmlns="urn:x"><sheets/></workbook>';
     const bytes = pack(parts(worksheet("<sheetData/>"), { "xl/workbook.xml": book }));
-    expect(refusal(bytes).reason).toBe("no-sheets");
+    expect(refusal(bytes).code).toBe("no-sheets");
   });
 });
 
 describe("damage is told with its place", () => {
   it("a zip cut short at any point is refused as truncated", () => {
     for (const share of [0.1, 0.5, 0.9, 0.99]) {
-      expect(refusal(good.slice(0, Math.floor(good.length * share))).reason).toBe("truncated");
+      expect(refusal(good.slice(0, Math.floor(good.length * share))).code).toBe("truncated");
     }
   });
 
@@ -107,7 +107,7 @@ describe("damage is told with its place", () => {
     const at = indexOfBytes(bytes, [...strToU8("text")]);
     bytes[at] = 0x54;
     const error = refusal(bytes);
-    expect(error.reason).toBe("damaged");
+    expect(error.code).toBe("damaged");
     expect(error.message).toContain('"a.xml" fails its checksum');
   });
 
@@ -120,7 +120,7 @@ describe("damage is told with its place", () => {
     for (let offset = 4; offset < 60; offset += 7) {
       const broken = bytes.slice();
       broken[start + offset] = (broken[start + offset] ?? 0) ^ 0x10;
-      expect(refusal(broken).reason).toBe("damaged");
+      expect(refusal(broken).code).toBe("damaged");
     }
   });
 
@@ -128,13 +128,13 @@ describe("damage is told with its place", () => {
     const bytes = good.slice();
     bytes[indexOfBytes(bytes, [0x50, 0x4b, 1, 2]) + 10] = 14;
     const error = refusal(bytes);
-    expect(error.reason).toBe("damaged");
+    expect(error.code).toBe("damaged");
     expect(error.message).toContain("method 14");
   });
 
   it("broken XML names the part and the line", () => {
     const error = refusal(pack(parts(worksheet("<sheetData>\n<row>\n</sheetData>"))));
-    expect(error.reason).toBe("damaged");
+    expect(error.code).toBe("damaged");
     expect(error.message).toContain("xl/worksheets/sheet1.xml, line 4");
   });
 
@@ -162,7 +162,7 @@ describe("damage is told with its place", () => {
   it("a document type declaration is refused, so that no entity can be defined", () => {
     const sheet = `<!DOCTYPE x [<!ENTITY a "boom">]>${worksheet("<sheetData/>").slice(39)}`;
     const error = refusal(pack(parts(sheet)));
-    expect(error.reason).toBe("damaged");
+    expect(error.code).toBe("damaged");
     expect(error.message).toContain("document type");
   });
 

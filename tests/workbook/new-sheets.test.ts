@@ -116,7 +116,7 @@ describe("a workbook made from nothing", () => {
   });
 
   it("cannot be saved without a sheet", () => {
-    expect(thrownBy(() => Workbook.create().save())).toMatchObject({ reason: "no-sheets" });
+    expect(thrownBy(() => Workbook.create().save())).toMatchObject({ code: "no-sheets" });
   });
 });
 

@@ -59,7 +59,7 @@ function outcome(read: typeof readPlainSheet, bytes: Uint8Array, given: Given) {
     return data && { ...told(data), cellsLeft: context.cells.left };
   } catch (error) {
     if (!(error instanceof WorkbookError)) throw error;
-    return { reason: error.reason, message: error.message };
+    return { code: error.code, message: error.message };
   }
 }
 

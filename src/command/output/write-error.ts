@@ -1,11 +1,12 @@
+import { InputError } from "../../cells";
 /** A file or stream that could not be written; the message is one line that says why. */
-export class WriteError extends Error {}
+export class WriteError extends InputError {}
 
 /** The one line for an error of the system. */
 export function writeErrorOf(target: string, error: unknown): WriteError {
   const { code = "", message } = error as NodeJS.ErrnoException;
   const why = reasons[code] ?? `cannot be written (${code || message})`;
-  return new WriteError(`${target}: ${why}`, { cause: error });
+  return new WriteError(`${target}: ${why}`);
 }
 
 const mayNot = "cannot be written: you have no right to write there, choose another folder";

@@ -1,3 +1,4 @@
+import { InputError } from "../../cells";
 import { csvOf, workbookOfCsv } from "../../csv";
 import { Workbook } from "../../workbook";
 import { type Desk, messageOf } from "../desk";
@@ -140,7 +141,7 @@ function read({ name, bytes }: GivenFile): { workbook: Workbook; name: string } 
   if (/\.(csv|tsv|txt)$/i.test(name))
     return { workbook: workbookOfCsv(bytes, name), name: name.replace(/\.[^.]*$/, ".xlsx") };
   if (/\.(ods|xls|xlsb)$/i.test(name))
-    throw new Error(
+    throw new InputError(
       "this kind of file is read by the command, through LibreOffice; for the desk save it as .xlsx.",
     );
   const workbook = Workbook.open(bytes);

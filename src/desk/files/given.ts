@@ -1,3 +1,5 @@
+import { InputError } from "../../cells";
+
 export interface GivenFile {
   readonly name: string;
   readonly bytes: Uint8Array;
@@ -13,7 +15,9 @@ export async function fetchFile(path: string, base: string): Promise<GivenFile> 
   const name = nameFrom(answer.headers) ?? address.pathname.split("/").at(-1) ?? "workbook.xlsx";
   if (!answer.ok) {
     const reason = (await answer.text()).trim().split("\n")[0] ?? "";
-    throw new Error(reason === "" ? `${name} could not be loaded (${answer.status}).` : reason);
+    throw new InputError(
+      reason === "" ? `${name} could not be loaded (${answer.status}).` : reason,
+    );
   }
   return { name, bytes: new Uint8Array(await answer.arrayBuffer()) };
 }

@@ -1,3 +1,4 @@
+import { InputError } from "../../cells";
 import type { CellText } from "../book";
 import { headRow, isFormula, type RowsAt } from "./typed-cells";
 
@@ -9,14 +10,14 @@ interface List {
 }
 
 /**
- * The list around a row: from below its headings to its last row with a typed cell. Throws an Error
+ * The list around a row: from below its headings to its last row with a typed cell. Throws an InputError
  * that says why its rows cannot be moved: no headings, or a column of formulas that is broken by
  * typed values, which a move would tear apart.
  */
 export function listAround(at: RowsAt, row: number): List {
   const head = headRow(at, row);
   if (head < 0 || row <= head)
-    throw new Error("Choose a cell in a list with headings above it, then try again.");
+    throw new InputError("Choose a cell in a list with headings above it, then try again.");
   const { book, sheet, extent } = at;
   const isHeaded = (col: number) => book.value(sheet.name, head, col) !== null;
   const headed = Array.from({ length: extent.usedCols }, (_, col) => col).filter(isHeaded);
@@ -25,7 +26,7 @@ export function listAround(at: RowsAt, row: number): List {
   for (let each = rows.top; each <= rows.bottom; each++)
     for (const col of columns)
       if (isFormula(at, each, col))
-        throw new Error(
+        throw new InputError(
           `${sheet.name}: row ${each + 1} has a formula where the first row of the list has none. Rows are moved only where each column is all typed or all formulas.`,
         );
   const isFilled = (each: number) =>

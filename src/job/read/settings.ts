@@ -1,4 +1,4 @@
-import { type CellValue, cellName, isBlankCell } from "../../cells";
+import { type CellValue, cellName, InputError, isBlankCell } from "../../cells";
 import { type Edition, findEdition, type System } from "../../editions";
 import type { JobFit } from "../fit";
 import type { JobFile } from "../grid";
@@ -122,7 +122,8 @@ export function readSettings(file: JobFile, fit: JobFit): Settings {
   try {
     if (named !== "") edition = findEdition(named);
   } catch (error) {
-    complain("edition", (error as Error).message, "Type one of the editions listed.");
+    if (!(error instanceof InputError)) throw error;
+    complain("edition", error.message, "Type one of the editions listed.");
   }
   if (named === "" && place("edition"))
     complain("edition", "no edition is named", "Type one, such as 62.2-2016 or IRC-2021.");

@@ -1,4 +1,4 @@
-import { numberText, type Spot } from "../../cells";
+import { numberText, type Spot, toldOf } from "../../cells";
 import type { Job } from "../../job";
 import { type Agreement, type CallTrace, lines, type Trace, TraceError, trace } from "../../trace";
 import { type BudgetView, budgetView } from "./trace-budget";
@@ -92,9 +92,10 @@ export function traceView(job: Job, spot: Spot, now?: CellNow): TraceView | NoTr
       isChanged,
     };
   } catch (problem) {
-    const why = problem instanceof Error ? problem.message : String(problem);
-    const isTold = problem instanceof TraceError;
-    return { target, nothing: isTold ? `${why}.` : `${target.name} cannot be traced: ${why}.` };
+    return {
+      target,
+      nothing: problem instanceof TraceError ? `${problem.message}.` : toldOf(problem),
+    };
   }
 }
 

@@ -1,4 +1,4 @@
-import { cellName } from "../../cells";
+import { cellName, InputError } from "../../cells";
 import type { Brought } from "../../field";
 import { readJob } from "../../job";
 import { count } from "../model/announce";
@@ -23,8 +23,8 @@ export function readFieldCopy(session: Session, file: File): Promise<void> {
       const message = `${fileName}: ${count(found.fresh.length, "new value")}, ${found.same} in the job already.`;
       set({ record: { ...session.state.record, brought: { fileName, found } }, message });
     } catch (problem) {
-      const why = problem instanceof Error ? problem.message : String(problem);
-      throw new Error(`${file.name}: ${why}`);
+      if (!(problem instanceof InputError)) throw problem;
+      throw new InputError(`${file.name}: ${problem.message}`);
     }
   });
 }

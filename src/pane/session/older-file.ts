@@ -1,17 +1,17 @@
-import { type CellValue, offsetOf } from "../../cells";
+import { type CellValue, InputError, offsetOf } from "../../cells";
 import type { Grid, JobFile } from "../../job";
 import type { CopiedFormula, Sheet } from "../../workbook";
 
 /**
  * A workbook file as the job reads it: its stored values and formulas, none of which is evaluated
- * again. Rejects with an Error whose message is one line that says what is wrong with the file.
+ * again. Rejects with an InputError whose message is one line that says what is wrong with the file.
  */
 export async function readOlderFile(file: Blob): Promise<JobFile> {
   const { defaultLimits, Workbook } = await import("../../workbook");
   const mostMegabytes = defaultLimits.fileBytes / 2 ** 20;
   // Before its bytes are in memory.
   if (file.size > defaultLimits.fileBytes)
-    throw new Error(
+    throw new InputError(
       `The file has ${Math.round(file.size / 2 ** 20)} MB: workbooks of up to ${mostMegabytes} MB are read.`,
     );
   const workbook = Workbook.open(new Uint8Array(await file.arrayBuffer()));

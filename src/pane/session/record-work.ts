@@ -1,3 +1,4 @@
+import { InputError } from "../../cells";
 import { compareJobs, type JobFile } from "../../job";
 import { count } from "../model/announce";
 import { type CopyKind, copyFileName } from "../model/copy-name";
@@ -49,8 +50,8 @@ export function compareWithFile(session: Session, file: File): Promise<void> {
     try {
       older = await readOlderFile(file);
     } catch (problem) {
-      const why = problem instanceof Error ? problem.message : String(problem);
-      throw new Error(`${file.name}: ${why}`);
+      if (!(problem instanceof InputError)) throw problem;
+      throw new InputError(`${file.name}: ${problem.message}`);
     }
     await compare(session, file.name, older, set);
   });
@@ -98,7 +99,7 @@ export function makeCopy(session: Session, kind: CopyKind): Promise<void> {
     if (kind === "field") {
       const { fieldCopy } = await import("../../field");
       const { check } = session.state;
-      if (!check?.job.fans) throw new Error("No fans were found to take along.");
+      if (!check?.job.fans) throw new InputError("No fans were found to take along.");
       copy = { kind, fileName, bytes: fieldCopy(check.job).save(), left: [] };
     } else if (kind === "values") {
       const { bytes: made, left } = valuesCopy(bytes);

@@ -1,4 +1,5 @@
 import type { Spot } from "../../cells";
+import { InputError } from "../../cells";
 import {
   type FeatureKey,
   type Finding,
@@ -138,7 +139,8 @@ export class Session extends Store {
   async now(spot: Spot): Promise<CellNow | undefined> {
     try {
       return await this.host.describe(spot);
-    } catch {
+    } catch (problem) {
+      if (!(problem instanceof InputError)) throw problem;
       return undefined;
     }
   }

@@ -1,3 +1,4 @@
+import { toldOf } from "../../cells";
 import { fresh, type SessionState } from "./state";
 
 /** State that screens watch, and work on the workbook done one piece at a time. */
@@ -23,7 +24,7 @@ export class Store {
       try {
         await work();
       } catch (error) {
-        this.set({ problem: error instanceof Error ? error.message : String(error) });
+        this.set({ problem: toldOf(error) });
       } finally {
         this.set({ busy: "", progress: undefined });
       }

@@ -57,7 +57,8 @@ export function numbersOf(name: string): NumberEntry[] {
   let wanted = known.find((each) => squeeze(each) === squeeze(name));
   try {
     wanted ??= findEdition(name).id;
-  } catch {
+  } catch (error) {
+    if (!(error instanceof UnknownNameError)) throw error;
     throw new UnknownNameError(`unknown edition "${name}": ${oneOf(name, known)}`);
   }
   return all.filter(({ edition }) => edition === wanted);

@@ -1,6 +1,6 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
 import type { WorksheetFunction } from "../../../functions";
-import { type CellValue, errors } from "../../cells";
+import { type CellValue, errors, InputError } from "../../cells";
 import { Area, Areas, intersect } from "../area";
 import type { Book } from "../book";
 import type { Grid } from "../grid";
@@ -57,7 +57,9 @@ export function compileFormula(
     };
   } catch (problem) {
     // Whatever goes wrong here, the stored value must survive and the cell be listed.
-    const what = problem instanceof Error ? problem.message : String(problem);
+    const told = problem instanceof Unsupported || problem instanceof InputError;
+    const why = problem instanceof Error ? problem.message : String(problem);
+    const what = told ? why : `a fault of Fanrow, please report it: ${why}`;
     const run = () => errors.na;
     const flags = { needsArray: false, isVolatile: false, seeks: false };
     const refusal = problem instanceof Unsupported ? problem.error : errors.na;

@@ -1,7 +1,7 @@
 /** Functions that look at some of their arguments only: IF and its kin, ROW and COLUMN of the cell. */
 
 import type { AstExpression } from "@borgar/fx/xlsx";
-import { type CellValue, errors, isCellError } from "../../cells";
+import { type CellValue, errors, InputError, isCellError } from "../../cells";
 import { Area } from "../area";
 import { compare, toBoolean, toNumber, toText } from "../coerce";
 import { Matrix, Unsupported } from "../values";
@@ -169,7 +169,8 @@ const indirect: Build = (nodes, mode, scope) => {
       // Zeros before a row's number count for nothing: A01.
       const plain = /[!']/.test(text) ? text : text.replace(/(^|[^\d.])0+(?=\d)/g, "$1");
       run = scope.refer(plain).run;
-    } catch {
+    } catch (problem) {
+      if (!(problem instanceof Unsupported || problem instanceof InputError)) throw problem;
       // A text that is no reference refers to nothing.
     }
     known.set(text, run);

@@ -149,11 +149,8 @@ function invoke(own: WorksheetFunction, given: unknown[]): Value {
   } catch (problem) {
     if (problem instanceof Unsupported) throw problem;
     const error = errorOf(problem);
-    if (error) return error;
-    return {
-      error: "#VALUE!",
-      message: problem instanceof Error ? problem.message : String(problem),
-    };
+    if (!error) throw problem;
+    return error;
   }
 }
 

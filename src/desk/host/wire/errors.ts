@@ -1,3 +1,5 @@
+import { toldOf } from "../../../cells";
+
 /** The codes under which Excel refuses a request (Excel.ErrorCodes and OfficeExtension.ErrorCodes). */
 export type ErrorCode =
   | "AccessDenied"
@@ -36,12 +38,11 @@ export function notFound(message: string): HostError {
 }
 
 /**
- * Whatever was thrown as a refusal. The workbook throws RangeErrors and plain Errors for what a
- * file cannot hold; their messages name the cell.
+ * Whatever was thrown as a refusal. The workbook throws RangeErrors for what a file cannot hold;
+ * their messages name the cell.
  */
 export function asHostError(thrown: unknown): HostError {
   if (thrown instanceof HostError) return thrown;
   if (thrown instanceof RangeError) return new HostError("InvalidOperation", thrown.message);
-  const message = thrown instanceof Error ? thrown.message : String(thrown);
-  return new HostError("GeneralException", message);
+  return new HostError("GeneralException", toldOf(thrown));
 }
