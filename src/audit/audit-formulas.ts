@@ -5,6 +5,7 @@ import { auditColumn } from "./audit-column";
 import { auditRanges } from "./audit-ranges";
 import { Shapes } from "./formula-shape";
 import { auditFar, auditHidden, auditHiddenSheet } from "./hidden";
+import { auditLooks } from "./looks";
 import { isOwnSheet, Places, toldCells } from "./places";
 import { scanSheet } from "./sheet-scan";
 import { auditTexts } from "./texts";
@@ -20,7 +21,8 @@ export function auditFormulas(
   job: Job = readJob(file),
 ): Finding[] {
   const shapes = new Shapes();
-  const grids = file.sheets.filter(({ name }) => !isOwnSheet(name));
+  const leftOut = job.second.map(({ name }) => name);
+  const grids = file.sheets.filter(({ name }) => !isOwnSheet(name) && !leftOut.includes(name));
   const scans = new Map(grids.map((grid) => [grid.name.toLowerCase(), scanSheet(grid, shapes)]));
   const told = new Set(toldCells(known));
   const differing = new Map(
@@ -65,6 +67,7 @@ export function auditFormulas(
     auditTexts(audit, scan);
     auditHidden(audit, scan);
     auditHiddenSheet(audit, scan);
+    auditLooks(audit, scan);
     auditFar(audit, scan);
   }
   return found;

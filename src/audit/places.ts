@@ -33,6 +33,16 @@ export class Places {
     return this.fits.get(sheet);
   }
 
+  /** Whether anything of the job was read from a sheet. */
+  isOfJob(sheet: string): boolean {
+    const { fit, fans } = this.job;
+    return (
+      this.fits.has(sheet) ||
+      [...fit.settings.values()].some((at) => at.sheet === sheet) ||
+      (fans?.table.sheets.includes(sheet) ?? false)
+    );
+  }
+
   /** The rows of the fan table that stand in a row of a sheet. */
   readingsOf(sheet: string, row: number): readonly number[] {
     return this.job.fans?.table.readingsAt(sheet, row) ?? [];

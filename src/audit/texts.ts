@@ -1,5 +1,5 @@
 import { cellName } from "../cells";
-import { layouts } from "../job";
+import { type Grid, layouts } from "../job";
 import type { Audit, AuditWords } from "./audit";
 import { held, type ScannedColumn, type SheetScan } from "./sheet-scan";
 
@@ -40,12 +40,12 @@ function auditTextsOf(audit: Audit, scan: SheetScan, column: ScannedColumn): voi
       if (!stretch[row]) continue;
       const text = String(grid.value(row, col));
       if (holdsNumbers && looksNumber.test(text)) tellNumber(audit, scan, row, col, text);
-      else if (stayedText(text) && (holdsFormulas || grid.isTextFormat?.(row, col)))
+      else if (stayedText(text) && (holdsFormulas || isTextCell(grid, row, col)))
         audit.add("cell-formatted-as-text", grid.name, row, col, stayedTextWords(text));
     } else if (
       row % step === 0 &&
       (code >= 0 || (code === held.number && holdsNumbers)) &&
-      grid.isTextFormat?.(row, col)
+      isTextCell(grid, row, col)
     ) {
       if (formatted++ === 0) firstFormatted = row;
     }
@@ -58,6 +58,10 @@ function auditTextsOf(audit: Audit, scan: SheetScan, column: ScannedColumn): voi
     effect: `Whoever edits it turns the ${what} into text, which is passed over.`,
     mend: "Give the cells the format General or a number format.",
   });
+}
+
+function isTextCell(grid: Grid, row: number, col: number): boolean {
+  return grid.numberFormat?.(row, col) === "@";
 }
 
 /** Whether a text is a formula that was never worked out. */

@@ -1,7 +1,7 @@
 import Table from "cli-table3";
 import { auditFormulas } from "../audit";
 import { serialOf, visible, visibleIn, visibleJson } from "../cells";
-import { type Change, compareJobs } from "../job";
+import { type Change, codeKinds, compareJobs, type JobCodes, provenanceOf, readJob } from "../job";
 import { openFile, unreadableBy } from "./check-file";
 import type { Format } from "./options";
 import { csvLines } from "./reports/csv";
@@ -35,9 +35,11 @@ export async function compareFiles(
   if (!old || !now) return { complaint: "name two files" };
   const options = { today: serialOf(look.today), further: auditFormulas };
   const changes = compareJobs(old, now, options);
+  const codes = [old, now].map((file) => provenanceOf(readJob(file)).codes);
   const report = {
-    table: () => tableOf(before, after, changes, look.width),
-    json: () => visibleJson(`${JSON.stringify({ format: 1, before, after, changes }, null, 2)}\n`),
+    table: () => tableOf(before, after, changes, look.width, codes),
+    json: () =>
+      visibleJson(`${JSON.stringify({ format: 1, before, after, codes, changes }, null, 2)}\n`),
     csv: () => csvLines([columns, ...changes.map((one) => columns.map((key) => `${one[key]}`))]),
     html: () => "",
   }[format]();
@@ -46,9 +48,18 @@ export async function compareFiles(
 
 const columns = ["kind", "sheet", "cell", "about", "field", "before", "after", "rows"] as const;
 
-function tableOf(before: string, after: string, told: readonly Change[], width: number): string {
+function tableOf(
+  before: string,
+  after: string,
+  told: readonly Change[],
+  width: number,
+  [old, now]: readonly JobCodes[],
+): string {
   const changes = told.map(visibleIn);
   const lines = [visible(before), `  → ${visible(after)}`, ""];
+  for (const kind of codeKinds)
+    lines.push(`  ${kind.padEnd(9)} ${codeLine(old?.[kind] ?? "", now?.[kind] ?? "")}`);
+  lines.push("");
   if (changes.length === 0) return [...lines, "  nothing changed", ""].join("\n");
   const place = ({ sheet, cell }: Change) => (cell === "" ? sheet : `${sheet}!${cell}`);
   const widest = (of: (change: Change) => string, most: number) =>
@@ -73,6 +84,10 @@ function tableOf(before: string, after: string, told: readonly Change[], width: 
   for (const { kind } of changes) counts.set(kind, (counts.get(kind) ?? 0) + 1);
   const sums = [...counts].map(([kind, count]) => `${count} ${kind}`).join(", ");
   return [...lines, table.toString(), "", `  ${sums}`, ""].join("\n");
+}
+
+function codeLine(old: string, now: string): string {
+  return old === now ? `${old}  the same` : `${old} → ${now}  changed`;
 }
 
 const borders = [

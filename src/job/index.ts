@@ -1,4 +1,5 @@
 /** The job as data: the rules for a reading, the sheets of a job workbook and the checks on them. */
+
 export {
   type Acceptance,
   acceptanceHeadings,
@@ -13,6 +14,7 @@ export {
   type JobCheck,
   type Summary,
 } from "./check-job";
+export { codeKinds, codesExplained, codesText, type JobCodes } from "./codes";
 export * from "./columns";
 export {
   type Change,

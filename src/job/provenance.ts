@@ -1,9 +1,7 @@
-import { sha256 } from "@noble/hashes/sha2.js";
-import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import { version } from "../../package.json";
-import { isBlankCell, isCellError, isSameNumber, shown, significant } from "../cells";
+import { isSameNumber, shown, significant } from "../cells";
 import type { Mark, Source } from "../formulas";
-import { jobSettings, layouts } from "./columns";
+import { codesOf, codesText, type JobCodes } from "./codes";
 import type { Job } from "./read";
 import { usualConstant, usualWindow } from "./rules";
 import { listed } from "./words";
@@ -29,8 +27,7 @@ export interface Provenance {
   readonly judging: string;
   /** Filled rows of all sheets of the job. */
   readonly rows: number;
-  /** 16 hex digits that stand for what was typed: the same job gives the same ones in every host. */
-  readonly fingerprint: string;
+  readonly codes: JobCodes;
 }
 
 const known = new WeakMap<Job, Provenance>();
@@ -46,7 +43,7 @@ export function provenanceOf(job: Job): Provenance {
 
 /** The provenance in one line. */
 export function provenanceLine(provenance: Provenance): string {
-  const { edition, clauses, constants, window, judging, rows, fingerprint } = provenance;
+  const { edition, clauses, constants, window, judging, rows, codes } = provenance;
   const sources = [...new Set(clauses.map(({ clause, mark }) => `${clause} ${mark}`))];
   const rule = edition?.id ?? "no edition";
   const factors = constants.map(({ value, mark }) => `${significant(value)} ${mark}`);
@@ -57,7 +54,7 @@ export function provenanceLine(provenance: Provenance): string {
     `window ${shown(window.low)} to ${shown(window.high)} Pa, ${window.mark}`,
     judging,
     `${rows} rows`,
-    `inputs ${fingerprint}`,
+    `codes ${codesText(codes)}`,
   ]
     .filter((part) => part !== "")
     .join("; ");
@@ -74,7 +71,7 @@ function gather(job: Job): Provenance {
     window: { low, high, mark: isUsual ? "common practice" : "stated" },
     judging: judgingOf(job),
     rows: Object.values(job.tables).reduce((sum, table) => sum + table.length, 0),
-    fingerprint: inputsOf(job),
+    codes: codesOf(job),
   };
 }
 
@@ -118,46 +115,4 @@ function constantsOf({ fans, settings }: Job): Provenance["constants"] {
       fans: count,
       mark: isSameNumber(value, usual) ? "common practice" : "stated",
     }));
-}
-
-/** Rows that go into the hash at once. */
-const rowsAtOnce = 500;
-
-/** Typed cells alone, by field and not by place: what is computed, and where columns stand, is left out. */
-function inputsOf(job: Job): string {
-  const hash = sha256.create();
-  let waiting: string[] = [];
-  const flush = () => {
-    if (waiting.length > 0) hash.update(utf8ToBytes(`${waiting.join("\n")}\n`));
-    waiting = [];
-  };
-  for (const { key } of jobSettings) {
-    const at = job.fit.settings.get(key);
-    const grid = at && job.file.sheets.find(({ name }) => name === at.sheet);
-    if (at && grid && grid.formula(at.row, at.col) === null)
-      waiting.push(`${key}\u001f${inputOf(grid.value(at.row, at.col))}`);
-  }
-  for (const layout of layouts) {
-    const table = job.tables[layout.kind];
-    if (!table) continue;
-    flush();
-    const keys = layout.fields.map(({ key }) => key).filter((key) => table.has(key));
-    waiting.push(`${layout.kind}\u001f${keys.join("\u001f")}`);
-    for (let i = 0; i < table.length; i++) {
-      let line = "";
-      for (const key of keys)
-        line += table.formula(key, i) === null ? `${inputOf(table.raw(key, i))}\u001f` : "\u001f";
-      waiting.push(line);
-      if (waiting.length >= rowsAtOnce) flush();
-    }
-  }
-  flush();
-  return bytesToHex(hash.digest()).slice(0, 16);
-}
-
-/** A typed value, to its last digit. */
-function inputOf(value: Parameters<typeof isBlankCell>[0]): string {
-  if (isBlankCell(value)) return "";
-  if (isCellError(value)) return value.error;
-  return typeof value === "string" ? `"${value.replaceAll("\r\n", "\n")}` : String(value);
 }

@@ -1,5 +1,5 @@
 import { columnLetters, isoDay } from "../cells";
-import { factsOf, type JobCheck, type Provenance, provenanceOf, unitOf } from "../job";
+import { codesText, factsOf, type JobCheck, type Provenance, provenanceOf, unitOf } from "../job";
 import { type DwellingFact, dwellingFacts, findingsOf } from "./dwelling-facts";
 import { type FanFact, whoAndWhen } from "./fan-facts";
 import { looks } from "./looks";
@@ -53,7 +53,7 @@ export function dwellingRecord(
       footer: {
         left: [settings.name, fact.name].filter((part) => part !== "").join(": "),
         center: "Page {page} of {pages}",
-        right: `Inputs ${provenance.fingerprint}`,
+        right: `Codes ${codesText(provenance.codes)}`,
       },
       area: `A1:${columnLetters(columns.length - 1)}${rows.rows.length}`,
     },

@@ -1,5 +1,6 @@
 import { columnLetters } from "../cells";
 import {
+  codesText,
   type JobCheck,
   type Provenance,
   provenanceOf,
@@ -63,7 +64,7 @@ export function jobRecord(
       footer: {
         left: name,
         center: "Page {page} of {pages}",
-        right: `Inputs ${provenance.fingerprint}`,
+        right: `Codes ${codesText(provenance.codes)}`,
       },
       area: `A1:${columnLetters(columns.length - 1)}${rows.rows.length}`,
     },

@@ -1,5 +1,5 @@
 import { columnLetters, isoDay } from "../cells";
-import { type BoxProof, type Job, provenanceOf, unitOf } from "../job";
+import { type BoxProof, codesText, type Job, provenanceOf, unitOf } from "../job";
 import { agreementFactor, percentDifferences } from "../spread";
 import { looks } from "./looks";
 import { sheetNameOf } from "./names";
@@ -46,7 +46,7 @@ export function proofRecord(job: Job, own: BoxProof): SheetPlan {
       footer: {
         left: settings.name,
         center: "Page {page} of {pages}",
-        right: `Inputs ${provenanceOf(job).fingerprint}`,
+        right: `Codes ${codesText(provenanceOf(job).codes)}`,
       },
       area: `A1:${columnLetters(columns.length - 1)}${printed}`,
     },

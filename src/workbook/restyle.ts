@@ -36,6 +36,41 @@ function usualSize(doc: XmlPart): number {
   return Number((font && doc.child(font, "sz")?.attributes.val) ?? 11);
 }
 
+/** The colours that a sheet has where none is set, and those of the theme that are black and white in every one met. */
+const [black, white] = ["000000", "FFFFFF"];
+const byTheme: Readonly<Record<string, string>> = { "0": white, "1": black };
+const byIndex: Readonly<Record<string, string>> = {
+  "8": black,
+  "9": white,
+  "64": black,
+  "65": white,
+};
+
+/** A colour so that equal ones are equal: six digits where they are known. */
+function colorName(color: Element | undefined, usual: string): string {
+  const { rgb, theme, tint, indexed } = color?.attributes ?? {};
+  if (rgb !== undefined) return rgbOf(color) ?? rgb;
+  if (theme !== undefined)
+    return Number(tint ?? 0) === 0
+      ? (byTheme[theme] ?? `theme ${theme}`)
+      : `theme ${theme} ${tint}`;
+  return indexed === undefined ? usual : (byIndex[indexed] ?? `indexed ${indexed}`);
+}
+
+/** Whether text of a cell format has the colour of its ground. */
+export function isInkOnGround(doc: XmlPart, style: number): boolean {
+  const xf = item(doc, "cellXfs", style);
+  if (xf === undefined) return false;
+  const font = item(doc, "fonts", Number(xf.attributes.fontId ?? 0));
+  const fill = item(doc, "fills", Number(xf.attributes.fillId ?? 0));
+  const pattern = fill && doc.child(fill, "patternFill");
+  const kind = pattern?.attributes.patternType ?? "none";
+  if (kind !== "none" && kind !== "solid") return false;
+  const ground =
+    kind === "none" ? white : colorName(doc.child(pattern as Element, "fgColor"), white);
+  return colorName(font && doc.child(font, "color"), black) === ground;
+}
+
 /** What a cell format looks like; without colours that need the theme. */
 export function readStyle(doc: XmlPart, style: number, numberFormat: string): StyleSpec {
   const spec: Mutable<StyleSpec> = {};

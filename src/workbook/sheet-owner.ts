@@ -12,6 +12,7 @@ export interface SheetOwner {
   read(): SheetData;
   tables(): readonly TableInfo[];
   formatCode(style: number): string;
+  isUnseen(style: number): boolean;
   /** Another sheet of the workbook. */
   sheet(name: string): Sheet | undefined;
   /** Gives the sheet a defined name of its own, or another formula; null removes it. */

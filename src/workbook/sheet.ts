@@ -60,11 +60,16 @@ export class PackageSheet implements Sheet {
   isHiddenCol(col: number): boolean {
     return this.data.hiddenCols.has(col);
   }
-  isText(row: number, col: number): boolean {
+  numberFormat(row: number, col: number): string {
+    return this.owner.formatCode(this.#styleAt(row, col));
+  }
+  isUnseen(row: number, col: number): boolean {
+    return this.owner.isUnseen(this.#styleAt(row, col));
+  }
+  #styleAt(row: number, col: number): number {
     const cells = this.data.rows.get(row);
     const place = cells?.find(col) ?? -1;
-    const style = place < 0 ? styleOfNewCell(this.data, row, col) : (cells?.styles[place] ?? 0);
-    return this.owner.formatCode(style) === "@";
+    return place < 0 ? styleOfNewCell(this.data, row, col) : (cells?.styles[place] ?? 0);
   }
   get merges(): readonly string[] {
     return this.data.merges;

@@ -6,7 +6,7 @@ import { differentialXml, readDifferential } from "./differential";
 import { builtInFormats, firstOwnFormat } from "./number-formats";
 import { addRel, openXml, setContentType } from "./opc";
 import type { Package } from "./package";
-import { readStyle, restyle } from "./restyle";
+import { isInkOnGround, readStyle, restyle } from "./restyle";
 import { escapeAttribute } from "./text";
 import { type Element, openingTag, type XmlPart } from "./tree";
 import type { StyleSpec } from "./types";
@@ -61,6 +61,7 @@ export class Styles {
   readonly #added = new Map<string, number>();
   /** Format codes already looked up, by cell format. */
   readonly #codes = new Map<number, string>();
+  readonly #unseen = new Map<number, boolean>();
 
   constructor(
     private readonly pkg: Package,
@@ -123,6 +124,17 @@ export class Styles {
     return index;
   }
 
+  /** Whether text of a cell format has the colour of its ground. */
+  isUnseen(style: number): boolean {
+    let isUnseen = this.#unseen.get(style);
+    if (isUnseen === undefined) {
+      const doc = this.#open();
+      isUnseen = doc !== null && isInkOnGround(doc, style);
+      this.#unseen.set(style, isUnseen);
+    }
+    return isUnseen;
+  }
+
   spec(style: number): StyleSpec {
     const doc = this.#open();
     return doc === null ? {} : readStyle(doc, style, this.formatCode(style));
@@ -163,6 +175,7 @@ export class Styles {
     this.pkg.set(this.part as string, doc.toBytes());
     this.#doc = undefined;
     this.#codes.clear();
+    this.#unseen.clear();
   }
 
   /** A workbook may come without a styles part. */

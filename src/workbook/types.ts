@@ -50,8 +50,10 @@ export interface Sheet {
   readonly hiddenCols: ReadonlySet<number>;
   isHiddenRow(row: number): boolean;
   isHiddenCol(col: number): boolean;
-  /** Whether a cell's number format is that of text, "@": what is typed there becomes a text. */
-  isText(row: number, col: number): boolean;
+  /** The code of a cell's number format: under "@" what is typed there becomes a text. */
+  numberFormat(row: number, col: number): string;
+  /** Whether a cell's text has the colour of its ground. Conditional formats are not looked at. */
+  isUnseen(row: number, col: number): boolean;
   readonly merges: readonly string[];
   /** Column widths in characters, for columns that state one. */
   readonly columnWidths: ReadonlyMap<number, number>;

@@ -240,6 +240,7 @@ export class Workbook {
           read: () => this.#parts.readSheet(rel.target, this.#book.date1904),
           tables: () => readTables(this.pkg, rel.target, name),
           formatCode: (style) => styles.formatCode(style),
+          isUnseen: (style) => styles.isUnseen(style),
           sheet: (other) => this.sheet(other),
           setOwnName: (own, formula) => this.setName(own, formula, name),
           edited: () => {

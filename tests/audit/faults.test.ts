@@ -70,7 +70,7 @@ describe("a workbook with a fault of every kind", () => {
     },
     {
       hiddenRow: (row) => row === 16,
-      isTextFormat: (row, col) => row === 19 && col === 7,
+      numberFormat: (row, col) => (row === 19 && col === 7 ? "@" : "General"),
     },
   );
   const totals = grid("Totals", [["Total of the products", by("SUM(Data!D2:D25)")]]);

@@ -74,7 +74,7 @@ describe("accepting a finding", () => {
     const here = await recheck();
     const saved = checkJob(toJobFile(Workbook.open(host.save())), today);
     expect(saved.findings.filter((one) => !isOpen(one))).toMatchObject([{ cell: "P57" }]);
-    expect(provenanceOf(saved.job).fingerprint).toBe(provenanceOf(here.job).fingerprint);
+    expect(provenanceOf(saved.job).codes).toEqual(provenanceOf(here.job).codes);
   });
 
   it("shows apart on the sheet of findings, with what the results rest on", async () => {
@@ -88,7 +88,7 @@ describe("accepting a finding", () => {
     expect(host.value("Findings", last - 1, 7)).toBe("Accepted by QT: seen on site");
     const beside = cellsOf(host, "Findings", "J1:K80");
     expect(beside).toContainEqual(["accepted", 1]);
-    expect(beside).toContainEqual(["Fingerprint of the inputs", provenance.fingerprint]);
+    expect(beside).toContainEqual(["Code of the inputs", provenance.codes.inputs]);
     expect(beside).toContainEqual(["Version of the functions", provenance.version]);
     // The sheet itself is none of the job's.
     expect((await recheck()).findings).toEqual(findings);
@@ -161,8 +161,8 @@ describe("a sheet as it looks", () => {
     expect(lines(odd?.hiddenRow, 12)).toEqual([3, 4, 8]);
     expect(lines(odd?.hiddenCol, 3)).toEqual([0]);
     expect([lines(plain?.hiddenRow, 12), lines(plain?.hiddenCol, 3)]).toEqual([[], []]);
-    expect(odd?.isTextFormat?.(5, 1)).toBe(true);
-    expect(odd?.isTextFormat?.(5, 2)).toBe(false);
+    expect(odd?.numberFormat?.(5, 1)).toBe("@");
+    expect(odd?.numberFormat?.(5, 2)).toBe("General");
   });
 
   it("is read without its hidden lines where Excel will not list them", async () => {

@@ -22,8 +22,8 @@ function job(change: Change = {}, headings: readonly string[] = fanHeadings) {
   return readJob(jobFile(settings, boxes, dwellings, fans));
 }
 
-const fingerprint = (change?: Change, headings?: readonly string[]) =>
-  provenanceOf(job(change, headings)).fingerprint;
+const codes = (change?: Change, headings?: readonly string[]) =>
+  provenanceOf(job(change, headings)).codes;
 
 describe("what a job rests on", () => {
   it("names version, edition, clauses, constants, window, judging and rows", () => {
@@ -57,22 +57,42 @@ describe("what a job rests on", () => {
   });
 });
 
-describe("the fingerprint of the inputs", () => {
-  it("is sixteen hex digits, the same for the same job", () => {
-    expect(fingerprint()).toMatch(/^[0-9a-f]{16}$/);
-    expect(fingerprint()).toBe(fingerprint());
+describe("the three codes of a job", () => {
+  const { inputs, formulas, settings: stated } = codes();
+
+  it("have eight hex digits each, the same for the same job", () => {
+    for (const code of [inputs, formulas, stated]) expect(code).toMatch(/^[0-9a-f]{8}$/);
+    expect(codes()).toEqual({ inputs, formulas, settings: stated });
   });
 
-  it("changes with a typed cell, and not with what is computed", () => {
-    const computed = (value: number) => fingerprint({ "Flow (cfm)": { formula: "H2*I2", value } });
-    expect(computed(54)).toBe(computed(55));
-    expect(fingerprint({ "Box pressure (Pa)": 4.6 })).not.toBe(fingerprint());
-    expect(fingerprint({ Fan: "1" })).not.toBe(fingerprint({ Fan: 1 }));
+  it("tell by which of them changes whether it was a typed cell, a formula or a setting", () => {
+    expect(codes({ "Box pressure (Pa)": 4.6 })).toMatchObject({ formulas, settings: stated });
+    expect(codes({ "Box pressure (Pa)": 4.6 }).inputs).not.toBe(inputs);
+    expect(codes({ Fan: "1" }).inputs).not.toBe(codes({ Fan: 1 }).inputs);
+    const computed = (formula: string, value: number) =>
+      codes({ "Flow (cfm)": { formula, value } });
+    expect(computed("H2*I2", 54)).toEqual(computed("H2*I2", 55));
+    const [a, b] = [computed("H2*I2", 54), computed("H2*J2", 54)];
+    expect([a.inputs, a.settings]).toEqual([b.inputs, b.settings]);
+    expect(a.formulas).not.toBe(b.formulas);
+    const other = provenanceOf(
+      readJob(
+        jobFile(
+          grid("Job", [
+            ["Setting", "Value"],
+            ["Edition", "62.2-2016"],
+          ]),
+          boxes,
+          dwellings,
+        ),
+      ),
+    ).codes;
+    expect(other.settings).not.toBe(stated);
   });
 
-  it("does not hang on the order of the columns or on columns that are no field", () => {
+  it("do not change with a row that is moved, columns in another order, or columns that are no field", () => {
     const turned = [...fanHeadings].reverse();
-    expect(fingerprint({}, turned)).toBe(fingerprint());
-    expect(fingerprint({ "Crew notes": "x" }, [...fanHeadings, "Crew notes"])).toBe(fingerprint());
+    expect(codes({}, turned).inputs).toBe(inputs);
+    expect(codes({ "Crew notes": "x" }, [...fanHeadings, "Crew notes"])).toEqual(codes());
   });
 });

@@ -197,7 +197,7 @@ describe("the changes since an older file", () => {
 });
 
 describe("what a check rests on", () => {
-  it("names version, edition, rules with their marks, constants, window and fingerprint", () => {
+  it("names version, edition, rules with their marks, constants, window and codes", () => {
     const { job } = check(fileOf(...sheets(2)));
     const lines = provenanceView(provenanceOf(job));
     const line = (name: string) => lines.find((entry) => entry.name === name);
@@ -210,7 +210,9 @@ describe("what a check rests on", () => {
       note: "common practice of the trade",
     });
     expect(line("Window of pressures")?.value).toBe("1 to 8 Pa");
-    expect(line("Fingerprint of what was typed")?.value).toMatch(/^[0-9a-f]{16}$/);
+    expect(line("Codes of inputs, formulas, settings")?.value).toMatch(
+      /^[0-9a-f]{8}( [0-9a-f]{8}){2}$/,
+    );
   });
 });
 

@@ -71,8 +71,8 @@ describe("The record of a job", () => {
       /pressure above the window \| result \| 1.00 \| Fans I4/,
     );
     expect(findings).toMatch(/dwelling with no fan \| missing \| 1.00 \| Dwellings A4/);
-    expect(text).toMatch(/Inputs \| \d+ rows, fingerprint [0-9a-f]{16}/);
-    expect(plan.page.footer.right).toMatch(/^Inputs [0-9a-f]{16}$/);
+    expect(text).toMatch(/Codes \| [0-9a-f]{8} [0-9a-f]{8} [0-9a-f]{8}\. The first code changes/);
+    expect(plan.page.footer.right).toMatch(/^Codes( [0-9a-f]{8}){3}$/);
   });
 
   it("defers to the authority and to licensed practice", () => {

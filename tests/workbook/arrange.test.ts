@@ -277,7 +277,7 @@ describe("Cells formatted as text", () => {
       { "xl/styles.xml": styles },
       ["styles.xml"],
     );
-    expect([sheet.isText(0, 0), sheet.isText(0, 1)]).toEqual([true, false]);
-    expect([sheet.isText(1, 5), sheet.isText(2, 0)]).toEqual([true, false]);
+    expect([sheet.numberFormat(0, 0), sheet.numberFormat(0, 1)]).toEqual(["@", "General"]);
+    expect([sheet.numberFormat(1, 5), sheet.numberFormat(2, 0)]).toEqual(["@", "General"]);
   });
 });

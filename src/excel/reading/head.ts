@@ -1,7 +1,7 @@
 import { rectanglesIn } from "../../cells";
 import type { Book } from "../run";
 import { extentOf } from "./extent";
-import { HiddenLines, textFormats } from "./looks";
+import { HiddenLines, numberFormats } from "./looks";
 import type { SheetFacts } from "./notes";
 import { bytesOfRow, type Piece, type SheetPlan } from "./pieces";
 import { SheetCells } from "./sheet-cells";
@@ -112,14 +112,15 @@ function toHead({ proxy, used, merged, head }: Asked, rows: number): SheetHead {
     tooFar,
   };
   const cells = new SheetCells(proxy.name, bottom + 1, right + 1);
+  cells.hiddenSheet = hiddenAs[proxy.visibility];
   cells.merges = rectanglesIn(facts.merged ?? "") ?? [];
   const plan: SheetPlan = { proxy, cells, rowBytes: 40 * (right + 1) };
   if (isEmpty) return { plan, used, facts, usedRows: 0, pieces: [] };
   if (!head.isNullObject) {
     cells.put({ top: head.rowIndex, left: head.columnIndex }, head);
     if (right < headCols) plan.rowBytes = bytesOfRow(head);
-    const isText = textFormats(head.rowIndex, head.columnIndex, head.numberFormat);
-    cells.looks = { ...cells.looks, isText };
+    const format = numberFormats(head.rowIndex, head.columnIndex, head.numberFormat);
+    cells.looks = { ...cells.looks, format };
   }
   const pieces: Piece[] = [];
   if (right >= headCols && used.rowIndex < rows)
@@ -140,6 +141,11 @@ function toHead({ proxy, used, merged, head }: Asked, rows: number): SheetHead {
     });
   return { plan, used, facts, usedRows: used.rowCount, pieces };
 }
+
+const hiddenAs: Readonly<Record<string, "hidden" | "veryHidden">> = {
+  Hidden: "hidden",
+  VeryHidden: "veryHidden",
+};
 
 function mergedIn(used: Excel.Range, merged: Excel.RangeAreas | undefined): string | null {
   if (merged === undefined) return null;

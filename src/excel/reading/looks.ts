@@ -3,14 +3,14 @@ import { type Rectangle, rectanglesIn } from "../../cells";
 export interface SheetLooks {
   readonly hiddenRows: ReadonlySet<number>;
   readonly hiddenCols: ReadonlySet<number>;
-  /** Formatted as text, in the rows whose formats were read. */
-  isText(row: number, col: number): boolean;
+  /** The code of a number format, where formats were read. */
+  format(row: number, col: number): string | undefined;
 }
 
 export const plainLooks: SheetLooks = {
   hiddenRows: new Set(),
   hiddenCols: new Set(),
-  isText: () => false,
+  format: () => undefined,
 };
 
 /** A used range of which some lines may be hidden. */
@@ -87,26 +87,20 @@ function lines(first: number, count: number): Set<number> {
   return new Set(Array.from({ length: count }, (_, i) => first + i));
 }
 
-/** The number formats of a sheet's first rows, and whether a column is text throughout them. */
-export function textFormats(
+/** The number formats of a sheet's first rows; below them that which a column has throughout those. */
+export function numberFormats(
   top: number,
   left: number,
-  formats: readonly (readonly unknown[])[],
-): (row: number, col: number) => boolean {
-  const cells = new Set<string>();
-  const width = formats[0]?.length ?? 0;
-  const whole = new Set<number>();
-  for (let c = 0; c < width; c++) {
-    // The first row read is as a rule a heading of another format.
-    const below = formats.slice(1);
-    if (below.length > 1 && below.every((line) => line[c] === textFormat)) whole.add(left + c);
-    formats.forEach((line, r) => {
-      if (line[c] === textFormat) cells.add(`${top + r} ${left + c}`);
-    });
-  }
-  const end = top + formats.length;
-  if (cells.size === 0) return () => false;
-  return (row, col) => (row < end ? cells.has(`${row} ${col}`) : whole.has(col));
+  formats: readonly (readonly string[])[],
+): (row: number, col: number) => string | undefined {
+  // The first row read is as a rule a heading of another format.
+  const below = formats.slice(1);
+  const whole = (formats[0] ?? []).map((_, c) => {
+    const code = below[0]?.[c];
+    return below.length > 1 && below.every((line) => line[c] === code) ? code : undefined;
+  });
+  return (row, col) => {
+    const line = formats[row - top];
+    return line ? line[col - left] : row > top ? whole[col - left] : undefined;
+  };
 }
-
-const textFormat = "@";

@@ -22,6 +22,7 @@ export class SheetCells implements Grid {
   private readonly rows: (Row | undefined)[] = [];
   looks: SheetLooks = plainLooks;
   merges: readonly Rectangle[] = [];
+  hiddenSheet: Grid["hiddenSheet"];
 
   constructor(
     readonly name: string,
@@ -33,7 +34,8 @@ export class SheetCells implements Grid {
 
   readonly hiddenCol = (col: number): boolean => this.looks.hiddenCols.has(col);
 
-  readonly isTextFormat = (row: number, col: number): boolean => this.looks.isText(row, col);
+  readonly numberFormat = (row: number, col: number): string | undefined =>
+    this.looks.format(row, col);
 
   value(row: number, col: number): CellValue {
     return this.rows[row]?.values[col] ?? null;

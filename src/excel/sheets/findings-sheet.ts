@@ -1,5 +1,6 @@
 import { quotedSheet, shown, significant } from "../../cells";
 import {
+  codeKinds,
   type Finding,
   findingKinds,
   isOpen,
@@ -116,7 +117,7 @@ function provenanceRows(provenance: Provenance): Written[][] {
     [`Window ${shown(window.low)} to ${shown(window.high)} Pa`, window.mark],
     ["Judged by", provenance.judging],
     ["Rows", provenance.rows],
-    ["Fingerprint of the inputs", asText(provenance.fingerprint)],
+    ...codeKinds.map((kind) => [`Code of the ${kind}`, asText(provenance.codes[kind])]),
   ];
 }
 

@@ -34,7 +34,13 @@ import { checkSettings } from "./settings";
 import { checkSmallHoles } from "./small-holes";
 import { checkStaleValues } from "./stale-values";
 import { checkTwoOpenings } from "./two-openings";
-import { checkReadingsCopied, checkWideWindow } from "./unseen";
+import {
+  checkFansAgain,
+  checkFlowsAlike,
+  checkOldRecords,
+  checkReadingsCopied,
+  checkWideWindow,
+} from "./unseen";
 import { checkWhoAndWhen } from "./who-and-when";
 import { checkWholeHouse } from "./whole-house";
 
@@ -76,6 +82,9 @@ export const checks: readonly Check[] = [
   checkConditions,
   checkWideWindow,
   checkReadingsCopied,
+  checkFansAgain,
+  checkFlowsAlike,
+  checkOldRecords,
   checkWhoAndWhen,
   checkFirmOpenings,
   checkFirmRates,

@@ -7,6 +7,7 @@ import { effective } from "./effective";
 import { FanRows } from "./fan-rows";
 import { choicesOf, FirmSheets, isOwnForm, withoutFans, withoutOwnSheets } from "./firm";
 import { InstrumentList } from "./instrument-list";
+import { type SecondSheet, secondSheets } from "./second-sheets";
 import { readSettings, type Settings } from "./settings";
 import { Table } from "./table";
 
@@ -21,6 +22,8 @@ export interface Job {
   readonly fans: FanRows | undefined;
   /** A firm's own sheets, as they were read; undefined where the sheets of fans are ours. */
   readonly firm: FirmSheets | undefined;
+  /** Sheets that list the fans of an earlier one again; ours are left out. */
+  readonly second: readonly SecondSheet[];
   /** Why the workbook holds no fans, in one line; "" where it holds some. */
   readonly noFans: string;
 }
@@ -35,14 +38,20 @@ export function readJob(file: JobFile): Job {
   const fit = isOurs ? found : withoutFans(found, firm);
   const stated = firm ? firm.settings(readSettings(file, fit)) : readSettings(file, fit);
   const tables: Partial<Record<SheetKind, Table>> = {};
+  let second: readonly SecondSheet[] = [];
   for (const layout of layouts) {
-    const blocks = (fit.sheets[layout.kind] ?? []).flatMap((sheetFit) => {
+    const all = (fit.sheets[layout.kind] ?? []).flatMap((sheetFit) => {
       const grid = file.sheets.find((sheet) => sheet.name === sheetFit.sheet);
       return grid ? [rowBlock(grid, sheetFit, layout)] : [];
     });
+    if (layout.kind === "fans") second = secondSheets(all);
+    const blocks = all.filter((block) => second.every((each) => each.block !== block));
     if (blocks.length > 0) tables[layout.kind] = new Table(blocks, layout, stated.system);
   }
-  if (firm) tables.fans = firm.table();
+  if (firm) {
+    tables.fans = firm.table();
+    second = secondSheets(tables.fans.blocks);
+  }
   const settings = effective(stated, tables, fit);
   const boxes = tables.boxes && new BoxList(tables.boxes, stated);
   const instruments = tables.instruments && new InstrumentList(tables.instruments);
@@ -51,5 +60,5 @@ export function readJob(file: JobFile): Job {
   const noFans = tables.fans
     ? ""
     : (reading?.because ?? "no sheet with a row a fan was recognised");
-  return { file, fit, settings, tables, boxes, instruments, fans, firm, noFans };
+  return { file, fit, settings, tables, boxes, instruments, fans, firm, second, noFans };
 }

@@ -1,5 +1,5 @@
 import { significant } from "../../cells";
-import type { Provenance } from "../../job";
+import { codesExplained, codesText, type Provenance } from "../../job";
 import { count } from "./announce";
 import { markWords } from "./marks";
 
@@ -13,7 +13,7 @@ export interface ProvenanceLine {
 
 /** What the results rest on, line by line. */
 export function provenanceView(provenance: Provenance): ProvenanceLine[] {
-  const { version, edition, clauses, constants, window, judging, rows, fingerprint } = provenance;
+  const { version, edition, clauses, constants, window, judging, rows, codes } = provenance;
   const markOf = (mark: (typeof window)["mark"]) =>
     mark === "stated" ? "stated in the job" : markWords[mark];
   return [
@@ -41,9 +41,9 @@ export function provenanceView(provenance: Provenance): ProvenanceLine[] {
     { name: "Judged by", value: judging, note: "" },
     { name: "Rows", value: String(rows), note: "" },
     {
-      name: "Fingerprint of what was typed",
-      value: fingerprint,
-      note: "The same job gives the same digits in every program.",
+      name: "Codes of inputs, formulas, settings",
+      value: codesText(codes),
+      note: codesExplained,
     },
   ];
 }

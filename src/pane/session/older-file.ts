@@ -51,6 +51,6 @@ function toGrid(sheet: Sheet): Grid {
     },
     hiddenRow: (row) => sheet.isHiddenRow(row),
     hiddenCol: (col) => sheet.isHiddenCol(col),
-    isTextFormat: (row, col) => sheet.isText(row, col),
+    numberFormat: (row, col) => sheet.numberFormat(row, col),
   };
 }

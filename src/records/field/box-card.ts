@@ -3,6 +3,7 @@ import { columnLetters, isoDay } from "../../cells";
 import { flowFromPressure, pressureFromFlow } from "../../formulas";
 import {
   boxProofs,
+  codesText,
   constantInUse,
   expectedOpening,
   type Job,
@@ -76,7 +77,7 @@ export function boxCard(job: Job, box: string): SheetPlan | { readonly problem: 
       landscape: false,
       onePage: true,
       titleRows: 0,
-      footer: { left: settings.name, right: `Inputs ${provenanceOf(job).fingerprint}` },
+      footer: { left: settings.name, right: `Codes ${codesText(provenanceOf(job).codes)}` },
       area: `A1:${columnLetters(columns.length - 1)}${rows.rows.length}`,
     },
   };

@@ -1,5 +1,5 @@
 import { columnLetters } from "../../cells";
-import { type Job, plainName, provenanceOf, unitOf } from "../../job";
+import { codesText, type Job, plainName, provenanceOf, unitOf } from "../../job";
 import { looks } from "../looks";
 import { sheetNameOf } from "../names";
 import type { Look, SheetPlan } from "../plan";
@@ -75,7 +75,7 @@ export function readingForm(job: Job): SheetPlan {
       footer: {
         left: settings.name,
         center: "Page {page} of {pages}",
-        right: `Inputs ${provenanceOf(job).fingerprint}`,
+        right: `Codes ${codesText(provenanceOf(job).codes)}`,
       },
       area: `A1:${columnLetters(columns.length - 1)}${rows.rows.length}`,
     },

@@ -1,4 +1,4 @@
-import type { Provenance } from "../../job";
+import { codesExplained, codesText, type Provenance } from "../../job";
 import { cautions } from "../cautions";
 import { looks } from "../looks";
 import type { PlanRows } from "../plan-rows";
@@ -6,7 +6,7 @@ import { counted, figure } from "../words";
 
 /** What the results rest on. */
 export function addProvenance(rows: PlanRows, provenance: Provenance): void {
-  const { version, edition, constants, window, judging, fingerprint } = provenance;
+  const { version, edition, constants, window, judging, codes } = provenance;
   rows.section("What this rests on");
   const factors = constants.map(({ value, fans, mark }) => {
     return `${figure(value, 4)} (${counted(fans, "fan")}, ${mark})`;
@@ -19,10 +19,8 @@ export function addProvenance(rows: PlanRows, provenance: Provenance): void {
     `${figure(window.low)} to ${figure(window.high)} Pa (${window.mark})`,
   );
   rows.fact("Judging", judging);
-  rows.fact(
-    "Inputs",
-    `${provenance.rows} rows, fingerprint ${fingerprint}: the same job gives the same digits`,
-  );
+  rows.fact("Rows", `${provenance.rows}`);
+  rows.fact("Codes", `${codesText(codes)}. ${codesExplained}`);
 }
 
 /** What the record does not say. */

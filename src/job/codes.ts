@@ -1,0 +1,112 @@
+import { sha256 } from "@noble/hashes/sha2.js";
+import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
+import { isBlankCell, isCellError } from "../cells";
+import { jobSettings, layouts } from "./columns";
+import type { Job } from "./read";
+
+/**
+ * Three codes of eight hex digits each that stand for a job: the same job gives the same ones in every
+ * host, and the one that differs tells what was changed.
+ */
+export interface JobCodes {
+  /** Of what was typed, field by field. */
+  readonly inputs: string;
+  /** Of the formulas and of the number formats of their columns. */
+  readonly formulas: string;
+  /** Of the settings, edition and window among them. */
+  readonly settings: string;
+}
+
+export const codeKinds = ["inputs", "formulas", "settings"] as const;
+
+/** How the codes are explained wherever they are shown. */
+export const codesExplained =
+  "The first code changes with what was typed, the second with a formula or a number format, the third with a setting. The same job gives the same three in every program.";
+
+/** "1a2b3c4d 5e6f7a8b 9c0d1e2f", in the order of the explanation. */
+export function codesText(codes: JobCodes): string {
+  return codeKinds.map((kind) => codes[kind]).join(" ");
+}
+
+/** By field and not by place: where columns stand, and what is computed, is left out. */
+export function codesOf(job: Job): JobCodes {
+  const [inputs, formulas] = [new Code(), new Code()];
+  for (const layout of layouts) {
+    const table = job.tables[layout.kind];
+    if (!table) continue;
+    const keys = layout.fields.map(({ key }) => key).filter((key) => table.has(key));
+    const head = `${layout.kind}\u001f${keys.join("\u001f")}`;
+    inputs.add(head);
+    formulas.add(head);
+    for (const key of keys) {
+      const { grid, row, col } = table.placeOrHome(key, 0);
+      formulas.add(grid.numberFormat?.(row, col) ?? "");
+    }
+    for (let i = 0; i < table.length; i++) {
+      let [typed, computed] = ["", ""];
+      for (const key of keys) {
+        const formula = table.formula(key, i);
+        typed += formula === null ? `${inputOf(table.raw(key, i))}\u001f` : "\u001f";
+        computed += formula === null ? "\u001f" : `${ofRow(formula, table.home(i).row)}\u001f`;
+      }
+      inputs.add(typed);
+      formulas.add(computed);
+    }
+  }
+  return { inputs: inputs.text(), formulas: formulas.text(), settings: settingsOf(job) };
+}
+
+function settingsOf(job: Job): string {
+  const code = new Code();
+  for (const { key } of jobSettings) {
+    const at = job.fit.settings.get(key);
+    const grid = at && job.file.sheets.find(({ name }) => name === at.sheet);
+    if (!at || !grid) continue;
+    const formula = grid.formula(at.row, at.col);
+    code.add(`${key}\u001f${formula ?? ""}\u001f${inputOf(grid.value(at.row, at.col))}`);
+  }
+  const { edition, low, high, constant } = job.settings;
+  code.add([edition?.id ?? "", low, high, constant].join("\u001f"));
+  return code.text();
+}
+
+/** Prefixes that a file writes and a spreadsheet does not show. */
+const prefixes = /(\[\d+\]!)?_xldudf_(FANROW)_|_xlfn\.(_xlws\.)?/g;
+
+/** A formula with the number of its own row left out: a row moved is no formula changed. */
+function ofRow(formula: string, row: number): string {
+  const typed = formula.replace(prefixes, (_, _book, own) => (own ? `${own}.` : ""));
+  return typed.replace(/(?<![\w.$])(\$?[A-Z]{1,3})(\d+)\b/g, (ref, col, digits) =>
+    Number(digits) === row + 1 ? col : ref,
+  );
+}
+
+/** Lines that go into the hash at once. */
+const linesAtOnce = 500;
+
+class Code {
+  private readonly hash = sha256.create();
+  private lines: string[] = [];
+
+  add(line: string): void {
+    this.lines.push(line);
+    if (this.lines.length >= linesAtOnce) this.flush();
+  }
+
+  text(): string {
+    this.flush();
+    return bytesToHex(this.hash.digest()).slice(0, 8);
+  }
+
+  private flush(): void {
+    if (this.lines.length > 0) this.hash.update(utf8ToBytes(`${this.lines.join("\n")}\n`));
+    this.lines = [];
+  }
+}
+
+/** A typed value, to its last digit. */
+function inputOf(value: Parameters<typeof isBlankCell>[0]): string {
+  if (isBlankCell(value)) return "";
+  if (isCellError(value)) return value.error;
+  return typeof value === "string" ? `"${value.replaceAll("\r\n", "\n")}` : String(value);
+}
