@@ -28,22 +28,28 @@ export interface OpenedFile {
   readonly today: number;
 }
 
+/** What a file is read with: the day, and a firm's answers where it gave some. */
+export interface Look {
+  readonly today: Date;
+  readonly answers?: JobFile["answers"];
+}
+
 /** Opens one file for a check; rejects with a FileError or a WorkbookError. */
-export async function openFile(file: string, today: Date): Promise<OpenedFile> {
+export async function openFile(file: string, { today, answers }: Look): Promise<OpenedFile> {
   const bytes = await readWorkbookBytes(file);
   // A job of 100,000 rows: a heap that grows in small steps takes 40 % less memory and a third more time.
   if (bytes.length > largeFile) setFlagsFromString("--heap-growing-percent=20");
   const workbook = Workbook.open(bytes, {}, zip);
   return {
-    job: toJobFile(workbook),
+    job: { ...toJobFile(workbook), ...(answers && { answers }) },
     today: serialOf(today) - offsetOf(workbook.date1904),
   };
 }
 
 /** Checks one file. A file that cannot be read is told of, never thrown. */
-export async function checkFile(file: string, today: Date): Promise<FileCheck> {
+export async function checkFile(file: string, look: Look): Promise<FileCheck> {
   try {
-    const opened = await openFile(file, today);
+    const opened = await openFile(file, look);
     return { file, check: checkJob(opened.job, opened.today, auditFormulas) };
   } catch (error) {
     return { file, unreadable: unreadableBy(error) ?? faultIn(error) };

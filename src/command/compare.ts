@@ -2,7 +2,7 @@ import Table from "cli-table3";
 import { auditFormulas } from "../audit";
 import { serialOf, visible, visibleIn, visibleJson } from "../cells";
 import { type Change, codeKinds, compareJobs, type JobCodes, provenanceOf, readJob } from "../job";
-import { openFile, unreadableBy } from "./check-file";
+import { type Look, openFile, unreadableBy } from "./check-file";
 import type { Format } from "./options";
 import { csvLines } from "./reports/csv";
 
@@ -11,21 +11,20 @@ export type Compared =
   | { readonly report: string; readonly changes: number }
   | { readonly complaint: string };
 
-interface Look {
+interface Wide extends Look {
   readonly width: number;
-  readonly today: Date;
 }
 
 /** Compares two states of a job. */
 export async function compareFiles(
   [before, after]: readonly [before: string, after: string],
   format: Format,
-  look: Look,
+  look: Wide,
 ): Promise<Compared> {
   const jobs = [];
   for (const file of [before, after])
     try {
-      jobs.push((await openFile(file, look.today)).job);
+      jobs.push((await openFile(file, look)).job);
     } catch (error) {
       const why = unreadableBy(error);
       if (why === undefined) throw error;

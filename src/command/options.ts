@@ -12,6 +12,8 @@ export interface Options {
   readonly out: string | undefined;
   /** Tell only how each file was read. */
   readonly fit: boolean;
+  /** A firm's answers on how to read its workbooks. */
+  readonly firm: string | undefined;
   /** Findings do not make the command fail. */
   readonly reportOnly: boolean;
   /** Sheets to print that a check also writes: each kind, and where to. */
@@ -44,6 +46,7 @@ export const usage = `Checks job workbooks of flow-box readings.
   --papers FILE   write the card of each box and a form for the readings, to take along
   --replace       the file to write may be there already; without it nothing is written over
   --fit           tell only how each file was read: which cells were taken for what, and why
+  --firm FILE     read each file with the answers that a firm saved from the pane's Fit screen
   --report-only   exit 0 also when something was found
   --compare       tell instead what changed from the first of two files to the second
   --plain FILE    write instead a copy with native formulas in place of ours to FILE
@@ -122,6 +125,7 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
     format: chosen[0] ?? "table",
     out: values.out,
     fit: values.fit === true,
+    firm: values.firm,
     reportOnly: values["report-only"] === true || values.fit === true,
     prints,
     trace: values.trace,
@@ -155,6 +159,7 @@ function parse(args: readonly string[]) {
       html: { type: "boolean" },
       out: { type: "string" },
       fit: { type: "boolean" },
+      firm: { type: "string" },
       "report-only": { type: "boolean" },
       record: { type: "string" },
       papers: { type: "string" },

@@ -1,11 +1,12 @@
-import { visible } from "../cells";
-import { isFault, isOpen } from "../job";
+import { InputError, visible } from "../cells";
+import { isFault, isOpen, readFirmFile } from "../job";
 import { bringFile } from "./bring";
-import { checkFile, type FileCheck } from "./check-file";
+import { checkFile, type FileCheck, type Look } from "./check-file";
 import { compareFiles } from "./compare";
 import { writeCopy } from "./copy";
 import { type Options, readOptions, usage } from "./options";
 import { findPlace, type Guard, isSameTarget, SafeFile, WriteError } from "./output";
+import { FileError, readFileBytes } from "./read-file";
 import { Print } from "./record";
 import { csvReport } from "./reports/csv";
 import { fitReport } from "./reports/fit";
@@ -42,19 +43,23 @@ export async function run(args: readonly string[], around: Surroundings): Promis
 }
 
 async function act(options: Options, around: Surroundings): Promise<number> {
-  const sources = [...options.files, ...(options.bring ? [options.bring.copy] : [])];
+  const further = [options.bring?.copy, options.firm].filter((file) => file !== undefined);
+  const sources = [...options.files, ...further];
   const guard = { sources, replace: options.replace };
   await refuseTargets(options, guard);
   const [first = "", second = ""] = options.files;
+  const firm = options.firm === undefined ? {} : await readFirm(options.firm);
+  if ("complaint" in firm) return complain(firm.complaint, around);
+  const look = { ...around, ...firm };
   if (options.trace !== undefined) {
-    const traced = await traceCell(options.trace, first, options.format);
+    const traced = await traceCell(options.trace, first, options.format, look);
     if ("complaint" in traced) return complain(traced.complaint, around);
     await print(traced.report, options, guard, around);
     return 0;
   }
   if (options.under !== undefined) {
     const { under, format } = options;
-    const told = await tellUnder(under, first, format === "json", around.today);
+    const told = await tellUnder(under, first, format === "json", look);
     if ("complaint" in told) return complain(told.complaint, around);
     await print(told.report, options, guard, around);
     return 0;
@@ -72,16 +77,20 @@ async function act(options: Options, around: Surroundings): Promise<number> {
     return brought.open > 0 && !options.reportOnly ? 1 : 0;
   }
   if (options.compare) {
-    const compared = await compareFiles([first, second], options.format, around);
+    const compared = await compareFiles([first, second], options.format, look);
     if ("complaint" in compared) return complain(compared.complaint, around);
     await print(compared.report, options, guard, around);
     return compared.changes > 0 && !options.reportOnly ? 1 : 0;
   }
-  return checkAll(options, guard, around);
+  return checkAll(options, guard, look);
 }
 
 /** Checks file by file, and holds no more than one at a time. */
-async function checkAll(options: Options, guard: Guard, around: Surroundings): Promise<number> {
+async function checkAll(
+  options: Options,
+  guard: Guard,
+  around: Surroundings & Look,
+): Promise<number> {
   const { files } = options;
   const report = {
     table: () => (options.fit ? fitReport() : tableReport(around)),
@@ -117,13 +126,23 @@ async function checkAll(options: Options, guard: Guard, around: Surroundings): P
   return tally.fans === 0 ? 4 : 0;
 }
 
-async function checkNext(file: string, place: string, files: number, around: Surroundings) {
+async function checkNext(file: string, place: string, files: number, around: Surroundings & Look) {
   const shows = around.isTerminal && files > 1;
   if (shows) around.note(`\r\u001b[K${place}  ${visible(file)}`);
-  const result: FileCheck = await checkFile(file, around.today);
+  const result: FileCheck = await checkFile(file, around);
   if (shows) around.note("\r\u001b[K");
   if ("unreadable" in result) complain(`${file}: ${result.unreadable}`, around);
   return result;
+}
+
+/** The answers of a firm's file, or one line that says why there are none. */
+async function readFirm(file: string): Promise<Pick<Look, "answers"> | { complaint: string }> {
+  try {
+    return { answers: readFirmFile(new TextDecoder().decode(await readFileBytes(file))) };
+  } catch (error) {
+    if (!(error instanceof FileError || error instanceof InputError)) throw error;
+    return { complaint: `${file}: ${error.message}` };
+  }
 }
 
 /** Says before any work what could not be written after it. */

@@ -1,18 +1,23 @@
 import { visible, visibleJson } from "../cells";
 import { cellNamed, lines, TraceError, traceBack } from "../trace";
-import { openFile, unreadableBy } from "./check-file";
+import { type Look, openFile, unreadableBy } from "./check-file";
 import type { Format } from "./options";
 
 /** A traced cell as a report, or one line that says why there is none. */
 export type Traced = { readonly report: string } | { readonly complaint: string };
 
 /** Traces a cell of a file, back to the typed values. */
-export async function traceCell(cell: string, file: string, format: Format): Promise<Traced> {
+export async function traceCell(
+  cell: string,
+  file: string,
+  format: Format,
+  look: Look,
+): Promise<Traced> {
   const place = cellNamed(cell);
   if (!place)
     return { complaint: `"${cell}" names no cell: write the sheet and the cell, such as Fans!P3` };
   try {
-    const { job } = await openFile(file, new Date());
+    const { job } = await openFile(file, look);
     const steps = traceBack(job, place.sheet, place.row, place.col);
     const report =
       format === "json"

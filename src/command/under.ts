@@ -1,18 +1,18 @@
 import { InputError, shown, visible, visibleJson } from "../cells";
 import { findEdition } from "../editions";
 import { type RateUnder, readJob, underEdition, unitOf } from "../job";
-import { openFile, unreadableBy } from "./check-file";
+import { type Look, openFile, unreadableBy } from "./check-file";
 
 /** What another edition would change in a job: a report, or one line that says why there is none. */
 export async function tellUnder(
   named: string,
   file: string,
   isJson: boolean,
-  today: Date,
+  look: Look,
 ): Promise<{ readonly report: string } | { readonly complaint: string }> {
   try {
     const other = findEdition(named);
-    const job = readJob((await openFile(file, today)).job);
+    const job = readJob((await openFile(file, look)).job);
     const rows = underEdition(job, other);
     const under = { file, edition: job.settings.edition?.id ?? "", other: other.id };
     if (isJson)

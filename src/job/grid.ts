@@ -1,5 +1,6 @@
 import type { CellValue, Place } from "../cells";
-import type { Choice, ReadGrid, ReadWorkbook, WorkbookReading } from "../reading";
+import type { Answers, ReadGrid, ReadWorkbook, WorkbookReading } from "../reading";
+import type { FitChoice } from "./fit";
 
 /** One sheet as the job reads it. Rows and columns count from 0. */
 export interface Grid extends ReadGrid {
@@ -38,7 +39,9 @@ export interface JobFile extends ReadWorkbook {
   /** Left out where nothing is worked out again, as in the older of two states. */
   readonly calculator?: Calculator;
   /** Recognises sheets that a firm laid out itself; left out where only our own form is read. */
-  readonly recognise?: (file: ReadWorkbook, choices: readonly Choice[]) => WorkbookReading;
+  readonly recognise?: (file: ReadWorkbook, answers: Answers) => WorkbookReading;
+  /** A firm's answers on how to read its workbooks; those that the workbook keeps go before them. */
+  readonly answers?: readonly FitChoice[];
 }
 
 export function hasFormula(grid: Grid, row: number, col: number): boolean {

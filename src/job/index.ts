@@ -57,11 +57,16 @@ export {
 } from "./findings";
 export {
   type FitChoice,
+  firmFileOf,
+  fitHeadings,
   fitJob,
   fitSheetTitle,
+  isSameQuestion,
   type JobFit,
   plainName,
+  readFirmFile,
   readHeading,
+  rowOfChoice,
   type SheetFit,
 } from "./fit";
 export type {
@@ -80,6 +85,7 @@ export {
   constantInUse,
   dwellingRow,
   FanRows,
+  fieldOfRole,
   type Job,
   type Maybe,
   readJob,

@@ -19,9 +19,9 @@ import { StatusLine } from "./parts/status-line";
 import { useShared } from "./parts/styles";
 import { useTheme } from "./parts/use-theme";
 import { CheckScreen, type CheckScreenProps, firstView } from "./screens/check/check-screen";
-import { FitScreen } from "./screens/fit/fit-screen";
 import {
   BoxesScreen,
+  FitScreen,
   RatesScreen,
   ReadingsScreen,
   RecordScreen,

@@ -15,7 +15,7 @@ import { findSections } from "./tables/find";
 import { labelsOf } from "./tables/labels";
 import { type Pool, poolSections } from "./tables/section";
 import { plain } from "./text/plain";
-import type { Choice, Layout, OpeningEntry, WorkbookReading } from "./types";
+import type { Answers, Layout, Meaning, OpeningEntry, WorkbookReading } from "./types";
 
 /** A sheet whose law is as sure as this is not tried the other way round. */
 const enoughAlone = 5.5;
@@ -25,11 +25,11 @@ const longestTurned = 600;
 /**
  * Reads a workbook of any layout: which cells hold readings of exhaust fans, what each is and why,
  * and what the sheets keep to of their own accord. Nothing is taken for a reading of fans where too
- * little speaks for it; `choices` outrank everything.
+ * little speaks for it; `answers` of the user outrank everything.
  */
 export function readWorkbook(
   workbook: ReadWorkbook,
-  choices: readonly Choice[] = [],
+  { choices, meanings }: Answers = { choices: [], meanings: [] },
 ): WorkbookReading {
   const book = new Book(workbook);
   const sheets = workbook.sheets.flatMap((grid) => book.cells(grid.name) ?? []);
@@ -58,7 +58,7 @@ export function readWorkbook(
     poolSections(toTurn.flatMap((cells) => findSections(cells.turn(), book).flatMap(cutCards))),
   ).map(listed);
   const chosen = bestWay(sheets, sound, turned.filter(isSound));
-  const blocks = toBlocks(chosen, sheets, book, openings);
+  const blocks = toBlocks(chosen, sheets, book, openings, meanings);
   const notRead = notReadOf(upright, blocks);
   const readings = blocks.reduce((sum, block) => sum + block.readings, 0);
   return {
@@ -135,6 +135,7 @@ function toBlocks(
   sheets: readonly Cells[],
   book: Book,
   openings: readonly OpeningEntry[],
+  meanings: readonly Meaning[],
 ): SheetBlock[] {
   const tables = new Map<string, (row: number) => boolean>();
   const many = new Set(chosen.map(({ listing }) => listing.cells.grid.name)).size > 1;
@@ -158,7 +159,7 @@ function toBlocks(
   });
   blocks.forEach((block, at) => {
     block.told = tellerOf(block, book, many);
-    block.habits = learnHabits(block, stated, book, openings);
+    block.habits = learnHabits(block, stated, book, openings, meanings);
     if (block.from.part.retest) {
       const first = blocks.findIndex(
         (other, place) =>

@@ -32,11 +32,12 @@ export interface Evidence {
   readonly because: string;
 }
 
-/** Another line that might have the role, or another role for the line; best first. */
+/** A line that might have a role. */
 export interface Candidate {
   /** Column (row, where the block is turned), counted from 0. */
   readonly line: number;
-  readonly heading: string;
+  /** Its heading with those above it; its letters or number where that does not tell it from others. */
+  readonly name: string;
   readonly weight: number;
 }
 
@@ -51,7 +52,6 @@ export interface RoleLine {
   readonly evidence: readonly Evidence[];
   /** By how much it beats the next line, or the next role for this line. */
   readonly margin: number;
-  readonly candidates: readonly Candidate[];
 }
 
 /** What one field of a reading holds and where it stands. */
@@ -93,6 +93,8 @@ export interface Block {
   /** How many of `fans` hold a reading. */
   readonly readings: number;
   readonly roles: ReadonlyMap<Role, RoleLine>;
+  /** Every line of the block for a role, the likeliest first. */
+  candidates(role: Role): readonly Candidate[];
   /** Repeated readings of one fan, where they have lines of their own beside `pressure`. */
   readonly repeats: readonly RoleLine[];
   /** Rows left out as subtotals, averages or group lines. */
@@ -157,7 +159,10 @@ export interface Habits {
   /** Words for a duty, as written: "24/7" → continuous. Words not known are in `unknown`. */
   readonly duties: ReadonlyMap<string, "continuous" | "on demand">;
   readonly rooms: ReadonlyMap<string, RoomKind>;
-  readonly unknown: readonly { readonly role: "duty" | "room"; readonly word: string }[];
+  readonly unknown: readonly {
+    readonly role: "duty" | "room" | "verdict";
+    readonly word: string;
+  }[];
   readonly openings: readonly OpeningEntry[];
   readonly rates: readonly FirmRate[];
   /** How the verdict is given: flow against the required rate, a number of its own, or typed. */
@@ -168,7 +173,15 @@ export interface Habits {
   readonly rounding: number | undefined;
 }
 
-export type RoomKind = "bathroom" | "half bath" | "kitchen" | "kitchen hood" | "laundry" | "other";
+export const roomKinds = [
+  "bathroom",
+  "half bath",
+  "kitchen",
+  "kitchen hood",
+  "laundry",
+  "other",
+] as const;
+export type RoomKind = (typeof roomKinds)[number];
 
 /** Readings or tables passed over, in one line. */
 export interface NotRead {
@@ -178,13 +191,31 @@ export interface NotRead {
   readonly because: string;
 }
 
-/** The user's own word on a role: it outranks everything. */
+/** The user's own word on a line or a sheet: it outranks everything. */
 export interface Choice {
+  /** "" for any sheet. */
   readonly sheet: string;
-  /** The heading as it stands in the sheet, or the letters of a column. */
+  /** The heading as it stands in the sheet, the letters of a column, or "" for the sheet as a whole. */
   readonly heading: string;
-  /** null: the line stands for nothing of ours. */
-  readonly role: Role | null;
+  /** null: the line stands for nothing of ours, or the sheet holds no fans. */
+  readonly role: Role | "fans" | null;
+}
+
+/**
+ * The user's own word on what a sheet keeps to: what a word for a room, a duty or a verdict means,
+ * the unit of a role (word "unit"), or how pressures are read (role "pressure", word "sign",
+ * meaning "room" or "box").
+ */
+export interface Meaning {
+  readonly role: Role;
+  readonly word: string;
+  readonly means: string;
+}
+
+/** All that the user has said of how to read. Where two speak of the same, the first holds. */
+export interface Answers {
+  readonly choices: readonly Choice[];
+  readonly meanings: readonly Meaning[];
 }
 
 /** All that was read of one workbook. */

@@ -26,7 +26,7 @@ function job(name: string, edit: (rows: CellSpec[][]) => void): string {
 
 /** The findings on far cells, or why there are none. */
 async function told(path: string) {
-  const result = await checkFile(path, today);
+  const result = await checkFile(path, { today });
   if ("unreadable" in result) return result.unreadable;
   const { summary, findings } = result.check;
   const far = findings.filter(({ kind }) => kind === "cell-far");

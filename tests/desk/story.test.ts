@@ -105,7 +105,6 @@ describe("a reviewer at the desk", () => {
     await screen(page, "Fit").click();
     const heading = pane(page).getByRole("combobox", { name: "Draw (cfm) is taken for" });
     await heading.selectOption({ label: "Flow" });
-    await pane(page).getByRole("button", { name: "Save and check" }).click();
     await screen(page, "Check").click();
     await finding(page, "Fans!P68").waitFor({ timeout: 30_000 });
     const fit = Workbook.open((await saveCopy(page)).bytes).sheet("Fit");
@@ -127,8 +126,7 @@ describe("a reviewer at the desk", () => {
       expect.stringMatching(/pressure above the window.*October readings!D7$/),
     ]);
     await screen(page, "Fit").click();
-    const read = pane(page).getByRole("row").filter({ hasText: "pressure" });
-    await read
+    await pane(page)
       .getByText(/the values follow flow = constant × area × √pressure: under the root/)
       .waitFor();
   });

@@ -176,23 +176,23 @@ describe("the fit kept in the workbook", () => {
     ]);
   });
 
-  it("replaces a choice for the same heading and keeps all others", async () => {
+  it("takes the place of all that was kept, with words and sheets as a whole", async () => {
     hostWith({ Data: [line("x")] });
     await saveFit([
       { sheet: "Data", heading: "Pa", field: "pressure" },
-      { sheet: "Data", heading: "No", field: "tag" },
       { sheet: "Other", heading: "Pa", field: "reading1" },
+      { sheet: "Other", heading: "", field: "" },
     ]);
-    await saveFit([
-      { sheet: "data", heading: "pa ", field: "reading2" },
+    const answers = [
       { sheet: "Data", heading: "By", field: "tester" },
-    ]);
+      { sheet: "", heading: "", field: "duty", word: "switch", means: "on demand" },
+    ];
+    await saveFit(answers);
     const { file } = await readWorkbook();
-    expect(readJob(file).fit.choices).toEqual([
-      { sheet: "data", heading: "pa ", field: "reading2" },
-      { sheet: "Data", heading: "No", field: "tag" },
-      { sheet: "Other", heading: "Pa", field: "reading1" },
-      { sheet: "Data", heading: "By", field: "tester" },
+    expect(readJob(file).fit.choices).toEqual(answers);
+    await saveFit([{ sheet: "Data", heading: "", field: "fans" }]);
+    expect(readJob((await readWorkbook()).file).fit.choices).toEqual([
+      { sheet: "Data", heading: "", field: "fans" },
     ]);
   });
 

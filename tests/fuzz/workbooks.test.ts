@@ -111,7 +111,7 @@ describe(`${mutations.toLocaleString("en")} workbooks damaged at random`, () => 
       for (let i = 0; i < mutations / seeds; i++) {
         writeFileSync(path, mutated(random.of(bases), random));
         const start = performance.now();
-        const result = await checkFile(path, new Date("2026-11-25T12:00:00Z"));
+        const result = await checkFile(path, { today: new Date("2026-11-25T12:00:00Z") });
         const text =
           tableReport({ width: 100, colour: false }).file(result) + jsonReport().file(result);
         const took = performance.now() - start;

@@ -1,17 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { readJob } from "../../src/job";
-import { fieldsFor, ownUnitOf, withDraft } from "../../src/pane/model/fit-draft";
-import {
-  absentKinds,
-  fittedSheets,
-  otherSheets,
-  unfittedSheet,
-  withChoice,
-} from "../../src/pane/model/fit-view";
+import { fieldsFor, fittedSheets, withChoice } from "../../src/pane/model/fit-view";
 import { fanSheet, fileOf, goodFan, gridOf, jobSheet } from "./job-file";
 
 const job = readJob(fileOf(jobSheet, fanSheet(goodFan)));
-const own = ownUnitOf("ip");
 const fans = () => {
   const [view] = fittedSheets(job);
   if (!view) throw new Error("the Fans sheet was not fitted");
@@ -50,14 +42,6 @@ describe("the fit of headings", () => {
     expect(row("Box pressure", view)).toMatchObject({ unit: "Pa", unitAssumed: true });
   });
 
-  it("takes a field away from the heading that had it when another heading gets it", () => {
-    const draft = withChoice([], "Fans", "Crew notes", "tester");
-    const view = withDraft(fans(), draft, own);
-    expect(row("Crew notes", view)?.field).toBe("tester");
-    expect(row("Tester", view)?.field).toBe("");
-    expect(view.absent).not.toContain("Tester");
-  });
-
   it("keeps one choice a heading and one heading a field, but any number of unused headings", () => {
     let choices = withChoice([], "Fans", "A", "tester");
     choices = withChoice(choices, "Fans", "a", "room");
@@ -77,27 +61,5 @@ describe("the fit of headings", () => {
     expect(keys).not.toContain("flow");
     expect(keys).not.toContain("area");
     expect(keys).toContain("note");
-  });
-
-  it("lets a sheet with foreign headings be fitted by hand, below its title rows", () => {
-    const odd = gridOf("Sheet1", [
-      ["Spring survey"],
-      ["Bldg", "Extractor", "Reading"],
-      ["7", "x", 4],
-    ]);
-    const before = readJob(fileOf(odd));
-    expect(absentKinds(before).map((layout) => layout.kind)).toContain("fans");
-    expect(otherSheets(before)).toEqual(["Sheet1"]);
-    const view = unfittedSheet(before, "Sheet1", "fans");
-    expect(view?.headerRow).toBe(1);
-    expect(view?.needed).toEqual(["Dwelling"]);
-
-    const fit = gridOf("Fit", [
-      ["Sheet", "Heading", "Field"],
-      ["Sheet1", "Bldg", "Dwelling"],
-      ["Sheet1", "Extractor", "Fan"],
-    ]);
-    const after = fittedSheets(readJob(fileOf(odd, fit)));
-    expect(after.map(({ sheet }) => sheet)).toContain("Sheet1");
   });
 });

@@ -77,9 +77,10 @@ describe("a firm's log, a row a fan", () => {
 });
 
 test("the user's own choice outranks all evidence", () => {
-  const { blocks } = readWorkbook(workbook([sheet("Log", log(24))]), [
-    { sheet: "Log", heading: "By", role: "note" },
-  ]);
+  const { blocks } = readWorkbook(workbook([sheet("Log", log(24))]), {
+    choices: [{ sheet: "Log", heading: "By", role: "note" }],
+    meanings: [],
+  });
   expect(blocks[0]?.roles.get("note")?.line).toBe(8);
   expect(blocks[0]?.roles.has("tester")).toBe(false);
 });

@@ -1,19 +1,15 @@
-import { type FitChoice, fitSheetTitle, layouts } from "../../job";
+import { type FitChoice, fitHeadings, fitSheetTitle, rowOfChoice } from "../../job";
 import { asText } from "../cell-text";
 import { HostError } from "../host-error";
 import { run } from "../run";
 import { checkWritable, sheetToWrite } from "../writable";
 import { addSheet, checkStructure } from "./own-sheet";
-import { type Written, writeRows } from "./write-blocks";
+import { writeRows } from "./write-blocks";
 
-const headings = ["Sheet", "Heading", "Field"];
-
-/**
- * Keeps choices of which heading stands for which field on the Fit sheet. A choice takes the place
- * of an earlier one for the same heading of the same sheet; all others stay.
- */
+/** Keeps a user's answers on the Fit sheet, in place of all that it held. */
 export function saveFit(choices: readonly FitChoice[]): Promise<void> {
   return run(async (book) => {
+    const rows = [[...fitHeadings], ...choices.map((choice) => rowOfChoice(choice).map(asText))];
     const sheet = sheetToWrite(book, fitSheetTitle);
     const used = sheet.getUsedRangeOrNullObject(true);
     used.load("rowIndex,columnIndex,values");
@@ -21,8 +17,8 @@ export function saveFit(choices: readonly FitChoice[]): Promise<void> {
     if (sheet.isNullObject) {
       await checkStructure(book);
       const added = addSheet(book, fitSheetTitle);
-      added.getRangeByIndexes(0, 0, 1, headings.length).format.font.bold = true;
-      await writeRows(book, added, 0, 0, [headings, ...merged([], choices)]);
+      added.getRangeByIndexes(0, 0, 1, fitHeadings.length).format.font.bold = true;
+      await writeRows(book, added, 0, 0, rows);
       return;
     }
     const lines = used.isNullObject ? [] : used.values;
@@ -30,43 +26,16 @@ export function saveFit(choices: readonly FitChoice[]): Promise<void> {
       lines.length === 0 ||
       (used.rowIndex === 0 &&
         used.columnIndex === 0 &&
-        headings.every((h, i) => lines[0]?.[i] === h));
+        fitHeadings.slice(0, 3).every((h, i) => lines[0]?.[i] === h));
     if (!isOurs)
       throw new HostError(
         "ItemAlreadyExists",
         `The workbook has a sheet ${fitSheetTitle} of another kind. Rename it, then save the fit again.`,
       );
-    const before = lines.slice(1).map((line) => headings.map((_, i) => String(line[i] ?? "")));
-    const rows = merged(before, choices);
-    const block = sheet.getRangeByIndexes(0, 0, rows.length + 1, headings.length);
+    while (rows.length < lines.length) rows.push(fitHeadings.map(() => ""));
+    const block = sheet.getRangeByIndexes(0, 0, rows.length, fitHeadings.length);
     await checkWritable(book, sheet, fitSheetTitle, [block]);
     await book.keep(sheet.name, [block]);
-    await writeRows(book, sheet, 0, 0, [headings, ...rows]);
+    await writeRows(book, sheet, 0, 0, rows);
   });
-}
-
-/** The kept choices with new ones in place of those for the same heading. */
-function merged(before: readonly string[][], choices: readonly FitChoice[]): Written[][] {
-  const rows = before.map((row) => [...row]);
-  for (const { sheet, heading, field } of choices) {
-    const row = [sheet, heading, titleOf(field)];
-    const at = rows.findIndex(
-      ([itsSheet, itsHeading]) => same(itsSheet, sheet) && same(itsHeading, heading),
-    );
-    if (at < 0) rows.push(row);
-    else rows[at] = row;
-  }
-  return rows.map((row) => row.map(asText));
-}
-
-function same(a: string | undefined, b: string): boolean {
-  return a?.trim().toLowerCase() === b.trim().toLowerCase();
-}
-
-/** The title under which a field is read back; "" for a heading that stands for nothing. */
-function titleOf(key: string): string {
-  if (key === "") return "";
-  const field = layouts.flatMap(({ fields }) => fields).find((entry) => entry.key === key);
-  if (!field) throw new HostError("InvalidArgument", `No sheet of a job has a field "${key}".`);
-  return field.title;
 }

@@ -1,27 +1,31 @@
-import { isBlankCell } from "../../cells";
 import { jobSettings, jobTitle, layouts, type SheetKind } from "../columns";
-import type { Grid, JobFile } from "../grid";
-import { type FitChoice, fitSheet, type SheetFit } from "./fit-sheet";
+import type { JobFile } from "../grid";
+import { type FitChoice, fitSheetTitle, isSameQuestion, readChoices } from "./answers";
+import { fitSheet, type SheetFit } from "./fit-sheet";
 import { plainName } from "./heading";
-
-/** Name of the sheet in which a user's own choices are kept. */
-export const fitSheetTitle = "Fit";
 
 /** Where the sheets of a job were found in a workbook. */
 export interface JobFit {
   readonly sheets: Readonly<Partial<Record<SheetKind, readonly SheetFit[]>>>;
   /** The sheet and cell of each setting of the Job sheet. */
   readonly settings: ReadonlyMap<string, { sheet: string; row: number; col: number }>;
+  /** Answers that the workbook keeps. */
   readonly choices: readonly FitChoice[];
+  /** The same with those of the firm's file that it does not answer itself. */
+  readonly answers: readonly FitChoice[];
 }
 
 /** Finds the job's sheets: by their headings first, and of equals by the sheet's name. */
 export function fitJob(file: JobFile): JobFit {
   const choices = readChoices(file);
+  const further = (file.answers ?? []).filter(
+    (answer) => !choices.some((own) => isSameQuestion(own, answer)),
+  );
+  const answers = [...choices, ...further];
   const candidates = layouts.flatMap((layout) =>
     file.sheets.flatMap((grid) => {
       if (isOurOwn(grid.name)) return [];
-      const fit = fitSheet(grid, layout, choices);
+      const fit = fitSheet(grid, layout, answers);
       const named = [layout.title, ...layout.words].some(
         (word) => plainName(word) === plainName(grid.name),
       );
@@ -40,7 +44,7 @@ export function fitJob(file: JobFile): JobFit {
   const order = new Map(file.sheets.map(({ name }, at) => [name, at]));
   for (const fits of Object.values(sheets))
     fits.sort((a, b) => (order.get(a.sheet) ?? 0) - (order.get(b.sheet) ?? 0));
-  return { sheets, settings: findSettings(file), choices };
+  return { sheets, settings: findSettings(file), choices, answers };
 }
 
 /** A further sheet of a kind has most of the columns that the first one has. */
@@ -71,23 +75,4 @@ function findSettings(file: JobFile): JobFit["settings"] {
       found.set(setting.key, { sheet: grid.name, row, col: 1 });
   }
   return found;
-}
-
-/** Choices kept in the workbook: a Fit sheet with the columns Sheet, Heading, Field. */
-function readChoices(file: JobFile): FitChoice[] {
-  const grid: Grid | undefined = file.sheets.find(
-    (sheet) => sheet.name.toLowerCase() === fitSheetTitle.toLowerCase(),
-  );
-  if (!grid) return [];
-  const choices: FitChoice[] = [];
-  for (let row = 1; row < grid.rowCount; row++) {
-    const [sheet, heading, title] = [0, 1, 2].map((col) => grid.value(row, col));
-    if (isBlankCell(sheet ?? null) || isBlankCell(heading ?? null)) continue;
-    const name = plainName(String(title ?? ""));
-    const field = layouts
-      .flatMap((layout) => layout.fields)
-      .find((entry) => plainName(entry.title) === name);
-    choices.push({ sheet: String(sheet), heading: String(heading), field: field?.key ?? "" });
-  }
-  return choices;
 }

@@ -1,6 +1,7 @@
 import { type CellValue, isBlankCell } from "../../cells";
 import type { Field, Measure, SheetKind, SheetLayout } from "../columns";
 import type { Grid } from "../grid";
+import type { FitChoice } from "./answers";
 import { type Heading, plainName, readHeading } from "./heading";
 
 /** A field found in a column of a sheet. */
@@ -21,13 +22,6 @@ export interface SheetFit {
   readonly unused: readonly string[];
   /** Sum of how well the headings matched. */
   readonly score: number;
-}
-
-/** A user's own choice: this heading stands for this field ("" for none). */
-export interface FitChoice {
-  readonly sheet: string;
-  readonly heading: string;
-  readonly field: string;
 }
 
 /** Title rows, logos and notes may stand above the headings, but not more than this many. */

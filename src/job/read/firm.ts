@@ -1,39 +1,15 @@
 import type { CellValue } from "../../cells";
-import type { RoomKind, System } from "../../editions";
-import type {
-  Choice,
-  Block as ReadBlock,
-  RoomKind as ReadRoom,
-  Role,
-  WorkbookReading,
-} from "../../reading";
+import type { System } from "../../editions";
+import type { Block as ReadBlock, Role, WorkbookReading } from "../../reading";
 import { usualConstant } from "../../rules";
 import { conversionFactor, findUnit } from "../../units";
 import { fansLayout, layouts, type SheetKind, type SheetLayout, unitOf } from "../columns";
 import { type JobFit, plainName, readHeading, type SheetFit } from "../fit";
 import type { Grid, JobFile } from "../grid";
 import type { Block, Line } from "./block";
+import { fieldOf, roomOf } from "./roles";
 import type { Settings } from "./settings";
 import { Table } from "./table";
-
-/** Roles of a reader, and the fields of ours that they fill. */
-const fieldOf: Readonly<Partial<Record<Role, string>>> = {
-  dwelling: "dwelling",
-  fan: "tag",
-  room: "room",
-  duty: "duty",
-  opening: "openings",
-  area: "area",
-  diameter: "openingSize",
-  pressure: "pressure",
-  flow: "flow",
-  required: "required",
-  verdict: "verdict",
-  tester: "tester",
-  date: "date",
-  rated: "rated",
-  note: "note",
-};
 
 /** A firm may state the size of an opening beside its area, which a new job keeps on the Boxes sheet. */
 const firmLayout: SheetLayout = {
@@ -42,15 +18,6 @@ const firmLayout: SheetLayout = {
     ...fansLayout.fields,
     { key: "openingSize", title: "Opening size", words: [], holds: "number", measure: "length" },
   ],
-};
-
-const roomOf: Readonly<Record<ReadRoom, RoomKind | undefined>> = {
-  bathroom: "bathroom",
-  "half bath": "toilet",
-  kitchen: "kitchen",
-  "kitchen hood": "kitchen hood",
-  laundry: "utility",
-  other: undefined,
 };
 
 /** A firm's own sheets as they were read: whose blocks its table of fans is made of. */
@@ -177,9 +144,7 @@ export class FirmSheets {
     const { block, own } = this.at(i);
     const word = String(block.field(own, role)?.value ?? "").trim();
     return (
-      word !== "" &&
-      !isDoubtful(word) &&
-      !block.habits.unknown.some((each) => each.role === role && each.word === word)
+      word !== "" && !block.habits.unknown.some((each) => each.role === role && each.word === word)
     );
   }
 
@@ -278,13 +243,10 @@ function roomKinds(block: ReadBlock, rows: readonly number[]): CellValue[] {
   return rows.map((i) => {
     const value = told(block, "room", i);
     const word = String(value ?? "").trim();
-    const kind = isDoubtful(word) ? undefined : block.habits.rooms.get(word);
+    const kind = block.habits.rooms.get(word);
     return (kind && roomOf[kind]) ?? value;
   });
 }
-
-/** A question mark of the tester's own says that a word is not sure. */
-const isDoubtful = (word: string) => /[?¿]/.test(word);
 
 /** On demand or continuous; the firm's own word where it is not known. */
 function duties(block: ReadBlock, rows: readonly number[]): CellValue[] {
@@ -330,7 +292,7 @@ export function withoutOwnSheets(file: JobFile, fit: JobFit): JobFile {
 export function withoutFans(fit: JobFit, firm: FirmSheets | undefined): JobFit {
   const taken = new Set(firm?.reading.blocks.map(({ sheet }) => sheet));
   const isChosen = ({ sheet }: SheetFit) =>
-    fit.choices.some((choice) => choice.field !== "" && choice.sheet === sheet);
+    fit.answers.some((choice) => choice.field !== "" && choice.sheet === sheet);
   const isKept = (each: SheetFit) =>
     firm
       ? each.kind !== "fans" && !taken.has(each.sheet) && isOwnForm(each)
@@ -345,12 +307,3 @@ export function withoutFans(fit: JobFit, firm: FirmSheets | undefined): JobFit {
 
 /** One of these tells readings from any other list of dwellings. */
 const measured = ["pressure", "reading1", "device1", "instrument"];
-
-/** A user's choices as the reader takes them. */
-export function choicesOf({ choices }: JobFit): Choice[] {
-  const roles = new Map(Object.entries(fieldOf).map(([role, field]) => [field, role as Role]));
-  return choices.flatMap(({ sheet, heading, field }) => {
-    const role = field === "" ? null : roles.get(field === "roomKind" ? "room" : field);
-    return role === undefined ? [] : [{ sheet, heading, role }];
-  });
-}

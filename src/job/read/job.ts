@@ -5,8 +5,9 @@ import { rowBlock } from "./block";
 import { BoxList } from "./box-list";
 import { effective } from "./effective";
 import { FanRows } from "./fan-rows";
-import { choicesOf, FirmSheets, isOwnForm, withoutFans, withoutOwnSheets } from "./firm";
+import { FirmSheets, isOwnForm, withoutFans, withoutOwnSheets } from "./firm";
 import { InstrumentList } from "./instrument-list";
+import { answersOf } from "./roles";
 import { type SecondSheet, secondSheets } from "./second-sheets";
 import { readSettings, type Settings } from "./settings";
 import { Table } from "./table";
@@ -33,7 +34,7 @@ export function readJob(file: JobFile): Job {
   const isOurs = found.sheets.fans?.some(isOwnForm) === true;
   const reading = isOurs
     ? undefined
-    : file.recognise?.(withoutOwnSheets(file, found), choicesOf(found));
+    : file.recognise?.(withoutOwnSheets(file, found), answersOf(found));
   const firm = reading && !reading.noFans ? new FirmSheets(reading) : undefined;
   const fit = isOurs ? found : withoutFans(found, firm);
   const stated = firm ? firm.settings(readSettings(file, fit)) : readSettings(file, fit);

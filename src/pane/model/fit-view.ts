@@ -5,7 +5,6 @@ import {
   type Job,
   layouts,
   readHeading,
-  type SheetKind,
   type SheetLayout,
   unitOf,
 } from "../../job";
@@ -34,8 +33,6 @@ export interface FitView {
   readonly rows: readonly FitRow[];
   /** Titles of the fields that no heading stands for. */
   readonly absent: readonly string[];
-  /** Titles of needed fields among them: without these the sheet is not read. */
-  readonly needed: readonly string[];
 }
 
 /** The sheets that were taken for sheets of a job. */
@@ -48,35 +45,6 @@ export function fittedSheets(job: Job): FitView[] {
       return [view(job, grid, layout, fit.headerRow, (col) => fields.get(col) ?? "")];
     }),
   );
-}
-
-/** A sheet that was not taken, as a sheet of `kind`, with what its user has chosen so far. */
-export function unfittedSheet(job: Job, name: string, kind: SheetKind): FitView | undefined {
-  const grid = job.file.sheets.find((sheet) => sheet.name === name);
-  const layout = layouts.find((entry) => entry.kind === kind);
-  if (!grid || !layout) return undefined;
-  const row = headingRow(grid);
-  return view(job, grid, layout, row, (col) => {
-    const heading = String(grid.value(row, col) ?? "");
-    return choiceFor(job, name, heading)?.field ?? "";
-  });
-}
-
-/** Sheets that were not taken for any of the job's, and have something on them. */
-export function otherSheets(job: Job): string[] {
-  const taken = Object.values(job.fit.sheets)
-    .flat()
-    .map((fit) => fit.sheet);
-  const own = new Set(["job", "fit", "findings"]);
-  return job.file.sheets
-    .filter((sheet) => !taken.includes(sheet.name) && !own.has(sheet.name.toLowerCase()))
-    .filter((sheet) => sheet.rowCount > 0 && sheet.colCount > 0)
-    .map((sheet) => sheet.name);
-}
-
-/** Kinds of sheet that the workbook was found to lack. */
-export function absentKinds(job: Job): SheetLayout[] {
-  return layouts.filter((layout) => !job.fit.sheets[layout.kind]);
 }
 
 /**
@@ -127,7 +95,6 @@ function view(
     headerRow,
     rows,
     absent: absent.map((field) => field.title),
-    needed: absent.filter((field) => field.needed).map((field) => field.title),
   };
 }
 
@@ -138,21 +105,17 @@ function choiceFor(job: Job, sheet: string, heading: string): FitChoice | undefi
   );
 }
 
-/** The row with the most texts among the first twenty: titles above it hold one or two. */
-function headingRow(grid: Grid): number {
-  let best = 0;
-  let most = 0;
-  for (let row = 0; row < Math.min(20, grid.rowCount); row++) {
-    let texts = 0;
-    for (let col = 0; col < grid.colCount; col++) {
-      const value = grid.value(row, col);
-      if (typeof value === "string" && value.trim() !== "" && value.length <= 80) texts++;
-    }
-    if (texts > most) [best, most] = [row, texts];
-  }
-  return best;
-}
-
 function sameText(a: string, b: string): boolean {
   return a.trim().toLowerCase() === b.trim().toLowerCase();
+}
+
+/** The fields that a heading may stand for: a unit in it rules out those that measure otherwise. */
+export function fieldsFor(layout: SheetLayout, heading: string): SheetLayout["fields"] {
+  const named = readHeading(heading).unit?.dimension;
+  if (!named) return layout.fields;
+  return layout.fields.filter(
+    ({ measure }) =>
+      measure === undefined ||
+      readHeading(`x (${unitOf(measure, "ip")})`).unit?.dimension === named,
+  );
 }

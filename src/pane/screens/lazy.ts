@@ -4,6 +4,9 @@ import { lazy } from "react";
 export const BoxesScreen = lazy(() =>
   import("./boxes/boxes-screen").then((part) => ({ default: part.BoxesScreen })),
 );
+export const FitScreen = lazy(() =>
+  import("./fit/fit-screen").then((part) => ({ default: part.FitScreen })),
+);
 export const ReadingsScreen = lazy(() =>
   import("./readings/readings-screen").then((part) => ({ default: part.ReadingsScreen })),
 );

@@ -2,10 +2,10 @@ import type { CellValue, Spot } from "../../cells";
 import { type Cells, Kind } from "../cells/cells";
 import type { ReadGrid } from "../host";
 import type { Label } from "../tables/labels";
-import type { Block, FieldValue, Habits, Layout, Role, RoleLine } from "../types";
+import type { Block, Candidate, FieldValue, Habits, Layout, Role, RoleLine } from "../types";
 import type { Listing } from "./listing";
 import type { PoolBlock } from "./read-pool";
-import { roleLines } from "./role-lines";
+import { candidatesFor, roleLines } from "./role-lines";
 
 /** What is told for a field without a line of its own. */
 export type Told = (index: number, role: Role) => FieldValue | null;
@@ -56,6 +56,10 @@ export class SheetBlock implements Block {
 
   get cells(): Cells {
     return this.listing.cells;
+  }
+
+  candidates(role: Role): readonly Candidate[] {
+    return candidatesFor(this.from, role);
   }
 
   /** Row and column of a field in the cells as they run; undefined without a line. */

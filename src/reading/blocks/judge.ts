@@ -6,7 +6,7 @@ import { unitsOfConstant } from "../physics/constants";
 import { lawFit } from "../physics/fit";
 import type { Pool } from "../tables/section";
 import { ofFanTest, ofOtherTest } from "../text/vocabulary";
-import type { Role } from "../types";
+import type { Choice, Role } from "../types";
 import type { Part } from "./split";
 
 /** Whether readings of exhaust fans stand here, with what speaks for and against. */
@@ -28,6 +28,7 @@ export function judgeBlock(
   words: ReadonlyMap<number, LineWords>,
   judgements: readonly Judgement[],
   titles: readonly string[],
+  said: Choice["role"] | undefined,
 ): Verdict {
   const reasons: string[] = [];
   const against: string[] = [];
@@ -85,6 +86,8 @@ export function judgeBlock(
   else if (headings.filter(ofOtherTest).length > 0) add(-1.5, "headings speak of another test");
   const pascals = pressure && pressure.median * (words.get(line("pressure")!)?.unit?.factor ?? 1);
   if (pascals !== undefined && pascals > 18) add(-3, "pressures are too high for a flow box");
+  if (said === "fans" && (flow || pressure)) add(20, "you said so");
+  if (said === null) add(-40, "you said that it holds no fans");
   if (!flow && !pressure) add(-5, "neither flow nor pressure");
   else if (!flow && !(pressure && (hole || line("opening") !== undefined)))
     add(-3, "no flow, and no opening beside a pressure");

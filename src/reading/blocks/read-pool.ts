@@ -3,18 +3,19 @@ import { addValues } from "../evidence/from-values";
 import { addWords, type LineWords } from "../evidence/from-words";
 import { type Core, coresByFormula, lineFormulas } from "../evidence/laws";
 import { Ledger } from "../evidence/ledger";
-
 import { addRelations } from "../evidence/relations";
 import { type LineStats, statsOfPool } from "../evidence/stats";
 import type { Book } from "../formulas/book";
 import { coreByOpening } from "../physics/by-opening";
 import { coresByValues } from "../physics/by-values";
+import { type RoleOrOther, rolesAndOther } from "../roles";
 import { type Pool, type Sample, sampleOf } from "../tables/section";
 import { plain } from "../text/plain";
 import type { Choice, Role } from "../types";
 import { assign } from "./assign";
 import { judgeBlock, type Verdict } from "./judge";
 import { inheritRoles } from "./retests";
+import { linesMeant } from "./role-lines";
 import { type Part, splitLines } from "./split";
 
 /** A block of a pool before its readings are listed. */
@@ -45,6 +46,7 @@ export function readPool(
   const words = addWords(pool, ledger);
   addValues(stats, words, ledger);
   addOpenings(stats, openings, ledger);
+  addChoices(pool, choices, ledger);
   const looks = {
     isText: (line: number) => (stats.get(line)?.texts ?? 0) > (stats.get(line)?.filled ?? 0) / 2,
     isConstant: (line: number) => {
@@ -58,11 +60,11 @@ export function readPool(
     },
   };
   const formulas = lineFormulas(sample, pool.lines, book);
-  let cores: Core[] = coresByFormula(formulas, looks, sample.length);
-  if (cores.length === 0) cores = byValues(pool, sample, stats, words, ledger);
+  const agreed = (found: Core[]) => found.filter((core) => !contradicts(core, found, ledger, pool));
+  let cores: Core[] = agreed(coresByFormula(formulas, looks, sample.length));
+  if (cores.length === 0) cores = agreed(byValues(pool, sample, stats, words, ledger));
   addCores(cores, ledger);
   const judgements = addFormulas(formulas, stats, cores, ledger);
-  addChoices(pool, choices, ledger);
   const parts = splitLines(pool, cores, ledger, stats);
   const linesOf = ({ own, shared }: Part) => [...own, ...shared].sort((a, b) => a - b);
   addRelations(
@@ -71,6 +73,7 @@ export function readPool(
     parts.map((part) => assign(ledger, linesOf(part))),
     ledger,
   );
+  const said = choicesFor(pool, choices).find(({ heading }) => heading === "")?.role;
   const blocks = parts.map((part) => ({ part, given: assign(ledger, linesOf(part)) }));
   inheritRoles(blocks);
   return blocks.map(({ part, given }) => ({
@@ -80,7 +83,7 @@ export function readPool(
     ledger,
     stats,
     words,
-    verdict: judgeBlock(pool, part, given, stats, words, judgements, titles),
+    verdict: judgeBlock(pool, part, given, stats, words, judgements, titles, said),
   }));
 }
 
@@ -94,7 +97,9 @@ function byValues(
   const likely = new Map([...stats].filter(([line]) => ledger.weight(line, "other", "words") < 5));
   const cores = coresByValues(likely, {
     unit: (line) => words.get(line)?.unit?.name,
-    mayBe: (line, role) => ledger.weight(line, role) > -2.5,
+    mayBe: (line, role) =>
+      ledger.weight(line, role) > -2.5 &&
+      rolesAndOther.every((other) => other === role || !ledger.weight(line, other, "choice")),
     named: (line, role) => ledger.weight(line, role, "words") > 1.5,
   });
   if (cores.length) return cores;
@@ -138,18 +143,39 @@ function addOpenings(
   }
 }
 
-/** The user's own word outranks everything. */
+/** The user's word outranks everything; that of a sheet, what is said of any. */
 function addChoices(pool: Pool, choices: readonly Choice[], ledger: Ledger): void {
-  const sheets = new Set(pool.sections.map(({ cells }) => cells.grid.name.toLowerCase()));
-  for (const { sheet, heading, role } of choices) {
-    if (!sheets.has(sheet.toLowerCase())) continue;
-    for (const line of pool.lines)
-      if (isMeant(pool, line, heading))
-        ledger.add(line, role ?? "other", "choice", 1000, "you said so");
+  const lines = new Set<number>();
+  for (const { heading, role } of choicesFor(pool, choices)) {
+    if (heading === "" || role === "fans") continue;
+    for (const line of linesMeant(pool, heading)) {
+      if (lines.has(line)) continue;
+      lines.add(line);
+      ledger.add(line, role ?? "other", "choice", 1000, "you said so");
+    }
   }
 }
 
-function isMeant(pool: Pool, line: number, heading: string): boolean {
-  const text = pool.headings.get(line)?.text;
-  return text?.trim().toLowerCase() === heading.trim().toLowerCase();
+/** What was said of the sheets of a pool, and then what was said of any. */
+function choicesFor(pool: Pool, choices: readonly Choice[]): Choice[] {
+  if (choices.length === 0) return [];
+  const sheets = new Set(pool.sections.map(({ cells }) => cells.grid.name.toLowerCase()));
+  const own = choices.filter(({ sheet }) => sheets.has(sheet.toLowerCase()));
+  const isSaid = ({ role }: Choice) => role !== null && own.some((each) => each.role === role);
+  return [...own, ...choices.filter((each) => each.sheet === "" && !isSaid(each))];
+}
+
+/** A law that the user's choices contradict: a line of it is something else, or its pressure another. */
+function contradicts(core: Core, cores: readonly Core[], ledger: Ledger, pool: Pool): boolean {
+  const chosen = (role: RoleOrOther) =>
+    pool.lines.filter((line) => ledger.weight(line, role, "choice") > 0);
+  const quantities = ["pressure", "flow", "area", "diameter", "opening"] as const;
+  return quantities.some((role) => {
+    const line = core[role];
+    if (line === undefined) return false;
+    const others = rolesAndOther.filter((other) => other !== role);
+    if (others.some((other) => ledger.weight(line, other, "choice") > 0)) return true;
+    const said = chosen(role).filter((each) => !cores.some((other) => other[role] === each));
+    return cores.length === 1 ? said.length > 0 : false;
+  });
 }

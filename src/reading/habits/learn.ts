@@ -1,6 +1,7 @@
 import type { SheetBlock } from "../blocks/block";
 import type { Book } from "../formulas/book";
-import type { Habits, OpeningEntry, Role } from "../types";
+import type { Habits, Meaning, OpeningEntry, Role } from "../types";
+import { answeredBy } from "./answered";
 import { constantOf } from "./constant";
 import { ratesOf } from "./rates";
 import { signOf } from "./sign";
@@ -15,16 +16,21 @@ export function learnHabits(
   stated: Stated,
   book: Book,
   openings: readonly OpeningEntry[],
+  meanings: readonly Meaning[],
 ): Habits {
+  const answered = answeredBy(meanings);
+  const verdict = verdictOf(block, book, answered);
+  const words = wordsOf(block, answered);
   const constant = constantOf(block, book);
   return {
-    sign: signOf(block, stated.sign),
+    sign: signOf(block, stated.sign, answered),
     ...constant,
     window: stated.window,
-    units: unitsOf(block, constant.constant?.value, stated.units),
+    units: unitsOf(block, constant.constant?.value, stated.units, answered),
     decimalComma: usesComma(block),
-    ...verdictOf(block, book),
-    ...wordsOf(block),
+    ...verdict,
+    ...words,
+    unknown: [...words.unknown, ...verdict.unknown],
     openings,
     rates: ratesOf(block),
     start: stated.start,

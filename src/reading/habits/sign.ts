@@ -4,11 +4,13 @@ import type { Cells } from "../cells/cells";
 import { plain } from "../text/plain";
 import type { Habit } from "../types";
 import { languages, phrasesOf } from "../words";
+import type { Answered } from "./answered";
 
 /** Against what the box is read: stated in a heading or a note, else by the sign of most readings. */
 export function signOf(
   block: SheetBlock,
   notes: readonly SignNote[],
+  answered: Answered,
 ): Habit<"room" | "box"> | undefined {
   let [negative, positive] = [0, 0];
   for (let at = 0; at < block.fans.length; at++) {
@@ -20,11 +22,15 @@ export function signOf(
   if (negative + positive === 0) return undefined;
   const learnt = negative > positive ? "box" : "room";
   const share = Math.max(negative, positive) / (negative + positive);
+  const shareOf = (value: "room" | "box") => (value === learnt ? share : 1 - share);
+  const said = answered("pressure", "sign");
+  if (said === "room" || said === "box")
+    return { value: said, share: shareOf(said), stated: undefined, because: "you said so" };
   const stated = statedSign(block, notes);
   if (stated)
     return {
       value: stated.value,
-      share: stated.value === learnt ? share : 1 - share,
+      share: shareOf(stated.value),
       stated: stated.place,
       because: `"${stated.text}" says so`,
     };

@@ -3,6 +3,7 @@ import type { Cells } from "../cells/cells";
 import { unitsOfConstant } from "../physics/constants";
 import { takeUnit } from "../text/heading";
 import type { Role } from "../types";
+import type { Answered } from "./answered";
 
 const measured: readonly Role[] = ["pressure", "flow", "area", "diameter", "required", "rated"];
 
@@ -11,10 +12,11 @@ export function unitsOf(
   block: SheetBlock,
   constant: number | undefined,
   titled: TitleUnits,
+  answered: Answered,
 ): Partial<Record<Role, string>> {
   const units: Partial<Record<Role, string>> = {};
   for (const role of measured) {
-    const unit = block.roles.get(role)?.unit;
+    const unit = answered(role, "unit") ?? block.roles.get(role)?.unit;
     if (unit !== undefined) units[role] = unit;
   }
   const round = !block.roles.has("area") && block.roles.has("diameter");

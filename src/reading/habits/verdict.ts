@@ -3,16 +3,20 @@ import type { Book } from "../formulas/book";
 import { testsOf } from "../formulas/tests";
 import { cellWord } from "../text/vocabulary";
 import type { Habits } from "../types";
+import type { Answered } from "./answered";
 
 /** The firm's words for pass and fail, and how the verdict is come by. */
 export function verdictOf(
   block: SheetBlock,
   book: Book,
-): Pick<Habits, "pass" | "fail" | "neither" | "verdict"> {
+  answered: Answered,
+): Pick<Habits, "pass" | "fail" | "neither" | "verdict" | "unknown"> {
   const line = block.from.given.get("verdict");
   const [pass, fail, neither] = [new Set<string>(), new Set<string>(), new Set<string>()];
-  if (line === undefined) return { pass: [], fail: [], neither: [], verdict: undefined };
+  if (line === undefined)
+    return { pass: [], fail: [], neither: [], verdict: undefined, unknown: [] };
   let [typed, computed, ownNumber] = [0, 0, 0];
+  const meaningOf = (word: string) => answered("verdict", word) ?? cellWord(word).verdict;
   const agrees = new Map<string, { met: number; short: number }>();
   block.fans.forEach((row, at) => {
     const col = line + block.listing.shifts[at]!;
@@ -20,23 +24,17 @@ export function verdictOf(
     const text = block.cells.text(row, col).trim();
     if (shape) {
       computed++;
-      for (const { number, yes, no, operator, left, right } of testsOf(
-        shape,
-        block.cells,
-        row,
-        col,
-        book,
-      ).comparisons) {
+      for (const { number, yes, no, left, right } of testsOf(shape, block.cells, row, col, book)
+        .comparisons) {
         if (number !== undefined && (left.length === 0 || right.length === 0)) ownNumber++;
         const words = [yes, no].filter((word) => word !== undefined);
         for (const word of words)
-          if (cellWord(word).verdict === undefined)
+          if (meaningOf(word) === undefined)
             agrees.set(word, agrees.get(word) ?? { met: 0, short: 0 });
-        void operator;
       }
     } else if (text !== "") typed++;
     if (text === "") return;
-    const known = cellWord(text).verdict;
+    const known = meaningOf(text);
     if (known) (known === "pass" ? pass : known === "fail" ? fail : neither).add(text);
     const [flow, required] = [block.number(at, "flow"), block.number(at, "required")];
     if (known || flow === null || required === null) return;
@@ -45,12 +43,16 @@ export function verdictOf(
     else votes.short++;
     agrees.set(text, votes);
   });
+  const unknown: { role: "verdict"; word: string }[] = [];
   // A word that is not known means what it agrees with.
   for (const [word, { met, short }] of agrees) {
     if (met + short === 0) continue;
     if (met >= 0.75 * (met + short)) pass.add(word);
     else if (short >= 0.75 * (met + short)) fail.add(word);
-    else neither.add(word);
+    else {
+      neither.add(word);
+      unknown.push({ role: "verdict", word });
+    }
   }
   const verdict =
     computed > typed
@@ -60,5 +62,5 @@ export function verdictOf(
       : typed
         ? "typed"
         : undefined;
-  return { pass: [...pass], fail: [...fail], neither: [...neither], verdict };
+  return { pass: [...pass], fail: [...fail], neither: [...neither], verdict, unknown };
 }

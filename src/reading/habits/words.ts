@@ -1,9 +1,13 @@
 import type { SheetBlock } from "../blocks/block";
 import { cellWord } from "../text/vocabulary";
-import type { Habits, RoomKind } from "../types";
+import { type Habits, type RoomKind, roomKinds } from "../types";
+import type { Answered } from "./answered";
 
 /** What the block's words for rooms and duties mean, and those that are not known. */
-export function wordsOf(block: SheetBlock): Pick<Habits, "duties" | "rooms" | "unknown"> {
+export function wordsOf(
+  block: SheetBlock,
+  answered: Answered,
+): Pick<Habits, "duties" | "rooms" | "unknown"> {
   const duties = new Map<string, "continuous" | "on demand">();
   const rooms = new Map<string, RoomKind>();
   const unknown: { role: "duty" | "room"; word: string }[] = [];
@@ -14,10 +18,16 @@ export function wordsOf(block: SheetBlock): Pick<Habits, "duties" | "rooms" | "u
       const word = typeof value === "string" ? value.trim() : "";
       if (word === "" || seen.has(`${role} ${word}`)) continue;
       seen.add(`${role} ${word}`);
-      const meaning = cellWord(word);
-      if (role === "room" && meaning.room) rooms.set(word, meaning.room);
-      else if (role === "duty" && meaning.duty) duties.set(word, meaning.duty);
+      const said = answered(role, word);
+      const meaning = said === undefined && isDoubtful(word) ? undefined : cellWord(word);
+      const room = roomKinds.find((kind) => kind === said) ?? meaning?.room;
+      const duty = said === "continuous" || said === "on demand" ? said : meaning?.duty;
+      if (role === "room" && room) rooms.set(word, room);
+      else if (role === "duty" && duty) duties.set(word, duty);
       else unknown.push({ role, word });
     }
   return { duties, rooms, unknown };
 }
+
+/** A question mark of the tester's own says that a word is not sure. */
+const isDoubtful = (word: string) => /[?¿]/.test(word);

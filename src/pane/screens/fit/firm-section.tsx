@@ -1,53 +1,72 @@
-import type { Job } from "../../../job";
+import { Button } from "@fluentui/react-components";
+import { type FitChoice, isSameQuestion, type Job } from "../../../job";
+import { count } from "../../model/announce";
+import { firmGroups, sheetsLeft, wordQuestions } from "../../model/firm-view";
+import { Fold } from "../../parts/fold";
 import { useShared } from "../../parts/styles";
+import { BlockSection } from "./block-section";
+import { FirmFile } from "./firm-file";
 
-/** Reasons shown beside one role. */
-const mostReasons = 2;
+export interface AnswerProps {
+  readonly job: Job;
+  readonly busy: boolean;
+  /** Keeps these answers in the workbook and reads it again. */
+  readonly onAnswers: (answers: readonly FitChoice[]) => void;
+}
 
-/** Sheets that a firm laid out itself, as they were read: which cells were taken for what, and why. */
-export function FirmSection({ job }: { job: Job }) {
+/** Sheets that a firm laid out itself, as they were read, with all that can be corrected. */
+export function FirmSection(props: AnswerProps) {
   const shared = useShared();
-  if (!job.firm) return null;
-  const { blocks, notRead } = job.firm.reading;
+  const { job, busy, onAnswers } = props;
+  const { choices } = job.fit;
+  const answer = (said: FitChoice) =>
+    onAnswers([...choices.filter((each) => !isSameQuestion(each, said)), said]);
+  const left = sheetsLeft(job);
   return (
-    <section className={shared.stack}>
-      <h3 className={shared.subheading}>Read as the firm keeps it</h3>
-      {blocks.map((block) => (
-        <div key={`${block.sheet} ${block.layout} ${block.fans[0] ?? ""}`}>
+    <>
+      {wordQuestions(job).map(({ field, word, asks, cells, meanings }) => (
+        <section key={`${field} ${word}`} className={shared.panel} aria-label={asks}>
           <p className={shared.text}>
-            Sheet {block.sheet}: {block.readings} readings, {block.layout}
+            {asks} <span className={shared.muted}>{count(cells, "cell")}</span>
           </p>
-          <table className={shared.table}>
-            <thead>
-              <tr>
-                <th scope="col">What</th>
-                <th scope="col">Why</th>
-              </tr>
-            </thead>
-            <tbody>
-              {[...block.roles].map(([role, { evidence }]) => (
-                <tr key={role}>
-                  <th scope="row">{role}</th>
-                  <td>
-                    {[
-                      ...new Set(
-                        evidence.filter(({ weight }) => weight > 0).map(({ because }) => because),
-                      ),
-                    ]
-                      .slice(0, mostReasons)
-                      .join("; ")}
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
+          <div className={shared.line}>
+            {meanings.map((means) => (
+              <Button
+                key={means}
+                size="small"
+                disabledFocusable={busy}
+                onClick={() => answer({ sheet: "", heading: "", field, word, means })}
+              >
+                {means}
+              </Button>
+            ))}
+          </div>
+        </section>
       ))}
-      {notRead.map(({ because }) => (
-        <p key={because} className={shared.muted}>
-          {because}
-        </p>
+      {firmGroups(job).map((group) => (
+        <BlockSection key={group.key} group={group} {...props} />
       ))}
-    </section>
+      {job.firm && choices.length > 0 ? <FirmFile {...props} /> : null}
+      {left.length > 0 ? (
+        <Fold title={`${count(left.length, "sheet")} without fans`}>
+          {left.map(({ sheet, because }) => (
+            <div key={sheet} className={shared.spread}>
+              <span>
+                {sheet}
+                {because === "" ? null : <p className={shared.muted}>{because}</p>}
+              </span>
+              <Button
+                size="small"
+                disabledFocusable={busy}
+                aria-label={`Sheet ${sheet} holds fans`}
+                onClick={() => answer({ sheet, heading: "", field: "fans" })}
+              >
+                It holds fans
+              </Button>
+            </div>
+          ))}
+        </Fold>
+      ) : null}
+    </>
   );
 }

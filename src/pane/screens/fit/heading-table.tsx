@@ -1,6 +1,5 @@
 import { makeStyles, Select, tokens } from "@fluentui/react-components";
-import { fieldsFor } from "../../model/fit-draft";
-import type { FitView } from "../../model/fit-view";
+import { type FitView, fieldsFor } from "../../model/fit-view";
 import { useShared } from "../../parts/styles";
 
 const useStyles = makeStyles({
@@ -14,11 +13,12 @@ const useStyles = makeStyles({
 
 interface HeadingTableProps {
   readonly view: FitView;
+  readonly busy: boolean;
   readonly onChoose: (heading: string, field: string) => void;
 }
 
 /** Each heading of a sheet in its order, and what it was taken for. */
-export function HeadingTable({ view, onChoose }: HeadingTableProps) {
+export function HeadingTable({ view, busy, onChoose }: HeadingTableProps) {
   const styles = useStyles();
   const shared = useShared();
   return (
@@ -49,6 +49,7 @@ export function HeadingTable({ view, onChoose }: HeadingTableProps) {
                 size="small"
                 className={styles.select}
                 aria-label={`${row.heading} is taken for`}
+                disabled={busy}
                 value={row.field}
                 onChange={(_, data) => onChoose(row.heading, data.value)}
               >

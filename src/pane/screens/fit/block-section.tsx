@@ -1,0 +1,147 @@
+import { Button, makeStyles, Select, tokens } from "@fluentui/react-components";
+import { useId } from "react";
+import { isSameQuestion } from "../../../job";
+import { units } from "../../../units";
+import { count } from "../../model/announce";
+import {
+  type FirmGroup,
+  type RoleView,
+  roleViews,
+  withoutRole,
+  withRole,
+} from "../../model/firm-view";
+import { Fold } from "../../parts/fold";
+import { useShared } from "../../parts/styles";
+import { BlockPicture } from "./block-picture";
+import type { AnswerProps } from "./firm-section";
+
+const useStyles = makeStyles({
+  row: {
+    display: "grid",
+    gridTemplateColumns: "minmax(76px, 26%) minmax(0, 1fr)",
+    columnGap: tokens.spacingHorizontalS,
+    alignItems: "center",
+  },
+  select: { minWidth: 0, width: "100%" },
+  reason: { gridColumn: 2, overflowWrap: "anywhere" },
+});
+
+/** What may stand in a select beside the lines. */
+const undo = "\u0000as read";
+/** The sign that pressures of an exhaust fan have, in the words of the reader's habit. */
+const signs = { room: "positive: room against box", box: "negative: box against room" } as const;
+const askedUnits = { pressure: "pressure", flow: "flow", area: "area" } as const;
+
+/** One layout of a firm's sheets: which line was taken for what and why, each to be corrected. */
+export function BlockSection({ group, job, busy, onAnswers }: AnswerProps & { group: FirmGroup }) {
+  const styles = useStyles();
+  const shared = useShared();
+  const id = useId();
+  const { block, sheets, readings } = group;
+  const { choices } = job.fit;
+  const { found, absent } = roleViews(block);
+  const choose = (view: RoleView, line: string) =>
+    onAnswers(
+      line === undo ? withoutRole(choices, block, view) : withRole(choices, block, view, line),
+    );
+  const say = (field: string, word: string, means: string) => {
+    const said = { sheet: "", heading: "", field, word, means };
+    onAnswers([...choices.filter((each) => !isSameQuestion(each, said)), said]);
+  };
+  const row = (view: RoleView) => (
+    <div key={view.role} className={styles.row}>
+      <span>
+        {view.role}
+        {view.unit ? <span className={shared.muted}> {view.unit}</span> : null}
+      </span>
+      <Select
+        size="small"
+        className={styles.select}
+        aria-label={`${view.role} stands in`}
+        disabled={busy}
+        value={view.line}
+        onChange={(_, data) => choose(view, data.value)}
+      >
+        <option value="">none</option>
+        {view.isChosen ? <option value={undo}>as Fanrow reads it</option> : null}
+        {view.candidates.map(({ line, name }) => (
+          <option key={line}>{name}</option>
+        ))}
+      </Select>
+      <p className={`${shared.muted} ${styles.reason}`}>{view.reason}</p>
+    </div>
+  );
+  const { sign, units: known } = block.habits;
+  const unitless = found.filter(({ role }) => role in askedUnits && !known[role]);
+  const names =
+    sheets.length > 2 ? `${sheets[0]} and ${sheets.length - 1} more` : sheets.join(", ");
+  return (
+    <section className={shared.stack} aria-labelledby={id}>
+      <h3 id={id} className={shared.subheading}>
+        {names}: {count(readings, "reading")}, {block.layout}
+      </h3>
+      <BlockPicture job={job} sheet={block.sheet} />
+      {unitless.map(({ role }) => (
+        <div key={role} className={styles.row}>
+          <span>unit of {role}</span>
+          <Select
+            size="small"
+            className={styles.select}
+            aria-label={`unit of ${role}`}
+            disabled={busy}
+            value=""
+            onChange={(_, data) => say(role, "unit", data.value)}
+          >
+            <option value="">not known</option>
+            {units
+              .filter(({ dimension }) => dimension === askedUnits[role as "flow"])
+              .map(({ name }) => (
+                <option key={name}>{name}</option>
+              ))}
+          </Select>
+        </div>
+      ))}
+      {found.map(row)}
+      {sign ? (
+        <div className={styles.row}>
+          <span>sign</span>
+          <Select
+            size="small"
+            className={styles.select}
+            aria-label="sign of pressures"
+            disabled={busy}
+            value={sign.value}
+            onChange={(_, data) => say("pressure", "sign", data.value)}
+          >
+            {Object.entries(signs).map(([value, words]) => (
+              <option key={value} value={value}>
+                {words}
+              </option>
+            ))}
+          </Select>
+          <p className={`${shared.muted} ${styles.reason}`}>{sign.because}</p>
+        </div>
+      ) : null}
+      {absent.length > 0 ? (
+        <Fold title={`Not in a column: ${absent.map(({ role }) => role).join(", ")}`}>
+          {absent.map(row)}
+        </Fold>
+      ) : null}
+      <div>
+        <Button
+          size="small"
+          appearance="subtle"
+          disabledFocusable={busy}
+          onClick={() =>
+            onAnswers([
+              ...choices.filter((each) => !sheets.includes(each.sheet) || each.heading !== ""),
+              ...sheets.map((sheet) => ({ sheet, heading: "", field: "" })),
+            ])
+          }
+        >
+          No fans here
+        </Button>
+      </div>
+    </section>
+  );
+}
