@@ -7,6 +7,8 @@ export interface FirmGroup {
   readonly sheets: readonly string[];
   readonly readings: number;
   readonly block: Block;
+  /** The room, or else the flow, by which it is told from others on the same sheet; "" where it is alone. */
+  readonly name: string;
 }
 
 /** What a block's line was taken for, or what is not checked for want of one. */
@@ -56,16 +58,22 @@ export function firmGroups({ firm }: Job): FirmGroup[] {
       block: known?.block ?? block,
       sheets: [...new Set([...(known?.sheets ?? []), block.sheet])],
       readings: (known?.readings ?? 0) + block.readings,
+      name: String(block.field(0, "room")?.value ?? block.roles.get("flow")?.heading ?? ""),
     });
   }
-  return [...groups.values()];
+  const all = [...groups.values()];
+  const isAlone = ({ sheets }: FirmGroup) =>
+    all.filter((other) => other.sheets.some((sheet) => sheets.includes(sheet))).length === 1;
+  return all.map((group) => (isAlone(group) ? { ...group, name: "" } : group));
 }
 
 /** The roles of a block: those found, then those that something is missing for. */
 export function roleViews(block: Block): { found: RoleView[]; absent: RoleView[] } {
-  const found = [...block.roles.values()].map(({ role, line, evidence }): RoleView => {
+  const found = [...block.roles.values()].map(({ role, line, heading, evidence }): RoleView => {
     const candidates = block.candidates(role);
-    const reasons = evidence.filter(({ weight }) => weight > 0).map(({ because }) => because);
+    const reasons = evidence
+      .filter(({ weight }) => weight > 0)
+      .map(({ because }) => because.replace(`the heading "${heading}"`, "its heading"));
     return {
       role,
       line: candidates.find((each) => each.line === line)?.name ?? "",
@@ -133,6 +141,8 @@ export function wordQuestions({ firm }: Job): WordQuestion[] {
   const questions = new Map<string, WordQuestion>();
   for (const block of firm?.reading.blocks ?? [])
     for (const { role, word } of block.habits.unknown) {
+      // A mere question mark stands for no one thing.
+      if (!/[\p{L}\p{N}]/u.test(word)) continue;
       const key = `${role} ${word}`;
       let cells = questions.get(key)?.cells ?? 0;
       for (let i = 0; i < block.fans.length; i++)

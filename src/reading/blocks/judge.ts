@@ -18,6 +18,10 @@ export interface Verdict {
 }
 
 export const enoughForFans = 3;
+/** So many different readings without any name tell the law from chance. */
+const leastUnnamed = 12;
+/** Less than this share of the rows gives no constant. */
+const leastShare = 0.4;
 
 /** Weighs a block: law and constant, rooms, duties, the three quantities, comparisons, titles. */
 export function judgeBlock(
@@ -41,10 +45,26 @@ export function judgeBlock(
   const statsFor = (role: Role) => (line(role) === undefined ? undefined : stats.get(line(role)!));
   const [flow, pressure, area] = [statsFor("flow"), statsFor("pressure"), statsFor("area")];
   const hole = area ?? statsFor("diameter");
+  const told = (role: Role) => {
+    const own = words.get(line(role) ?? -1);
+    const { weight = 0, phrase = "" } = own?.told.get(role) ?? {};
+    // A lone letter names nothing by itself.
+    return (weight >= 2 && phrase.length > 1) || dimensionOf(own) === quantity[role];
+  };
+  const headings = [...pool.headings.values()].map(({ text, parents }) =>
+    [...parents, text].join(" "),
+  );
+  const ofFans = titles.some(ofFanTest) || headings.some(ofFanTest);
+  const isNamed =
+    ofFans ||
+    (flow && told("flow")) ||
+    (pressure && told("pressure")) ||
+    (hole && (told("area") || told("diameter")));
   let constant: number | undefined;
+  let isUnsure = !part.core;
   if (part.core && flow && pressure) {
     const fit = lawFit(flow, pressure, hole, area ? 1 : 2);
-    constant = hole ? fit?.constant : undefined;
+    constant = hole && fit && fit.share >= leastShare ? fit.constant : undefined;
     const unit = (role: Role) => words.get(line(role) ?? -1)?.unit?.name;
     const known =
       constant !== undefined &&
@@ -54,7 +74,10 @@ export function judgeBlock(
         !area,
       ) ??
         unitsOfConstant(constant, {}, !area));
-    if (known) add(4, `flow = ${rounded(constant!)} × area × √pressure, a usual constant`);
+    const byChance = part.core.by === "physics" && (fit?.different ?? 0) < leastUnnamed;
+    isUnsure = byChance;
+    if (known && !(byChance && !isNamed))
+      add(4, `flow = ${rounded(constant!)} × area × √pressure, a usual constant`);
     else if (part.core.by === "chart" || part.core.opening !== undefined)
       add(2.5, "flow follows opening and √pressure");
     else if (constant === undefined) add(2, "flow is made from a pressure's root");
@@ -64,9 +87,6 @@ export function judgeBlock(
   if ((roomStats?.rooms ?? 0) >= 0.3 || part.room) add(2, "rooms are named");
   else if (roomStats) add(0.5, "a line may name rooms");
   if ((statsFor("duty")?.duties ?? 0) >= 0.3) add(1, "ways of running are named");
-  const told = (role: Role) =>
-    (words.get(line(role) ?? -1)?.told.get(role)?.weight ?? 0) >= 2 ||
-    dimensionOf(words.get(line(role) ?? -1)) === quantity[role];
   if (flow && told("flow")) add(1, "a flow is named");
   if (pressure && told("pressure")) add(0.8, "a box pressure is named");
   if (hole && (told("area") || told("diameter"))) add(0.7, "an opening is named");
@@ -77,15 +97,13 @@ export function judgeBlock(
   else if (compared) add(1, "the flow is compared with what is required");
   else if (flow && statsFor("required") && told("required"))
     add(1, "a required flow stands beside");
-  const headings = [...pool.headings.values()].map(({ text, parents }) =>
-    [...parents, text].join(" "),
-  );
-  if (titles.some(ofFanTest) || headings.some(ofFanTest)) add(1, "titles speak of fans");
+  if (ofFans) add(1, "titles speak of fans");
   if (titles.some((title) => ofOtherTest(title) && !ofFanTest(title)))
     add(-4, "titles speak of another test");
   else if (headings.filter(ofOtherTest).length > 0) add(-1.5, "headings speak of another test");
   const pascals = pressure && pressure.median * (words.get(line("pressure")!)?.unit?.factor ?? 1);
   if (pascals !== undefined && pascals > 18) add(-3, "pressures are too high for a flow box");
+  if (isUnsure && !isNamed) add(-3, "no flow, pressure or opening is named");
   if (said === "fans" && (flow || pressure)) add(20, "you said so");
   if (said === null) add(-40, "you said that it holds no fans");
   if (!flow && !pressure) add(-5, "neither flow nor pressure");

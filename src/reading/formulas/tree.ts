@@ -59,7 +59,8 @@ export function refOf(text: string, shape: Shape): Ref | undefined {
 /** The name of a called function without the prefixes of files; "" for any other node. */
 export function calledName(node: Node): string {
   if (node.type !== "CallExpression") return "";
-  return node.callee.name.toUpperCase().replace(/^(_XLFN\.|_XLWS\.|_XLUDF_|_XLDUDF_)+/, "");
+  // A call of what another call gives has no name of its own.
+  return (node.callee.name ?? "").toUpperCase().replace(/^(_XLFN\.|_XLWS\.|_XLUDF_|_XLDUDF_)+/, "");
 }
 
 /** "Opening" for `tblFans[[#This Row],[Opening]]`, `tblFans[@Opening]` and `[@Opening]`. */

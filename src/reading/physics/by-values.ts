@@ -85,7 +85,7 @@ function tryLaw(
   hints: LineHints,
 ): Tried | undefined {
   const fit = lawFit(flow, pressure, hole, power);
-  if (!fit || fit.share < 0.6 || fit.different < 3) return undefined;
+  if (!fit || fit.share < 0.6 || fit.covered < 0.5 || fit.different < 3) return undefined;
   const stated = {
     flow: hints.unit(flow.line),
     pressure: hints.unit(pressure.line),
@@ -97,6 +97,9 @@ function tryLaw(
     hints.named(pressure.line, "pressure"),
     hints.named(hole.line, power === 1 ? "area" : "diameter"),
   ].filter(Boolean).length;
+  // Lines without names must vary to tell a law from chance.
+  const varied = fit.different >= 8 && fit.pressures >= 5;
+  if (named < 2 && !(varied && fit.share >= 0.8)) return undefined;
   // A few rows may follow some law by chance.
   if (fit.different < (known ? (named > 1 ? 3 : 6) : 8) || (!known && fit.share < 0.8))
     return undefined;

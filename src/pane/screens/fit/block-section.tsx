@@ -32,8 +32,14 @@ const undo = "\u0000as read";
 const signs = { room: "positive: room against box", box: "negative: box against room" } as const;
 const askedUnits = { pressure: "pressure", flow: "flow", area: "area" } as const;
 
+interface BlockProps extends AnswerProps {
+  readonly group: FirmGroup;
+  /** The first of its sheet shows the whole sheet; those after it are opened when asked for. */
+  readonly isFirst: boolean;
+}
+
 /** One layout of a firm's sheets: which line was taken for what and why, each to be corrected. */
-export function BlockSection({ group, job, busy, onAnswers }: AnswerProps & { group: FirmGroup }) {
+export function BlockSection({ group, isFirst, job, busy, onAnswers }: BlockProps) {
   const styles = useStyles();
   const shared = useShared();
   const id = useId();
@@ -75,12 +81,9 @@ export function BlockSection({ group, job, busy, onAnswers }: AnswerProps & { gr
   const unitless = found.filter(({ role }) => role in askedUnits && !known[role]);
   const names =
     sheets.length > 2 ? `${sheets[0]} and ${sheets.length - 1} more` : sheets.join(", ");
-  return (
-    <section className={shared.stack} aria-labelledby={id}>
-      <h3 id={id} className={shared.subheading}>
-        {names}: {count(readings, "reading")}, {block.layout}
-      </h3>
-      <BlockPicture job={job} sheet={block.sheet} />
+  const title = `${group.name === "" ? names : `${names}, ${group.name}`}: ${count(readings, "reading")}, ${block.layout}`;
+  const details = (
+    <>
       {unitless.map(({ role }) => (
         <div key={role} className={styles.row}>
           <span>unit of {role}</span>
@@ -127,6 +130,16 @@ export function BlockSection({ group, job, busy, onAnswers }: AnswerProps & { gr
           {absent.map(row)}
         </Fold>
       ) : null}
+    </>
+  );
+  if (!isFirst) return <Fold title={title}>{details}</Fold>;
+  return (
+    <section className={shared.stack} aria-labelledby={id}>
+      <h3 id={id} className={shared.subheading}>
+        {title}
+      </h3>
+      <BlockPicture job={job} sheet={block.sheet} />
+      {details}
       <div>
         <Button
           size="small"

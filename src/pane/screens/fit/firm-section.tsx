@@ -43,8 +43,13 @@ export function FirmSection(props: AnswerProps) {
           </div>
         </section>
       ))}
-      {firmGroups(job).map((group) => (
-        <BlockSection key={group.key} group={group} {...props} />
+      {firmGroups(job).map((group, at, all) => (
+        <BlockSection
+          key={group.key}
+          group={group}
+          isFirst={all.findIndex(({ block }) => block.sheet === group.block.sheet) === at}
+          {...props}
+        />
       ))}
       {job.firm && choices.length > 0 ? <FirmFile {...props} /> : null}
       {left.length > 0 ? (
