@@ -1,6 +1,5 @@
 import type { CellValue, Place } from "../cells";
 import type { Answers, ReadGrid, ReadWorkbook, WorkbookReading } from "../reading";
-import type { FitChoice } from "./fit";
 
 /** One sheet as the job reads it. Rows and columns count from 0. */
 export interface Grid extends ReadGrid {
@@ -29,6 +28,20 @@ export interface Calculator {
   precedents(sheet: string, row: number, col: number): readonly Place[];
   /** Whether all in a formula is known to give here what a spreadsheet program gives. */
   isKnownToAgree(formula: string): boolean;
+}
+
+/**
+ * A user's own answer: this heading stands for this field ("" for none); with no heading, the sheet
+ * holds fans or ("") none; with a word, what the word means in this field, whatever the sheet.
+ */
+export interface FitChoice {
+  /** "" for any sheet. */
+  readonly sheet: string;
+  readonly heading: string;
+  /** Key of a field, "fans" for a sheet as a whole. */
+  readonly field: string;
+  readonly word?: string;
+  readonly means?: string;
 }
 
 /** A workbook as the job reads it. */

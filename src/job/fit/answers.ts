@@ -1,6 +1,6 @@
 import { type CellValue, InputError, isBlankCell } from "../../cells";
 import { layouts } from "../columns";
-import type { JobFile } from "../grid";
+import type { FitChoice, JobFile } from "../grid";
 import { plainName } from "./heading";
 
 /** Name of the sheet in which a user's own answers are kept. */
@@ -8,20 +8,6 @@ export const fitSheetTitle = "Fit";
 
 /** Headings of the Fit sheet: an answer a row. */
 export const fitHeadings = ["Sheet", "Heading", "Field", "Word", "Means"] as const;
-
-/**
- * A user's own answer: this heading stands for this field ("" for none); with no heading, the sheet
- * holds fans or ("") none; with a word, what the word means in this field, whatever the sheet.
- */
-export interface FitChoice {
-  /** "" for any sheet. */
-  readonly sheet: string;
-  readonly heading: string;
-  /** Key of a field, "fans" for a sheet as a whole. */
-  readonly field: string;
-  readonly word?: string;
-  readonly means?: string;
-}
 
 /** What a sheet is said to hold, and a field that only a firm's own sheet has. */
 const ownTitles: Readonly<Record<string, string>> = { fans: "fans", openingSize: "Opening size" };

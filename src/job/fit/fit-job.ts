@@ -1,6 +1,6 @@
 import { jobSettings, jobTitle, layouts, type SheetKind } from "../columns";
-import type { JobFile } from "../grid";
-import { type FitChoice, fitSheetTitle, isSameQuestion, readChoices } from "./answers";
+import type { FitChoice, JobFile } from "../grid";
+import { fitSheetTitle, isSameQuestion, readChoices } from "./answers";
 import { fitSheet, type SheetFit } from "./fit-sheet";
 import { plainName } from "./heading";
 

@@ -1,7 +1,6 @@
 import { type CellValue, isBlankCell } from "../../cells";
 import type { Field, Measure, SheetKind, SheetLayout } from "../columns";
-import type { Grid } from "../grid";
-import type { FitChoice } from "./answers";
+import type { FitChoice, Grid } from "../grid";
 import { type Heading, plainName, readHeading } from "./heading";
 
 /** A field found in a column of a sheet. */

@@ -1,6 +1,6 @@
 /** Fitting a firm's own sheets and headings to the fields of a job. */
+export type { FitChoice } from "../grid";
 export {
-  type FitChoice,
   firmFileOf,
   fitHeadings,
   fitSheetTitle,
