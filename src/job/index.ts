@@ -91,6 +91,7 @@ export {
   readJob,
   type Settings,
   Table,
+  unitsOfRole,
   valueIn,
 } from "./read";
 export * from "./rules";

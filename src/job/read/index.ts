@@ -8,6 +8,6 @@ export { FanRows } from "./fan-rows";
 export { type Instrument, InstrumentList } from "./instrument-list";
 export { type Job, readJob } from "./job";
 export { attempt, type Maybe, valueIn, valueOrThrow } from "./maybe";
-export { fieldOfRole } from "./roles";
+export { fieldOfRole, unitsOfRole } from "./roles";
 export { readSettings, type Settings } from "./settings";
 export { type Gap, Table } from "./table";

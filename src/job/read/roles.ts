@@ -1,5 +1,6 @@
 import type { RoomKind } from "../../editions";
 import type { Answers, Choice, Meaning, RoomKind as ReadRoom, Role } from "../../reading";
+import { units } from "../../units";
 import type { JobFit } from "../fit";
 
 /** Roles of a reader, and the fields of ours that they fill. */
@@ -52,4 +53,15 @@ export function answersOf({ answers }: JobFit): Answers {
 /** The field under which an answer on a role is kept. */
 export function fieldOfRole(role: Role): string {
   return role === "room" ? "roomKind" : (fieldOf[role] ?? role);
+}
+
+const dimensions: Readonly<Partial<Record<Role, string>>> = {
+  pressure: "pressure",
+  flow: "flow",
+  area: "area",
+};
+
+/** The units that a sheet may keep a measured role in; none for any other role. */
+export function unitsOfRole(role: Role): string[] {
+  return units.filter(({ dimension }) => dimension === dimensions[role]).map(({ name }) => name);
 }

@@ -14,8 +14,8 @@ import { plain } from "../text/plain";
 import type { Choice, Role } from "../types";
 import { assign } from "./assign";
 import { judgeBlock, type Verdict } from "./judge";
+import { linesMeant } from "./line-names";
 import { inheritRoles } from "./retests";
-import { linesMeant } from "./role-lines";
 import { type Part, splitLines } from "./split";
 
 /** A block of a pool before its readings are listed. */

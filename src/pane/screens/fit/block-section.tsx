@@ -1,7 +1,6 @@
 import { Button, makeStyles, Select, tokens } from "@fluentui/react-components";
 import { useId } from "react";
-import { isSameQuestion } from "../../../job";
-import { units } from "../../../units";
+import { isSameQuestion, unitsOfRole } from "../../../job";
 import { count } from "../../model/announce";
 import {
   type FirmGroup,
@@ -12,8 +11,8 @@ import {
 } from "../../model/firm-view";
 import { Fold } from "../../parts/fold";
 import { useShared } from "../../parts/styles";
+import type { AnswerProps } from "./answer-props";
 import { BlockPicture } from "./block-picture";
-import type { AnswerProps } from "./firm-section";
 
 const useStyles = makeStyles({
   row: {
@@ -30,7 +29,6 @@ const useStyles = makeStyles({
 const undo = "\u0000as read";
 /** The sign that pressures of an exhaust fan have, in the words of the reader's habit. */
 const signs = { room: "positive: room against box", box: "negative: box against room" } as const;
-const askedUnits = { pressure: "pressure", flow: "flow", area: "area" } as const;
 
 interface BlockProps extends AnswerProps {
   readonly group: FirmGroup;
@@ -78,7 +76,7 @@ export function BlockSection({ group, isFirst, job, busy, onAnswers }: BlockProp
     </div>
   );
   const { sign, units: known } = block.habits;
-  const unitless = found.filter(({ role }) => role in askedUnits && !known[role]);
+  const unitless = found.filter(({ role }) => !known[role] && unitsOfRole(role).length > 0);
   const names =
     sheets.length > 2 ? `${sheets[0]} and ${sheets.length - 1} more` : sheets.join(", ");
   const title = `${group.name === "" ? names : `${names}, ${group.name}`}: ${count(readings, "reading")}, ${block.layout}`;
@@ -96,11 +94,9 @@ export function BlockSection({ group, isFirst, job, busy, onAnswers }: BlockProp
             onChange={(_, data) => say(role, "unit", data.value)}
           >
             <option value="">not known</option>
-            {units
-              .filter(({ dimension }) => dimension === askedUnits[role as "flow"])
-              .map(({ name }) => (
-                <option key={name}>{name}</option>
-              ))}
+            {unitsOfRole(role).map((name) => (
+              <option key={name}>{name}</option>
+            ))}
           </Select>
         </div>
       ))}

@@ -2,7 +2,7 @@ import { Link, makeStyles } from "@fluentui/react-components";
 import { firmFileOf } from "../../../job";
 import { CopyText } from "../../parts/copy-text";
 import { useShared } from "../../parts/styles";
-import type { AnswerProps } from "./firm-section";
+import type { AnswerProps } from "./answer-props";
 
 const useStyles = makeStyles({ link: { overflowWrap: "anywhere" } });
 

@@ -1,18 +1,12 @@
 import { Button } from "@fluentui/react-components";
-import { type FitChoice, isSameQuestion, type Job } from "../../../job";
+import { type FitChoice, isSameQuestion } from "../../../job";
 import { count } from "../../model/announce";
 import { firmGroups, sheetsLeft, wordQuestions } from "../../model/firm-view";
 import { Fold } from "../../parts/fold";
 import { useShared } from "../../parts/styles";
+import type { AnswerProps } from "./answer-props";
 import { BlockSection } from "./block-section";
 import { FirmFile } from "./firm-file";
-
-export interface AnswerProps {
-  readonly job: Job;
-  readonly busy: boolean;
-  /** Keeps these answers in the workbook and reads it again. */
-  readonly onAnswers: (answers: readonly FitChoice[]) => void;
-}
 
 /** Sheets that a firm laid out itself, as they were read, with all that can be corrected. */
 export function FirmSection(props: AnswerProps) {
