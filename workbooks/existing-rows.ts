@@ -142,7 +142,7 @@ function fansOf(dwelling: string, i: number): Row[] {
     duty: "continuous",
     fanKind: "bath or utility",
     rated: 80,
-    watts: 11,
+    watts: i === 3 ? 38 : 11,
     sones: 0.8,
     ductKind: "smooth",
     ductDiameter: 6,

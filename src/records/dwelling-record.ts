@@ -158,7 +158,7 @@ function addRate(rows: PlanRows, { job }: JobCheck, fact: DwellingFact): void {
     2,
   );
   if (Math.abs(neededFlow - rate.rate) > 1e-9)
-    rows.fact("After credit", `${figure(neededFlow)} ${unit} must be moved by fans`, 2);
+    rows.fact("Needed", `${figure(neededFlow)} ${unit} must be moved by fans`, 2);
   rows.fact(
     "Continuous fans",
     continuousFans === 0

@@ -1,13 +1,5 @@
 import { columnLetters } from "../cells";
-import {
-  codesText,
-  type JobCheck,
-  type Provenance,
-  provenanceOf,
-  unitOf,
-  type Verdict,
-  verdicts,
-} from "../job";
+import { codesText, type JobCheck, type Provenance, provenanceOf, unitOf, verdicts } from "../job";
 import { type DwellingFact, dwellingFacts } from "./dwelling-facts";
 import { type FanFact, fanFacts, whoAndWhen } from "./fan-facts";
 import { looks } from "./looks";
@@ -78,14 +70,14 @@ function addFacts(
   dwellings: readonly DwellingFact[],
 ): void {
   const { settings } = check.job;
-  const standing = facts.filter(({ isSuperseded }) => !isSuperseded);
-  const measured = standing.filter(({ isMeasured }) => isMeasured);
+  const { fans, measured } = check.summary;
+  const again = facts.filter(({ isSuperseded }) => isSuperseded).length;
   const { when, testers } = whoAndWhen(check, facts);
   const method = settings.method === "" ? "" : `; dwelling rate by ${settings.method}`;
   rows.gap(4);
   rows.fact(
     "Measured",
-    `${measured.length} of ${counted(standing.length, "fan")} in ${counted(dwellings.length, "dwelling")}${standing.length < facts.length ? `; ${facts.length - standing.length} read again` : ""}`,
+    `${measured} of ${counted(fans, "fan")} in ${counted(dwellings.length, "dwelling")}${again > 0 ? `; ${again} read again` : ""}`,
   );
   rows.fact("Tested", when);
   rows.fact(
@@ -104,12 +96,13 @@ function addFacts(
   );
 }
 
-const meanings: Readonly<Record<Verdict, string>> = {
+const meanings: Readonly<Record<NonNullable<FanFact["verdict"]>, string>> = {
   meets: "at or above the rate",
   short: "below the rate",
   "too close to call": "too near the rate for the spread of the flow",
   retest: "read outside the window of pressures",
   "not measured": "no usable reading",
+  "none required": "the edition asks no rate of such a room or terminal",
 };
 
 function addVerdicts(
@@ -118,15 +111,17 @@ function addVerdicts(
   dwellings: readonly DwellingFact[],
 ): void {
   rows.section("Verdicts");
-  const count = (verdict: Verdict | undefined, continuous?: boolean) =>
+  const count = (verdict: FanFact["verdict"], continuous?: boolean) =>
     facts.filter(
       (fact) =>
         !fact.isSuperseded &&
         fact.verdict === verdict &&
         (continuous === undefined || fact.isContinuous === continuous),
     ).length;
-  const shownVerdicts = verdicts.filter(
-    (verdict) => verdict !== "too close to call" || count(verdict) > 0,
+  const isRare = (verdict: FanFact["verdict"]) =>
+    verdict === "too close to call" || verdict === "none required";
+  const shownVerdicts = [...verdicts, "none required" as const].filter(
+    (verdict) => !isRare(verdict) || count(verdict) > 0,
   );
   const lines: (string | number)[][] = shownVerdicts.map((verdict) => [
     verdict,

@@ -137,11 +137,15 @@ describe("the equipment of a fan", () => {
   it("is held against the efficacy of the code that the job names", () => {
     // 50 cfm at 25 W is 2 cfm/W: below 2.8 of IECC 2021, above 1.4 of IECC 2018 (10 CFR 460.204;
     // WAC 51-11R-40351).
-    const found = (code: string) =>
-      kinds(job({ "Equipment rules": code }, {}, [power])).filter((kind) => /efficacy/.test(kind));
+    const found = (code: string, duty = "continuous") =>
+      kinds(job({ "Equipment rules": code }, {}, [{ ...power, Duty: duty }])).filter((kind) =>
+        /efficacy/.test(kind),
+      );
     expect(found("IECC-2021")).toHaveLength(1);
     expect(found("IECC-2018")).toEqual([]);
     expect(found("")).toEqual([]);
+    // Read in IRC 2021 N1103.6.2: it is asked of whole-house ventilation, not of a room's own fan.
+    expect(found("IECC-2021", "on demand")).toEqual([]);
   });
 
   it("is held against the sound limit of the edition", () => {

@@ -20,8 +20,14 @@ import {
 /** The least flow for each watt. */
 export function efficacyAsked(job: Job, i: number): Ruling<number> {
   const { equipment, system } = job.settings;
-  const { table } = fansOf(job);
+  const fans = fansOf(job);
+  const { table } = fans;
   needs(equipment !== "", "the Job sheet names no equipment rules");
+  // IECC 2021 R403.6.2 and its kin speak of the fans of the whole-house system alone.
+  needs(
+    valueIn(fans.duty(i)) === "continuous" || table.number("runShare", i) > 0,
+    "the rule asks it of fans that ventilate the whole dwelling, not of a room's own",
+  );
   const kind = table.text("fanKind", i);
   needs(kind !== "", "the row does not say what kind of fan it is");
   return leastEfficacy(equipment, findFan(kind), stated(table.number("rated", i)), system);

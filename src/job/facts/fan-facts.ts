@@ -14,6 +14,7 @@ import {
 import {
   deficitOf,
   type Judging,
+  NoneAsked,
   type RequiredRate,
   readYesNo,
   type Verdict,
@@ -121,6 +122,14 @@ export class FanFacts {
     const isReversed = this.fans.status[i] === "reversed" && !this.fans.isByInstrument(i);
     if (isReversed) return "retest";
     return this.fans.isSupply(i) ? undefined : found[i];
+  }
+
+  /** The verdict, or that the edition asks nothing of what the row is. */
+  outcome(i: number, judging?: Judging): Verdict | "none required" | undefined {
+    const verdict = this.verdict(i, judging);
+    const rate = this.fans.required(i);
+    const isNone = "problem" in rate && rate.problem instanceof NoneAsked;
+    return verdict ?? (isNone ? "none required" : undefined);
   }
 
   /** What the room lacks under the alternative for existing dwellings; undefined on other rows. */

@@ -16,6 +16,7 @@ import { meanOf } from "../mean";
 import {
   areaOf,
   deviceFlow,
+  NoneAsked,
   openingsNamed,
   type RequiredRate,
   type RoomFacts,
@@ -225,7 +226,7 @@ export class FanRows {
 
   /** The rate that an edition asks of the row's room. Throws an InputError where there is none. */
   rateUnder(edition: Edition, i: number, facts: RoomFacts = this.roomFacts(i)): RequiredRate {
-    if (this.isSupply(i)) throw new InputError("a supply terminal has no exhaust rate to meet");
+    if (this.isSupply(i)) throw new NoneAsked("a supply terminal has no exhaust rate to meet");
     const [room, duty] = [this.room(i), this.duty(i)].map(valueOrThrow) as [RoomKind, Duty];
     return roomRate(edition, room, duty, this.settings.system, facts);
   }

@@ -106,9 +106,8 @@ function byVolume(rule: RoomRule, system: System, volume?: number): RequiredRate
 
 function noSuchRate(edition: Edition, room: RoomKind, duty: Duty): UnknownNameError {
   const known = edition.rooms.map((rule) => `${rule.room} ${rule.duty}`);
-  return new UnknownNameError(
-    `${edition.id} sets no rate for a ${room} ${duty}: it has ${known.join(", ")}`,
-  );
+  const Reason = isAsked(edition, room) ? UnknownNameError : NoneAsked;
+  return new Reason(`${edition.id} sets no rate for a ${room} ${duty}: it has ${known.join(", ")}`);
 }
 
 const percent: Need = { above: 1, to: 100, say: "give a percentage above 1, such as 65" };

@@ -8,6 +8,7 @@ export const verdictLook = {
   "too close to call": { symbol: "star", sign: "★", colour: chart.doubt },
   retest: { symbol: "diamond", sign: "◆", colour: chart.doubt },
   "rate unknown": { symbol: "triangle", sign: "▲", colour: chart.quiet },
+  "none required": { symbol: "triangle", sign: "△", colour: chart.quiet },
   "read again": { symbol: "circle", sign: "○", colour: chart.quiet },
   "not measured": { symbol: "times", sign: "×", colour: chart.quiet },
 } as const satisfies Record<FanVerdict, unknown>;
