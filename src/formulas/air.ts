@@ -102,59 +102,6 @@ export const densityOverIce: Formula = {
   },
 };
 
-export const densityCipm: Formula = {
-  id: "density-cipm",
-  title: "Density of moist air, metrology formula",
-  result,
-  symbols: [{ ...temperature, valid: [15, 27] }, barometer, { ...humidity, shown: "h" }],
-  steps: [
-    kelvin,
-    {
-      name: "psv",
-      shown: "p_sv",
-      meaning: "saturation vapour pressure",
-      unit: "Pa",
-      text: "exp(1.2378847e-5 * T ^ 2 - 1.9121316e-2 * T + 33.93711047 - 6.3431645e3 / T)",
-    },
-    {
-      name: "f",
-      shown: "f",
-      meaning: "enhancement factor",
-      unit: "1",
-      text: "1.00062 + 3.14e-8 * p + 5.6e-7 * t ^ 2",
-    },
-    {
-      name: "xv",
-      shown: "x_v",
-      meaning: "mole fraction of water vapour",
-      unit: "1",
-      text: "h * f * psv / p",
-    },
-    {
-      name: "Z",
-      shown: "Z",
-      meaning: "compressibility",
-      unit: "1",
-      text:
-        "1 - p / T * (1.58123e-6 - 2.9331e-8 * t + 1.1043e-10 * t ^ 2 + (5.707e-6 - 2.051e-8 * t) * xv" +
-        " + (1.9898e-4 - 2.376e-6 * t) * xv ^ 2) + (p / T) ^ 2 * (1.83e-11 - 0.765e-8 * xv ^ 2)",
-    },
-  ],
-  text: "p * 28.96546e-3 / (Z * 8.314472 * T) * (1 - xv * (1 - 18.01528e-3 / 28.96546e-3))",
-  validity: "600 to 1100 hPa, 15 to 27 °C, 400 µmol/mol of carbon dioxide.",
-  source: {
-    work: "CIPM-2007, Picard et al., Metrologia 45 (2008) 149–155",
-    clause: "eq. 1 and appendix A",
-    mark: "two sources",
-  },
-  example: {
-    given: { t: 20, p: 101325, h: 0.5 },
-    gives: 1.1993139,
-    digits: 7,
-    note: "a room at sea level",
-  },
-};
-
 const atmosphere: Source = { ...ashrae, clause: "ch. 1, eq. 3", mark: "two sources" };
 
 export const pressureAtElevation: Formula = {

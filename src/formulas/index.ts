@@ -8,7 +8,6 @@ import * as coefficients from "./coefficients";
 import * as dwelling from "./dwelling";
 import * as equipment from "./equipment";
 import * as estimate from "./estimate";
-import * as expansibility from "./expansibility";
 import * as flow from "./flow";
 import type { Formula } from "./formula";
 import * as infiltration from "./infiltration";
@@ -25,7 +24,6 @@ export * from "./coefficients";
 export * from "./dwelling";
 export * from "./equipment";
 export * from "./estimate";
-export * from "./expansibility";
 export * from "./flow";
 export * from "./formula";
 export * from "./infiltration";
@@ -47,7 +45,6 @@ export const formulas: readonly Formula[] = [
   airUnits,
   instruments,
   estimate,
-  expansibility,
   uncertainty,
   proof,
   infiltration,

@@ -56,16 +56,6 @@ export const leakageAreaIp: Formula = {
   example: { given: { Q50: 1500 }, gives: 82.435, digits: 3, note: "1500 cfm at 50 Pa" },
 };
 
-export const leakageAreaSi: Formula = {
-  ...leakageAreaIp,
-  id: "leakage-area-si",
-  title: "Effective leakage area at 4 Pa from the leakage at 50 Pa, L/s and cm²",
-  result: { ...leakageArea, unit: "cm²" },
-  symbols: [{ ...leak, unit: "L/s" }],
-  text: leakageSi,
-  example: { given: { Q50: 700 }, gives: 525.89, digits: 2, note: "700 L/s at 50 Pa" },
-};
-
 const divisor: Quantity = {
   name: "k",
   shown: "k",

@@ -56,27 +56,6 @@ export const dwellingRateEquation: Formula = {
   },
 };
 
-export const dwellingRateCell: Formula = {
-  id: "dwelling-rate-cell",
-  title: "A cell of a dwelling rate table that is the rounded equation at its upper area",
-  result: rate,
-  symbols: [
-    areaRate,
-    { ...floorArea, name: "U", shown: "A_up", meaning: "upper floor area of the band" },
-    personRate,
-    bedrooms,
-  ],
-  text: "floor(a * U + b * (N + 1) + 0.5)",
-  validity: "Rounds half up; half-to-even rounding gives other numbers.",
-  source: chosen,
-  example: {
-    given: { a: 0.03, U: 500, b: 7.5, N: 2 },
-    gives: 38,
-    digits: 6,
-    note: "37.5 rounds up",
-  },
-};
-
 export const dwellingRateLarger: Formula = {
   id: "dwelling-rate-larger",
   title: "Required dwelling rate as the larger of an area rate and a bedroom rate",

@@ -55,20 +55,6 @@ export const triangularSpread: Formula = {
   example: { given: { a: 0.25 }, gives: 0.10206, digits: 5, note: "a limit of ±0.25 Pa" },
 };
 
-export const normalSpread: Formula = {
-  id: "normal-spread",
-  title: "Standard spread from an expanded one",
-  result: spread,
-  symbols: [
-    { ...half, name: "U", shown: "U", meaning: "expanded spread" },
-    { name: "k", shown: "k", meaning: "its coverage factor", unit: "1", valid: [1, 4] },
-  ],
-  text: "U / k",
-  validity: "The coverage factor is the one stated beside the expanded spread.",
-  source: gum("4.3.3"),
-  example: { given: { U: 0.5, k: 2 }, gives: 0.25, digits: 6, note: "±0.5 at k = 2" },
-};
-
 export const meanSpread: Formula = {
   id: "mean-spread",
   title: "Standard spread of a mean",

@@ -1,11 +1,5 @@
 import { oneValue } from "../algebra";
-import {
-  fullWidthSpread,
-  halfWidthSpread,
-  meanSpread,
-  normalSpread,
-  triangularSpread,
-} from "../formulas";
+import { fullWidthSpread, halfWidthSpread, meanSpread, triangularSpread } from "../formulas";
 
 /** A limit ±a, every value within equally likely: a/√3 (GUM 4.3.7). */
 export const halfWidth = (a: number): number => oneValue(halfWidthSpread, { a });
@@ -15,9 +9,6 @@ export const fullWidth = (w: number): number => oneValue(fullWidthSpread, { w })
 
 /** A limit ±a, values near the middle likelier in a straight slope: a/√6 (GUM 4.3.9). */
 export const triangular = (a: number): number => oneValue(triangularSpread, { a });
-
-/** A stated expanded uncertainty U with its coverage factor k: U/k (GUM 4.3.3). */
-export const normalWith = (U: number, k: number): number => oneValue(normalSpread, { U, k });
 
 /** What repeated readings say of their mean. */
 export interface Repeats {

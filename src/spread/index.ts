@@ -19,12 +19,11 @@ export { acceptFrom, chanceMet } from "./conformity";
 export {
   fullWidth,
   halfWidth,
-  normalWith,
   type Repeats,
   repeats,
   triangular,
 } from "./evaluate";
 export { normalChance, normalQuantile } from "./normal";
-export { propagate, propagateTogether, type Together } from "./propagate";
-export { type LineFit, type OriginFit, straightLine, throughOrigin } from "./regression";
+export { propagate } from "./propagate";
+export { throughOrigin } from "./regression";
 export { coverage, studentChance, studentDensity, studentQuantile, usualChance } from "./student";

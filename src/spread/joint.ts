@@ -61,16 +61,16 @@ export class Joint {
     return total;
   }
 
-  /** The covariance of two results, from what the spreads do to each. */
-  covariance(a: readonly number[], b: readonly number[]): number {
+  /** The variance of a result, from what the spreads do to it. */
+  variance(effects: readonly number[]): number {
     let total = 0;
     let size = 0;
-    a.forEach((effect, i) => {
-      total += effect * this.tied(b, i);
+    effects.forEach((effect, i) => {
+      total += effect * this.tied(effects, i);
       size += effect * effect;
     });
-    // Full correlation may leave a hair below 0; more than that is no correlation matrix.
-    if (a !== b || total >= 0 || Number.isNaN(total)) return total;
+    // Full correlation may leave some last digits below 0; more than that is no correlation matrix.
+    if (total >= 0 || Number.isNaN(total)) return total;
     if (total < -1e-9 * size) throw new RangeError("the correlations contradict one another");
     return 0;
   }

@@ -6,15 +6,6 @@ import { coverage, usualChance } from "./student";
 
 type Inputs = Readonly<Record<string, Input>>;
 
-/** What the budgets of several results of the same inputs say together (GUM H.2). */
-export interface Together {
-  readonly budgets: readonly Budget[];
-  /** Covariance of each result with each other; the diagonal holds the variances. */
-  readonly covariances: readonly (readonly number[])[];
-  /** Correlation coefficients of the results. */
-  readonly correlations: readonly (readonly number[])[];
-}
-
 /**
  * The law of propagation of uncertainty (JCGM 100:2008, 5.1.2 and 5.2.2) over the slopes of a
  * formula: its value, and its spread to first order from the spreads of its inputs.
@@ -38,53 +29,11 @@ export function propagate(
   correlations: readonly Correlation[] = [],
   chance: number = usualChance,
 ): Budget {
-  return budgetOf(formula, inputs, new Joint(inputs, correlations), chance);
-}
-
-/** The same for several results of the same inputs, with how the results are correlated. */
-export function propagateTogether(
-  formulas: readonly Formula[],
-  inputs: Inputs,
-  correlations: readonly Correlation[] = [],
-  chance: number = usualChance,
-): Together {
   const joint = new Joint(inputs, correlations);
-  const effects = formulas.map((formula) => joint.effects(slopesOf(formula, inputs)));
-  const covariances = effects.map((a) => effects.map((b) => joint.covariance(a, b)));
-  const u = covariances.map((row, i) => Math.sqrt(row[i] as number));
-  return {
-    budgets: formulas.map((formula) => budgetOf(formula, inputs, joint, chance)),
-    covariances,
-    correlations: covariances.map((row, i) =>
-      row.map((value, j) => (i === j ? 1 : value / ((u[i] as number) * (u[j] as number)))),
-    ),
-  };
-}
-
-function slopesOf(formula: Formula, inputs: Inputs): ReadonlyMap<string, number> {
-  const values = valuesOf(formula, inputs);
-  return new Map(
-    formula.symbols
-      .filter(({ name }) => (inputs[name]?.spreads ?? []).length > 0)
-      .map(({ name }) => [name, slopes(formula, name, values, 1)[0] as number]),
-  );
-}
-
-function valuesOf(formula: Formula, inputs: Inputs): Record<string, number> {
-  const values: Record<string, number> = {};
-  for (const { name } of formula.symbols) {
-    const input = inputs[name];
-    if (!input) throw new RangeError(`no input for the symbol ${name} of ${formula.id}`);
-    values[name] = input.value;
-  }
-  return values;
-}
-
-function budgetOf(formula: Formula, inputs: Inputs, joint: Joint, chance: number): Budget {
   const value = oneValue(formula, valuesOf(formula, inputs));
   const slopeBy = slopesOf(formula, inputs);
   const effects = joint.effects(slopeBy);
-  const u = Math.sqrt(joint.covariance(effects, effects));
+  const u = Math.sqrt(joint.variance(effects));
   const dof = joint.freedom(effects, u);
   const k = Number.isFinite(u) ? coverage(dof, chance) : Number.NaN;
   const quantity = new Map(formula.symbols.map((symbol) => [symbol.name, symbol]));
@@ -109,4 +58,23 @@ function budgetOf(formula: Formula, inputs: Inputs, joint: Joint, chance: number
   });
   const { shown, unit } = formula.result;
   return { formula: formula.id, shown, unit, value, lines, u, dof, chance, k, expanded: k * u };
+}
+
+function slopesOf(formula: Formula, inputs: Inputs): ReadonlyMap<string, number> {
+  const values = valuesOf(formula, inputs);
+  return new Map(
+    formula.symbols
+      .filter(({ name }) => (inputs[name]?.spreads ?? []).length > 0)
+      .map(({ name }) => [name, slopes(formula, name, values, 1)[0] as number]),
+  );
+}
+
+function valuesOf(formula: Formula, inputs: Inputs): Record<string, number> {
+  const values: Record<string, number> = {};
+  for (const { name } of formula.symbols) {
+    const input = inputs[name];
+    if (!input) throw new RangeError(`no input for the symbol ${name} of ${formula.id}`);
+    values[name] = input.value;
+  }
+  return values;
 }

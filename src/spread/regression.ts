@@ -2,7 +2,7 @@ import { InputError } from "../cells";
 import { sum } from "./evaluate";
 
 /** y = slope · x, by least squares. */
-export interface OriginFit {
+interface OriginFit {
   readonly n: number;
   /** n − 1. */
   readonly dof: number;
@@ -13,12 +13,6 @@ export interface OriginFit {
   readonly residual: number;
   /** Uncentred, 1 − Σe²/Σy²: what is defined for a line without an intercept. */
   readonly r2: number;
-}
-
-/** y = intercept + slope · x, by least squares; `r2` is centred, `dof` is n − 2. */
-export interface LineFit extends OriginFit {
-  readonly intercept: number;
-  readonly interceptError: number;
 }
 
 /** The least-squares line through the origin. Throws where the lengths differ or every x is 0. */
@@ -33,32 +27,6 @@ export function throughOrigin(x: ArrayLike<number>, y: ArrayLike<number>): Origi
   const residual = dof > 0 ? Math.sqrt(lost / dof) : Number.NaN;
   const r2 = 1 - lost / sum(y, (v) => v * v);
   return { n: x.length, dof, slope, slopeError: residual / Math.sqrt(xx), residual, r2 };
-}
-
-/**
- * The least-squares straight line. Sums are taken about the means, so that data far from zero keep
- * their digits. Throws where the lengths differ or all x are alike.
- */
-export function straightLine(x: ArrayLike<number>, y: ArrayLike<number>): LineFit {
-  requireAlike(x, y);
-  const n = x.length;
-  const [xMean, yMean] = [sum(x, (v) => v) / n, sum(y, (v) => v) / n];
-  const xx = sum(x, (v) => (v - xMean) ** 2);
-  if (!(xx > 0)) throw new InputError("all x are alike: a straight line needs two that differ");
-  const slope = sum(x, (v, i) => (v - xMean) * (at(y, i) - yMean)) / xx;
-  const lost = sum(x, (v, i) => (at(y, i) - yMean - slope * (v - xMean)) ** 2);
-  const dof = n - 2;
-  const residual = dof > 0 ? Math.sqrt(lost / dof) : Number.NaN;
-  return {
-    n,
-    dof,
-    slope,
-    slopeError: residual / Math.sqrt(xx),
-    intercept: yMean - slope * xMean,
-    interceptError: residual * Math.sqrt(1 / n + (xMean * xMean) / xx),
-    residual,
-    r2: 1 - lost / sum(y, (v) => (v - yMean) ** 2),
-  };
 }
 
 const at = (values: ArrayLike<number>, i: number): number => values[i] as number;

@@ -1,7 +1,5 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { oneValue } from "../../src/algebra";
-import { dwellingRateCell } from "../../src/formulas";
 import { cellOf } from "../functions/call";
 
 const bedrooms = [1, 2, 3, 4, 5];
@@ -39,8 +37,8 @@ describe.each(["62.2-2013", "62.2-2016", "62.2-2019", "62.2-2022"])(
       "up to %d ft² is the equation at the upper edge, rounded half up",
       (edge, ...row) => {
         row.forEach((cell, i) => {
-          const given = { a: 0.03, U: edge, b: 7.5, N: bedrooms[i] as number };
-          expect(oneValue(dwellingRateCell, given)).toBe(cell);
+          const n = bedrooms[i] as number;
+          expect(Math.floor(0.03 * edge + 7.5 * (n + 1) + 0.5)).toBe(cell);
         });
       },
     );
@@ -85,7 +83,7 @@ describe.each(["62.2-2013", "62.2-2016", "62.2-2019", "62.2-2022"])(
           const n = bedrooms[i] as number;
           // A square metre below the edge: whether the edge itself is in the band is not settled.
           expect(cellOf("DWELLING_RATE", edition, edge - 1, n, "table", "si")).toBe(cell);
-          expect(oneValue(dwellingRateCell, { a: 0.15, U: edge, b: 3.5, N: n })).toBe(cell);
+          expect(Math.floor(0.15 * edge + 3.5 * (n + 1) + 0.5)).toBe(cell);
         });
       },
     );

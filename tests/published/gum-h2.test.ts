@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { propagateTogether, repeats } from "../../src/spread";
+import { propagate, repeats } from "../../src/spread";
 import { formulaOf } from "../spread/formula";
 
 /**
@@ -52,6 +52,9 @@ const ties = ([vi, vp, ip]: readonly [number, number, number]) =>
     { between: ["I", "phi"], r: ip },
   ] as const;
 
+const budgetsWith = (correlations: ReturnType<typeof ties>) =>
+  results.map((formula) => propagate(formula, inputs, correlations));
+
 describe("GUM H.2, three results of the same readings", () => {
   it("has the published means, uncertainties and correlations of the inputs", () => {
     expect(means.V.mean).toBeCloseTo(4.999, 12);
@@ -63,27 +66,22 @@ describe("GUM H.2, three results of the same readings", () => {
     expect(full).toEqual([-0.35531, 0.85762, -0.64511].map((r) => expect.closeTo(r, 5)));
   });
 
-  it("gives the results and their correlations to all digits from the unrounded correlations", () => {
-    const { budgets, correlations } = propagateTogether(results, inputs, ties(full));
+  it("gives the results to all digits from the unrounded correlations", () => {
+    const budgets = budgetsWith(ties(full));
     expect(budgets.map(({ value }) => value)).toEqual(
       [127.73217, 219.84651, 254.2597].map((value) => expect.closeTo(value, 5)),
     );
     expect(budgets.map(({ u }) => u)).toEqual(
       [0.07107, 0.29558, 0.23634].map((u) => expect.closeTo(u, 5)),
     );
-    expect([correlations[0]?.[1], correlations[0]?.[2], correlations[1]?.[2]]).toEqual(
-      [-0.58843, -0.48526, 0.99251].map((r) => expect.closeTo(r, 5)),
-    );
-    expect(correlations[2]?.[2]).toBe(1);
     // Five readings behind every input: four degrees of freedom behind every result.
     for (const { dof } of budgets) expect(dof).toBeCloseTo(4, 10);
   });
 
   it("gives the printed 0.070 for R only where the correlations are rounded first", () => {
-    const rounded = propagateTogether(results, inputs, ties([-0.36, 0.86, -0.65])).budgets;
+    const rounded = budgetsWith(ties([-0.36, 0.86, -0.65]));
     expect(rounded[0]?.u).toBeCloseTo(0.07, 3);
     expect(rounded[1]?.u.toFixed(2)).toBe("0.30");
-    const { budgets } = propagateTogether(results, inputs, ties(full));
-    expect(budgets[0]?.u.toFixed(3)).toBe("0.071");
+    expect(budgetsWith(ties(full))[0]?.u.toFixed(3)).toBe("0.071");
   });
 });

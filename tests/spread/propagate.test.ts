@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { flowFromPressure } from "../../src/formulas";
-import { coverage, propagate, propagateTogether } from "../../src/spread";
+import { coverage, propagate } from "../../src/spread";
 import { formulaOf } from "./formula";
 
 const sum = formulaOf("sum", "a + b", ["a", "b"]);
@@ -103,26 +103,6 @@ describe("effective degrees of freedom", () => {
     expect(propagate(three, inputs, chain).dof).toBeCloseTo(3, 12);
     const { dof } = propagate(three, inputs, chain.slice(0, 1));
     expect(dof).toBeCloseTo(4 ** 2 / (3 ** 2 / 3 + 1 / 20), 10);
-  });
-});
-
-describe("several results of the same inputs", () => {
-  it("come with their covariances: a sum and a difference of equals are uncorrelated", () => {
-    const inputs = { a: of(5, 0.3, "a"), b: of(2, 0.3, "b") };
-    const { correlations, covariances, budgets } = propagateTogether([sum, difference], inputs);
-    expect(correlations[0]?.[1]).toBeCloseTo(0, 12);
-    expect(covariances[0]?.[0]).toBeCloseTo(0.18, 12);
-    expect(budgets.map(({ value }) => value)).toEqual([7, 3]);
-  });
-
-  it("may each use some of the inputs only", () => {
-    const inputs = { a: of(5, 0.3, "a"), b: of(2, 0.4, "b") };
-    const { correlations, budgets } = propagateTogether(
-      [sum, formulaOf("twice", "2 * b", ["b"])],
-      inputs,
-    );
-    expect(correlations[0]?.[1]).toBeCloseTo((2 * 0.16) / (0.5 * 0.8), 12);
-    expect(budgets[1]?.lines.map(({ label }) => label)).toEqual(["b"]);
   });
 });
 
