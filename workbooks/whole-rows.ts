@@ -3,9 +3,9 @@ import type { JobRows, Row } from "../src/new-job";
 import { serial } from "./job-rows";
 
 /**
- * Cedar Ferry: an invented row of six houses under the Washington code, each ventilated in another
- * way: supply and exhaust of a recovery unit, a fan at two speeds, a fan on a timer; one fan was
- * mended and read again. Nothing here is a measurement.
+ * Cedar Ferry: an invented row of seven houses under the Washington code, each ventilated in another
+ * way: supply and exhaust of a recovery unit, a fan at two speeds, a fan on a timer, or not at all;
+ * one fan was mended and read again. Nothing here is a measurement.
  */
 const box = "Box 3";
 const areas = { A: (Math.PI / 4) * 4.25 ** 2, B: (Math.PI / 4) * 6 ** 2, C: 50, D: 90 } as const;
@@ -90,6 +90,10 @@ export function wholeRows(): JobRows {
   });
   fan(6, { ...bath, rated: 80, grille: 260, ...byBox("B", 66) });
 
+  // Room fans alone: nothing ventilates the house as a whole.
+  fan(7, { ...bath, rated: 80, ...byBox("B", 61) });
+  fan(7, { ...hood, rated: 210, ...byBox("D", 179) });
+
   return {
     settings: {
       ...usualSettings("ip"),
@@ -105,6 +109,7 @@ export function wholeRows(): JobRows {
       [4, 1310, 2],
       [5, 1710, 3],
       [6, 980, 2],
+      [7, 1150, 2],
     ].map(([house, floor, bedrooms]) => ({
       dwelling: `House ${house}`,
       floor: floor as number,

@@ -97,7 +97,7 @@ function headingIn({ fans }: Job, key: string): string {
 
 function nameOf({ fans }: Job, i: number): string {
   const parts = ["dwelling", "tag"].map((key) => plainName(fans?.table.text(key, i) ?? ""));
-  return parts.join("\u0000");
+  return [...parts, fans?.which(i)].join("\u0000");
 }
 
 function rowsByName(job: Job): Map<string, number[]> {

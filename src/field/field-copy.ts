@@ -13,11 +13,26 @@ import type { Workbook } from "../workbook";
 
 /** Of the Fans sheet: what names the fan, what is typed on the ladder, what comes of it. */
 const fanKeys = [
-  ...["dwelling", "tag", "room", "duty", "required", "first", "box", "openings"],
+  ...[
+    "dwelling",
+    "tag",
+    "visit",
+    "speed",
+    "direction",
+    "room",
+    "duty",
+    "required",
+    "first",
+    "box",
+    "openings",
+  ],
   ...["reading1", "reading2", "reading3", "pressure", "flow", "status", "verdict", "next"],
   ...["area", "constant", "tester", "date", "note"],
 ];
 const boxKeys = ["box", "opening", "area", "constant"];
+
+/** Which reading of a fan a row is, in a job that tells. */
+const whichKeys = ["visit", "speed", "direction"];
 
 /** The opening to begin with, as a word to read: no field of a job. */
 const openFirstField: Field = {
@@ -78,7 +93,8 @@ function fansOf(job: Job): SheetLayout {
     box: job.boxes?.names ?? [],
     openings: [...new Set((job.boxes?.names ?? []).flatMap((name) => setsOf(job, name)))],
   };
-  const fields = fieldsOf(fansLayout, fanKeys).map((field): Field => {
+  const keys = fanKeys.filter((key) => !whichKeys.includes(key) || job.fans?.table.has(key));
+  const fields = fieldsOf(fansLayout, keys).map((field): Field => {
     if (field.key === "required") return typedOnly(field);
     const list = field.key === "box" || field.key === "openings" ? choices[field.key] : [];
     return list.length > 0 ? { ...field, choices: list } : field;
@@ -105,7 +121,7 @@ function fanRow(job: Job, i: number): Row {
   const { fans } = job;
   if (!fans) return {};
   const { table } = fans;
-  const typed = ["dwelling", "tag", "room", "duty", ...broughtKeys].flatMap((key) => {
+  const typed = ["dwelling", "tag", ...whichKeys, "room", "duty", ...broughtKeys].flatMap((key) => {
     const value = table.has(key) ? table.raw(key, i) : null;
     return [[key, typeof value === "number" || typeof value === "string" ? value : null] as const];
   });

@@ -139,6 +139,7 @@ export const findingKinds = {
   },
   "retest-order": { title: "retest before the first test", severity: "wrong" },
   "balance-off": { title: "supply and exhaust not balanced", severity: "result" },
+  "system-unsaid": { title: "kind of ventilation system not said", severity: "missing" },
   "supply-by-box": { title: "supply read with the box", severity: "doubtful" },
   "dwelling-short": { title: "dwelling short of its rate", severity: "result" },
   "formula-typed-over": {

@@ -160,3 +160,12 @@ describe("a kitchen hood that the code checks by its listing", () => {
       expect(found).not.toContain(kind);
   });
 });
+
+describe("a code that multiplies the rate by what the system is not", () => {
+  it("is told of where nobody says what the system is", () => {
+    const continuous = at(4.5, { Duty: "continuous", "Required (cfm)": 20 });
+    expect(kinds(check("WA-2021", continuous))).toContain("system-unsaid");
+    expect(kinds(check("WA-2021", at(4.5)))).not.toContain("system-unsaid");
+    expect(kinds(check("IRC-2021", continuous))).not.toContain("system-unsaid");
+  });
+});

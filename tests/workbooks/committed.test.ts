@@ -134,7 +134,13 @@ describe("the other jobs", () => {
   });
 
   it("show houses ventilated as a whole: a fan read again, supply beside exhaust, a hood by its model", () => {
-    expect(kinds(wholeName)).toEqual(["balance-off", "box-seat", "hood-listed", "house-state"]);
+    expect(kinds(wholeName)).toEqual([
+      "balance-off",
+      "box-seat",
+      "hood-listed",
+      "house-state",
+      "whole-house-missing",
+    ]);
   });
 });
 

@@ -1,7 +1,27 @@
 import { shown } from "../../cells";
+import { balancedRules } from "../../editions";
 import { unitOf } from "../columns";
 import { factsOf } from "../facts";
 import type { Check } from "./check";
+
+/** Dwellings whose edition raises the rate by what the system is not, and that do not say it. */
+export const checkSystem: Check = (job, report) => {
+  const { settings, tables } = job;
+  const { dwellings } = tables;
+  const rule = balancedRules.find(({ code }) => code === settings.edition?.id);
+  if (!dwellings || !rule?.increase) return;
+  for (let row = 0; row < dwellings.length; row++) {
+    const { ofSystem, continuousFans, name } = factsOf(job).dwellings.at(row);
+    if (ofSystem || continuousFans === 0) continue;
+    const key = dwellings.has("ducted") ? "ducted" : "required";
+    report.at("system-unsaid", dwellings, key, row, name, {
+      what: `${settings.edition?.id} multiplies the rate by up to ${1 + rule.increase.neither} where the system is not balanced and ducted to the rooms, and nothing says whether it is`,
+      effect: "The rate counts as that of a balanced and ducted system, which is the least.",
+      mend: 'Say "yes" or "no" under Balanced and ducted on the Dwellings sheet.',
+      cause: "system",
+    });
+  }
+};
 
 /** Supply beside exhaust: whether the two are as near as the edition asks, and how supply was read. */
 export const checkBalance: Check = (job, report) => {

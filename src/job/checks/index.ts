@@ -1,5 +1,5 @@
 /** The checks on a job, one a file. The order is that of a tester's own look down the sheet. */
-import { checkBalance } from "./balance";
+import { checkBalance, checkSystem } from "./balance";
 import { checkBoxDates } from "./box-checks";
 import { checkCellTypes } from "./cell-types";
 import type { Check } from "./check";
@@ -71,6 +71,7 @@ export const checks: readonly Check[] = [
   checkDwellingRates,
   checkWholeHouse,
   checkBalance,
+  checkSystem,
   checkRating,
   checkEquipment,
   checkMakeupUnsaid,

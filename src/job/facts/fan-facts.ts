@@ -36,6 +36,7 @@ export interface FanAir {
  */
 export class FanFacts {
   private readonly budgets = new Map<number, Budget | undefined>();
+  private again: ReadonlySet<number> | undefined;
   private readonly judgings = new Map<Judging, readonly (Verdict | undefined)[]>();
 
   constructor(
@@ -60,8 +61,25 @@ export class FanFacts {
   /** Whether the fan was read again, so that another row stands for it as it now is. */
   isSuperseded(i: number): boolean {
     const { firm, table } = this.fans;
-    if (firm?.isSuperseded(i)) return true;
+    if (firm) {
+      this.again ??= this.readAgain();
+      return firm.isSuperseded(i) || this.again.has(i);
+    }
     return table.has("visit") && this.columns.of("fans", "stands")[i] === "no";
+  }
+
+  /** Rows that fail by a firm's own word, and whose fan has a row of a later day. */
+  private readAgain(): ReadonlySet<number> {
+    const { fans } = this;
+    const last = new Map<string, number>();
+    const day = (i: number) => fans.table.number("date", i);
+    for (let i = 0; i < fans.length; i++)
+      if (fans.table.text("tag", i) !== "" && fans.isMeasured(i) && day(i) > 0)
+        last.set(fans.fanKey(i), Math.max(day(i), last.get(fans.fanKey(i)) ?? 0));
+    const rows = Array.from({ length: fans.length }, (_, i) => i);
+    return new Set(
+      rows.filter((i) => fans.firm?.says(i) === "fail" && day(i) < (last.get(fans.fanKey(i)) ?? 0)),
+    );
   }
 
   air(i: number): FanAir {
