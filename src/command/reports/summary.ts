@@ -52,7 +52,7 @@ export function scopeText(check: JobCheck): string {
   const { fans, measured, dwellings, openings } = check.summary;
   const { edition, system } = check.job.settings;
   return (
-    `${fans} fans in ${dwellings} dwellings, ${measured} measured, ${openings} openings; ` +
+    `${counted(fans, "fan")} in ${counted(dwellings, "dwelling")}, ${measured} measured, ${counted(openings, "opening")}; ` +
     `${edition?.id ?? (check.job.firm ? "no edition is named: judged by the sheets' own required rates" : "no edition")}, ${system}`
   );
 }

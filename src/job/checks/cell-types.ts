@@ -48,7 +48,8 @@ export const checkCellTypes: Check = (job, report) => {
 };
 
 function mendOfError({ error, message }: CellError): string {
-  if (message) return `${message[0]?.toUpperCase()}${message.slice(1)}.`;
+  if (message && !message.includes("holds #"))
+    return `${message[0]?.toUpperCase()}${message.slice(1)}.`;
   if (error === "#NAME?")
     return "The file was saved without the add-in: load it, then enter the cell again.";
   if (error === "#REF!")

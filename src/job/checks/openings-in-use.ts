@@ -40,7 +40,7 @@ export const checkOpeningsInUse: Check = (job, report) => {
         what: error.message,
         cause: `${box} ${label}`.toUpperCase(),
         effect: "The open area, and with it the flow, is unknown.",
-        mend: `Type the labels that were open, joined by +. ${box} has ${listed(openings.map((opening) => opening.label))}.`,
+        mend: `Type the labels that were open, joined by +. ${box} has ${listed([...new Set(openings.map((opening) => opening.label))])}.`,
       });
     }
   }

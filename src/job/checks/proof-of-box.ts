@@ -41,8 +41,9 @@ export const checkProofs: Check = (job, report, { today }) => {
 function faultOf({ box, proof, date, referenceSpread }: BoxProof): string | undefined {
   if (Number.isNaN(referenceSpread))
     return `${box} was proved against a reference whose limit is not on the Instruments sheet`;
+  const [reason = ""] = proof.reasons;
   if (proof.verdict !== "proved")
-    return `${box} is ${wordOf(proof.verdict)}: ${proof.reasons[0]?.replace(/\.$/, "")}`;
+    return `${box} is ${wordOf(proof.verdict)}: ${reason.charAt(0).toLowerCase()}${reason.slice(1).replace(/\.$/, "")}`;
   return Number.isNaN(date) ? `${box} was proved on no stated day` : undefined;
 }
 

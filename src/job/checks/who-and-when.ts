@@ -41,7 +41,10 @@ export const checkWhoAndWhen: Check = (job, report, { today }) => {
                 ? "the date is too old to be one"
                 : "the date lies before the job",
         effect: "Whether the box was within its check on that day cannot be told.",
-        mend: "Type the date again so that the cell shows it as a date.",
+        mend:
+          gap === "text"
+            ? "Type the date again so that the cell shows it as a date."
+            : "Compare it with the field notes, and type the day of the test.",
       });
   }
 };

@@ -41,7 +41,7 @@ export function openingsNamed(text: string, box: readonly Opening[]): Opening[] 
     if (!found)
       throw new OpeningsError(
         "unknown",
-        `unknown opening "${label}": this box has ${box.map((opening) => opening.label).join(", ") || "none"}`,
+        `unknown opening "${label}": this box has ${[...new Set(box.map((opening) => opening.label))].join(", ") || "none"}`,
       );
     return found;
   });
