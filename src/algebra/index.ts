@@ -3,11 +3,11 @@
  * derivatives), `plain` (a native spreadsheet formula) and `typeset` (for the reviewer). The trees
  * they read stand ready in `made`; `make` makes them.
  */
-export { type Column, columns, type Inputs } from "./columns";
-export { type Maker, makeTreesWith } from "./maker";
+export { type Column, columns } from "./columns";
+export { makeTreesWith } from "./maker";
 export { oneValue } from "./one-value";
 export { parseText } from "./parse";
 export { plain } from "./plain";
 export { requireTrees } from "./require-trees";
 export { slopes } from "./slopes";
-export { type Typeset, typeset } from "./typeset";
+export { typeset } from "./typeset";

@@ -1,6 +1,6 @@
 import type { Operator } from "./expression";
 
-export type Comparison = "<" | "<=" | ">" | ">=";
+type Comparison = "<" | "<=" | ">" | ">=";
 
 export function isComparison(operator: Operator): operator is Comparison {
   return operator === "<" || operator === "<=" || operator === ">" || operator === ">=";

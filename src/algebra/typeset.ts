@@ -5,7 +5,7 @@ import { oneValue } from "./one-value";
 import { programOf } from "./program";
 
 /** A formula as a reviewer reads it. */
-export interface Typeset {
+interface Typeset {
   /** In symbols: `Q = K · A · √ΔP`. Steps stand before the result, one a line. */
   readonly symbols: readonly string[];
   /** With one row's numbers: `Q = 1.07 · 24 · √4`. Empty when no numbers were given. */

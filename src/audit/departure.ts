@@ -4,7 +4,7 @@ import { type FindingKind, listed } from "../job";
 import type { End, Part, Reach, Shape } from "./formula-shape";
 
 /** How a formula departs from those of the rows beside it. */
-export interface Departure {
+interface Departure {
   readonly kind: FindingKind;
   readonly what: string;
 }

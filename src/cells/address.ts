@@ -2,7 +2,7 @@ import { rectangleOf } from "./a1";
 import { around, type Rectangle } from "./rectangle";
 
 /** Cells as text names them; the sheet is null where none is named. */
-export interface Address {
+interface Address {
   readonly sheet: string | null;
   readonly range: Rectangle;
 }

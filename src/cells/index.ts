@@ -16,7 +16,6 @@ export {
   rectangleText,
 } from "./a1";
 export {
-  type Address,
   boundsOf,
   parseAddress,
   quotedSheet,
@@ -36,7 +35,7 @@ export {
   type Spot,
 } from "./rectangle";
 export { agrees, isIdentical, isSameNumber, isSameValue } from "./same-value";
-export { type Day, dayMs, dayOfSerial, isoDay, offsetOf, serialOf, serialOfDay } from "./serial";
+export { type Day, dayOfSerial, isoDay, offsetOf, serialOf, serialOfDay } from "./serial";
 export { toldOf } from "./told";
 export { type CellError, type CellValue, errors, isBlankCell, isCellError } from "./value";
 export { visible, visibleIn, visibleJson } from "./visible";

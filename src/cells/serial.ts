@@ -5,7 +5,7 @@ export interface Day {
   readonly day: number;
 }
 
-export const dayMs = 86_400_000;
+const dayMs = 86_400_000;
 const origin1900 = Date.UTC(1899, 11, 30);
 
 /** Days by which the serial numbers of a workbook that counts from 1904 lag behind the usual ones. */

@@ -23,7 +23,7 @@ const zip: HostZip = {
 const largeFile = 8e6;
 
 /** A workbook as read, with today as a serial number of its own. */
-export interface OpenedFile {
+interface OpenedFile {
   readonly job: JobFile;
   readonly today: number;
 }

@@ -7,7 +7,7 @@ import type { Format } from "./options";
 import { csvLines } from "./reports/csv";
 
 /** What changed from one file to another as a report, or one line that says why there is none. */
-export type Compared =
+type Compared =
   | { readonly report: string; readonly changes: number }
   | { readonly complaint: string };
 

@@ -17,7 +17,7 @@ import { traceCell } from "./trace";
 import { tellUnder } from "./under";
 
 /** Where a run prints, and what it needs to know of its surroundings. */
-export interface Surroundings {
+interface Surroundings {
   /** Rejects with a WriteError where nothing more can be printed. */
   readonly out: (text: string) => void | Promise<void>;
   /** Progress and complaints. */

@@ -2,7 +2,7 @@ import { columnLetters } from "../cells";
 import { type Sheet, WorkbookError } from "../workbook";
 
 /** The part of a sheet that is looked at, from A1, and the first cell far beyond it. */
-export interface SheetBody {
+interface SheetBody {
   readonly rowCount: number;
   readonly colCount: number;
   readonly beyond: { readonly row: number; readonly col: number } | null;

@@ -4,7 +4,7 @@ import { type Look, openFile, unreadableBy } from "./check-file";
 import type { Format } from "./options";
 
 /** A traced cell as a report, or one line that says why there is none. */
-export type Traced = { readonly report: string } | { readonly complaint: string };
+type Traced = { readonly report: string } | { readonly complaint: string };
 
 /** Traces a cell of a file, back to the typed values. */
 export async function traceCell(

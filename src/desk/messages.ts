@@ -1,4 +1,4 @@
-export interface Message {
+interface Message {
   readonly id: number;
   readonly kind: "error" | "info";
   readonly text: string;

@@ -3,7 +3,7 @@ import { InputError } from "../cells";
 /** A name that is none of the known ones; the message says which are. */
 export class UnknownNameError extends InputError {}
 
-export type Entry<T> = readonly [found: T, names: readonly string[]];
+type Entry<T> = readonly [found: T, names: readonly string[]];
 
 /** Spellings kept at most: a sheet repeats the same few, but nobody knows what else it holds. */
 const mostKept = 10_000;

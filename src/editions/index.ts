@@ -20,7 +20,7 @@ export {
   soundRules,
 } from "./find";
 export { oneOf, UnknownNameError } from "./finder";
-export type { CreditRule, InfiltrationRule } from "./infiltration";
+export type { CreditRule } from "./infiltration";
 export { findCooking, findDuct, findDuty, findFan, findRoom } from "./names";
 export type { Rate, System } from "./rate";
 export * from "./room";

@@ -119,7 +119,7 @@ export function empty(sheet: Excel.Worksheet): void {
 }
 
 /** Writes cells as they were. First the format: a text such as "12" stays one only in a cell formatted as text. */
-export function restore(cells: Excel.Range, { formulas, numberFormats }: Contents): void {
+function restore(cells: Excel.Range, { formulas, numberFormats }: Contents): void {
   cells.numberFormat = numberFormats as string[][];
   cells.formulas = formulas as Contents["formulas"][number][number][][];
 }

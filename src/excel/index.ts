@@ -12,8 +12,6 @@ export type { Answer, Result } from "./self-test";
 export {
   acceptFinding,
   addJobSheets,
-  jobSheetNames,
-  type NewAcceptance,
   saveFit,
   withdrawAcceptance,
   writeFindingsSheet,
@@ -21,16 +19,12 @@ export {
   writePlan,
 } from "./sheets";
 export type {
-  CellContent,
   CellPlace,
   Edit,
   ReadProgress,
-  System,
-  Undo,
-  UndoCell,
   WorkbookReading,
 } from "./types";
-export { type Stop, watchEdits, watchSelection } from "./watch";
+export { watchEdits, watchSelection } from "./watch";
 export { givesFile, openWorkbook, workbookBytes } from "./workbook-file";
 
 /** The test of this Excel, fetched when it is asked for. */

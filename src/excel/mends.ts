@@ -45,7 +45,7 @@ export function applyMend(sheet: string, mend: Mend, checked?: Checked): Promise
 }
 
 /** A sheet as it was when it was checked. */
-export type Checked = Pick<Grid, "value" | "formula">;
+type Checked = Pick<Grid, "value" | "formula">;
 
 /** Refuses to write over what nobody has looked at. */
 function refuseChanged(

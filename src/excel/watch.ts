@@ -5,7 +5,7 @@ import { settledSelection } from "./selection";
 import type { CellPlace, Edit } from "./types";
 
 /** Ends a watch. */
-export type Stop = () => Promise<void>;
+type Stop = () => Promise<void>;
 
 /** Between two tries to learn of edits that could not be read, in milliseconds. */
 const pause = 1_000;

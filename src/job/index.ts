@@ -1,11 +1,9 @@
 /** The job as data: the rules for a reading, the sheets of a job workbook and the checks on them. */
 
 export {
-  type Acceptance,
   acceptanceHeadings,
   acceptedSheetTitle,
   fingerprintOf,
-  readAcceptances,
 } from "./accepting";
 export {
   checkJob,
@@ -19,7 +17,6 @@ export * from "./columns";
 export {
   type Change,
   type ChangeKind,
-  type ComparingOptions,
   compareJobs,
   type RateUnder,
   underEdition,
@@ -30,27 +27,21 @@ export {
   designAsked,
   ductAllowed,
   efficacyAsked,
-  expectedIn,
-  type Facts,
-  type FanAir,
   type FanFacts,
   factsOf,
   isKitchen,
   makeupAsked,
   mostFlow,
   soundAllowed,
-  type TwoOpenings,
 } from "./facts";
 export {
   type Accepted,
-  type CellAt,
   type Finding,
   type FindingKind,
   findingKinds,
   isOpen,
   kindEntry,
   type Mend,
-  type Question,
   type Severity,
   severities,
   type Write,
@@ -59,10 +50,8 @@ export {
   type FitChoice,
   firmFileOf,
   fitHeadings,
-  fitJob,
   fitSheetTitle,
   isSameQuestion,
-  type JobFit,
   plainName,
   readFirmFile,
   readHeading,
@@ -77,14 +66,13 @@ export type {
 } from "./grid";
 export * from "./planning";
 export * from "./planning";
-export { type Provenance, provenanceLine, provenanceOf, type Standing } from "./provenance";
+export { type Provenance, provenanceLine, provenanceOf } from "./provenance";
 export {
   attempt,
   type BoxProof,
   boxProofs,
   constantInUse,
   dwellingRow,
-  FanRows,
   fieldOfRole,
   type Job,
   type Maybe,

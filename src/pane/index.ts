@@ -3,5 +3,5 @@
  * rates, and starts a new job. Pure view models stand in `model`, what goes on with the workbook
  * in `session`, the screens in `screens`.
  */
-export type { PaneTheme } from "./model/theme";
-export { mountPane, type PaneOptions } from "./mount";
+
+export { mountPane } from "./mount";

@@ -7,7 +7,7 @@ import { followCommands } from "./session/commands";
 import { excelHost } from "./session/excel-host";
 import { Session } from "./session/session";
 
-export interface PaneOptions {
+interface PaneOptions {
   /** Left out, the theme follows the host and the browser. */
   readonly theme?: PaneTheme;
 }

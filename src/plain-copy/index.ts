@@ -3,7 +3,7 @@
  * worksheet functions, with the numbers they draw on laid open on sheets of their own; the values
  * copy has no formulas at all.
  */
-export type { LeftCell } from "./left";
+
 export { leftInWords } from "./left-in-words";
 export { type PlainCopy, plainCopy } from "./plain-copy";
 export { valuesCopy } from "./values-copy";

@@ -2,7 +2,7 @@ import { cellName } from "../cells";
 import { Workbook } from "../workbook";
 import type { LeftCell } from "./left";
 
-export interface ValuesCopy {
+interface ValuesCopy {
   readonly bytes: Uint8Array;
   /** Formulas that left nothing behind. */
   readonly left: readonly LeftCell[];

@@ -2,7 +2,7 @@ import { cellName } from "../cells";
 import type { Block, Role, WorkbookReading } from "./types";
 
 /** One block as `--fit` and the JSON of the check tell it. */
-export interface FitEntry {
+interface FitEntry {
   readonly sheet: string;
   readonly layout: string;
   readonly readings: number;

@@ -1,6 +1,5 @@
 /** Reading any job workbook: which cells hold the readings, what each is, and why it was taken so. */
-export { type FitEntry, fitEntries } from "./fit-entries";
+export { fitEntries } from "./fit-entries";
 export type * from "./host";
 export { readWorkbook } from "./read-workbook";
 export type * from "./types";
-export { roles } from "./types";

@@ -4,7 +4,7 @@ import { type Role, roles } from "./types";
 export type RoleOrOther = Role | "other";
 export const rolesAndOther: readonly RoleOrOther[] = [...roles, "other"];
 
-export type Nature = "text" | "number" | "date" | "any";
+type Nature = "text" | "number" | "date" | "any";
 
 /** What kind of value each role takes. */
 export const natures: Readonly<Record<RoleOrOther, Nature>> = {

@@ -17,7 +17,7 @@ export function allRecords(check: JobCheck): SheetPlan[] {
 }
 
 /** What a tester takes along: sheets to print, and why a box has no card. */
-export interface FieldPapers {
+interface FieldPapers {
   readonly plans: readonly SheetPlan[];
   readonly problems: readonly string[];
 }

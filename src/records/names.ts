@@ -12,13 +12,13 @@ export function sheetNameOf(text: string): string {
 }
 
 /** The name with a number behind it, within the length that a name can have. */
-export function numbered(name: string, number: number): string {
+function numbered(name: string, number: number): string {
   const tail = ` ${number}`;
   return `${name.slice(0, longest - tail.length).trimEnd()}${tail}`;
 }
 
 /** A sheet as it matters to where a plan goes. */
-export interface KnownSheet {
+interface KnownSheet {
   readonly name: string;
   /** What stands in A1. */
   readonly first: unknown;

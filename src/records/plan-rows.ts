@@ -3,7 +3,7 @@ import { looks } from "./looks";
 import type { Look, PlanCell, PlanRow } from "./plan";
 
 /** A piece of a row: how many columns it spans, what it says and how it looks. */
-export interface Piece {
+interface Piece {
   readonly span: number;
   readonly value: string | number | null;
   readonly look: Look;
@@ -98,7 +98,7 @@ export class PlanRows {
   }
 }
 
-export interface TableColumn {
+interface TableColumn {
   readonly title: string;
   readonly span: number;
   readonly look: Look;

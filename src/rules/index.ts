@@ -3,25 +3,19 @@
  * function. What a function gives, how it is explained, its native form and its help come from it.
  */
 export {
-  type AirReading,
-  type AirView,
   airRanges,
   airState,
   airViews,
-  densityRange,
-  seaLevel,
-  usualAir,
-  weather,
 } from "./air/air";
 export { call, explainCall, isByRow, isZeroTaken, ruleFor, rules } from "./call";
 export * from "./constants";
-export type { Argument, Arguments } from "./contract/argument";
-export { type At, type CallWorking, callLines, callText } from "./contract/explain";
+export type { Argument } from "./contract/argument";
+export { type CallWorking, callLines, callText } from "./contract/explain";
 export type { Example, ExampleArgument, ExampleCell, Help } from "./contract/help";
 export type { Rule } from "./contract/rule";
 export { flowUnit, type RequiredRate, type Ruling } from "./contract/ruling";
-export { type SaidSource, type SaidSum, sumLines } from "./contract/say";
-export { sourceText, verifyNote } from "./contract/source-text";
+export type { SaidSource, SaidSum } from "./contract/say";
+
 export { readYesNo } from "./contract/yes-no";
 export { type Balance, balanceOf, balances } from "./credits/balance";
 export { rateIfBalanced } from "./credits/balanced-rate";
@@ -30,9 +24,9 @@ export { withDeficits } from "./credits/deficit-rate";
 export { fanRate, type Work, works } from "./credits/fan-rate";
 export { infiltration } from "./credits/infiltration";
 export { rateWhileOn } from "./credits/on-rate";
-export { type DesignMatch, designMatch, type Match, matches } from "./equipment/design-match";
+export { type DesignMatch, designMatch, matches } from "./equipment/design-match";
 export { longestDuct } from "./equipment/duct-limit";
-export { type FanSize, fanSize } from "./equipment/fan-size";
+
 export { makeupAir } from "./equipment/makeup-air";
 export { loudest } from "./equipment/max-sone";
 export { leastEfficacy } from "./equipment/min-efficacy";
@@ -48,16 +42,14 @@ export {
 export * from "./instrument";
 export * from "./instruments";
 export { deviceFlow } from "./instruments/device-flow";
-export { type DeviceLimits, deviceBudget } from "./instruments/device-spread";
+export { deviceBudget } from "./instruments/device-spread";
 export {
-  type PanReading,
-  type PanStatus,
   panReading,
   panStatus,
   panStatuses,
   usualPan,
 } from "./instruments/pan-status";
-export { type Guard, readStatus, type Verdict, verdictColumn, verdicts } from "./judging/verdict";
+export { readStatus, type Verdict, verdictColumn, verdicts } from "./judging/verdict";
 export * as helps from "./made/help";
 export {
   compared,
@@ -65,14 +57,13 @@ export {
   type NameKindId,
   nameKinds,
   numberOfName,
-  numberOfSpelling,
 } from "./native/names";
 export type { NativeCall, Operand, Part } from "./native/native-call";
 export { hasNativeForm, nativeFormula } from "./native/native-formula";
 export { NoNativeForm } from "./native/no-native-form";
 export type { OpeningList } from "./native/opening-list";
 export type { Table, TableCell, TableMaker } from "./native/table";
-export { digits, endless, quoted, sumOver, wrong } from "./native/text";
+export { sumOver, wrong } from "./native/text";
 export {
   areaOf,
   type Opening,
@@ -83,11 +74,11 @@ export {
 export * from "./proof";
 export * from "./reach";
 export { everyEdition, everyNumber, type NumberEntry, numbersOf } from "./reading-along/numbers";
-export { dwellingSource, roomSource } from "./reading-along/source";
+
 export { dwellingRate } from "./required/dwelling-rate";
 export { NoneAsked, type RoomFacts, roomRate, roomRule } from "./required/room-rate";
 export * from "./small-hole";
-export { type FlowReading, flowBudget, type Manometer } from "./spread/flow-budget";
-export { requireLine, type TwoReadings, unboxedBudget } from "./spread/unboxed-budget";
-export { estimateUnboxed, type FlowEstimate, type RatedPoint } from "./spread/unboxed-estimate";
+export { flowBudget, type Manometer } from "./spread/flow-budget";
+export { unboxedBudget } from "./spread/unboxed-budget";
+export { estimateUnboxed } from "./spread/unboxed-estimate";
 export * from "./ways";

@@ -21,7 +21,7 @@ export interface ProofPair {
   readonly reference: number;
 }
 
-export interface ProofOptions {
+interface ProofOptions {
   /** Standard spread of the reference itself, %. */
   readonly referenceSpread: number;
   /** The constant in use; the one fitted to these very pairs where left out. */

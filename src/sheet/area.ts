@@ -21,7 +21,7 @@ export interface Clock {
 }
 
 /** What was worked out from the values of an area, kept until a value anywhere changes. */
-export interface Memo {
+interface Memo {
   revision: number;
   matrix?: Matrix;
   numbers?: readonly number[] | { readonly error: string };

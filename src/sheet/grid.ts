@@ -50,7 +50,7 @@ export class RangeNode {
 }
 
 /** Where the ordering walk stands with a node. */
-export class Mark {
+class Mark {
   /** The pass in which the node was found in need of evaluation. */
   due = 0;
   /** The pass in which the walk reached it. */

@@ -7,13 +7,11 @@ export { CopiedDown } from "./copied-down";
 export { HeldModel } from "./held";
 export type { Change } from "./ledger";
 export {
-  type Fresh,
   type ModelOptions,
   type SheetCells,
   SheetModel,
-  type UnsupportedCell,
 } from "./model";
 export { FormulaSyntaxError } from "./parse";
 export { rowPattern } from "./pattern";
 export { inStoredForm, inTypedForm } from "./spelling";
-export { readTyped, type Typed } from "./typed";
+export { readTyped } from "./typed";

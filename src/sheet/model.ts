@@ -22,7 +22,7 @@ export interface SheetCells {
 }
 
 /** A formula cell that keeps its stored value, and what in it is not evaluated. */
-export interface UnsupportedCell {
+interface UnsupportedCell {
   readonly sheet: string;
   readonly row: number;
   readonly col: number;

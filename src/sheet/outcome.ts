@@ -4,7 +4,7 @@ import type { Program } from "./program";
 import { Matrix, Unsupported } from "./values";
 
 /** What a formula gave: a value, an array that spills, or the reason why it was not evaluated. */
-export type Outcome =
+type Outcome =
   | { readonly value: CellValue; readonly spills?: Matrix }
   | { readonly unsupported: string };
 

@@ -9,7 +9,7 @@ const typedPrefix = "FANROW.";
 const storedPrefix = "_XLDUDF_FANROW_";
 
 /** The id of one of our functions from any spelling of its name, or undefined. */
-export function ownId(name: string, ids: ReadonlySet<string>): string | undefined {
+function ownId(name: string, ids: ReadonlySet<string>): string | undefined {
   const upper = name.toUpperCase();
   const prefix = [storedPrefix, typedPrefix].find((each) => upper.startsWith(each));
   if (prefix === undefined) return undefined;
@@ -23,7 +23,7 @@ export function looksOwn(name: string): boolean {
   return upper.startsWith(storedPrefix) || upper.startsWith(typedPrefix);
 }
 
-export function idsOf(functions: readonly WorksheetFunction[]): Set<string> {
+function idsOf(functions: readonly WorksheetFunction[]): Set<string> {
   return new Set(functions.map((each) => each.id.toUpperCase()));
 }
 

@@ -3,7 +3,7 @@ import { type CellValue, offsetOf } from "../cells";
 import { FormulaSyntaxError, parseFormula } from "./parse";
 
 /** What a user typed into a cell. */
-export interface Typed {
+interface Typed {
   readonly value: CellValue;
   /** Where it is a formula: with "=", which +A1, -B2*2 and @A1:A9 go without. */
   readonly formula?: string;

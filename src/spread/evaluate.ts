@@ -11,7 +11,7 @@ export const fullWidth = (w: number): number => oneValue(fullWidthSpread, { w })
 export const triangular = (a: number): number => oneValue(triangularSpread, { a });
 
 /** What repeated readings say of their mean. */
-export interface Repeats {
+interface Repeats {
   readonly n: number;
   readonly mean: number;
   /** Experimental standard deviation of one reading; NaN of fewer than two. */

@@ -14,12 +14,11 @@ export {
   percentDifferences,
 } from "./agreement";
 export { betaFraction } from "./beta";
-export type { Budget, Correlation, Input, Line, Spread } from "./budget";
+export type { Budget, Spread } from "./budget";
 export { acceptFrom, chanceMet } from "./conformity";
 export {
   fullWidth,
   halfWidth,
-  type Repeats,
   repeats,
   triangular,
 } from "./evaluate";

@@ -9,7 +9,7 @@ import { isReference, matrixAt, readsIn } from "./places";
 import type { ArgumentTrace } from "./trace-data";
 
 /** An argument as the trace tells of it, and as the function gets it. */
-export interface ReadArgument {
+interface ReadArgument {
   readonly told: Omit<ArgumentTrace, "stoodIn">;
   readonly passed: unknown;
 }

@@ -25,7 +25,7 @@ export function traceBack(file: JobFile, sheet: string, row: number, col: number
 }
 
 /** The cells that a traced one rests on, nearest first; blank ones are left out. */
-export function behind(from: Trace): CellSeen[] {
+function behind(from: Trace): CellSeen[] {
   const cells = [
     ...from.reads.flatMap((read) => read.cells),
     ...from.picks.flatMap((pick) => pick.cells),

@@ -75,7 +75,7 @@ export function callsIn(formula: string): Call[] {
 }
 
 /** A text of a formula as one piece. */
-export function pieceOf(tokens: readonly Token[]): Piece {
+function pieceOf(tokens: readonly Token[]): Piece {
   const solid = tokens.filter(
     ({ type }) => type !== tokenTypes.WHITESPACE && type !== tokenTypes.NEWLINE,
   );

@@ -2,7 +2,7 @@
  * Why a cell holds the number it holds, for a reviewer who audits cell by cell: formula, numbers,
  * units, clause, and the way back to the typed readings. Works on any workbook read as a job file.
  */
-export { behind, traceBack } from "./back";
+export { traceBack } from "./back";
 export { lines, valueText } from "./lines";
 export { cellNamed } from "./places";
 export { TraceError, trace } from "./trace";
@@ -11,7 +11,6 @@ export type {
   ArgumentTrace,
   CallTrace,
   CellSeen,
-  Pick,
   Read,
   Trace,
 } from "./trace-data";

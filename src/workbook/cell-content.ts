@@ -17,7 +17,7 @@ export interface ReadContext {
 }
 
 /** The attributes of a formula element that say what kind it is. */
-export interface FormulaAttributes {
+interface FormulaAttributes {
   readonly t?: string;
   readonly si?: string;
   readonly ref?: string;

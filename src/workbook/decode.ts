@@ -1,7 +1,7 @@
 import { damaged } from "./error";
 
 /** How a part's bytes are text; kept so that an edited part is written the way it was. */
-export interface Encoding {
+interface Encoding {
   readonly charset: "utf-8" | "utf-16le" | "utf-16be";
   /** Length of the byte order mark; 0 for none. */
   readonly mark: number;

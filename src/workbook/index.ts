@@ -5,14 +5,13 @@
 export type {
   Arrangement,
   ConditionalFormat,
-  ConditionalLook,
   ConditionalOperator,
   HeaderText,
   Margins,
   PageSpec,
   Validation,
 } from "./arrange/spec";
-export type { ChartAxis, ChartSeries, ChartSpec } from "./chart/spec";
+export type { ChartSpec } from "./chart/spec";
 export { CopiedFormula } from "./copied-formula";
 export { WorkbookError } from "./error";
 export { defaultLimits } from "./limits";
@@ -31,7 +30,5 @@ export type {
   SheetState,
   StyleSpec,
   TableInfo,
-  ValidationSpec,
-  WorkbookErrorReason,
 } from "./types";
 export { Workbook } from "./workbook";

@@ -21,7 +21,7 @@ export function kindOf(type: string): string {
 }
 
 /** "xl/workbook.xml" gives "xl/_rels/workbook.xml.rels"; "" gives the package's own. */
-export function relsName(source: string): string {
+function relsName(source: string): string {
   const slash = source.lastIndexOf("/") + 1;
   return `${source.slice(0, slash)}_rels/${source.slice(slash)}.rels`;
 }

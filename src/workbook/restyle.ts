@@ -5,7 +5,7 @@ import type { StyleSpec } from "./types";
 import { isTrue } from "./xml";
 
 /** What changing a format needs of the styles part. */
-export interface StyleParts {
+interface StyleParts {
   /** The part as it stands; another object after each addition. */
   doc(): XmlPart;
   /** Index of an item with this text in a container, appended when there is none. */

@@ -17,7 +17,7 @@ function checkPlace(row: number, col: number): void {
 }
 
 /** What edits need to know of the sheet they change. */
-export interface EditedSheet {
+interface EditedSheet {
   readonly name: string;
   readonly data: SheetData;
   cell(row: number, col: number): Cell | undefined;

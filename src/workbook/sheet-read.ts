@@ -7,8 +7,6 @@ import type { SheetData } from "./sheet-data";
 import { SheetElements } from "./sheet-elements";
 import { readXml, readXmlText } from "./xml";
 
-export type { ReadContext } from "./cell-content";
-
 /** A sheet is read in pieces, so that it never stands in memory as one string. */
 const usualPiece = 1 << 20;
 /** More than this before the first row is no sheet as programs write it. */

@@ -59,7 +59,7 @@ function validationXml({ ref, list, formula }: ValidationSpec): string {
   return `<dataValidation type="list" allowBlank="1" showInputMessage="1" showErrorMessage="1" sqref="${escapeAttribute(ref)}"><formula1>${escapeText(source)}</formula1></dataValidation>`;
 }
 
-export interface NewSheet {
+interface NewSheet {
   readonly name: string;
   readonly spec: SheetSpec;
   readonly dialect: Dialect;

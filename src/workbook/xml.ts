@@ -10,7 +10,7 @@ export interface XmlHandlers {
   text?(text: string): void;
 }
 
-export interface PositionedHandlers {
+interface PositionedHandlers {
   /** The tag stands at text.slice(start, end). */
   open(tag: Tag, start: number, end: number): void;
   /** For a self-closing tag start and end are those of the tag itself. */

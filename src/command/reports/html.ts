@@ -73,7 +73,7 @@ function findingRow(finding: Finding): string {
 }
 
 /** Text made safe inside elements and attributes, and visible. */
-export function escapeHtml(text: string): string {
+function escapeHtml(text: string): string {
   const safe: Record<string, string> = {
     "&": "&amp;",
     "<": "&lt;",

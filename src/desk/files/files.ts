@@ -10,7 +10,7 @@ import { blankFile, demoFile, fetchFile, type GivenFile, givenPath } from "./giv
 const mostReasons = 3;
 
 /** A file that was read and can take the place of the open one. */
-export interface ReadyFile {
+interface ReadyFile {
   readonly open: () => void;
 }
 

@@ -16,7 +16,7 @@ import { Tools } from "./Tools";
 import { fluentThemes } from "./theme";
 import { useTheme } from "./use-theme";
 
-export interface AppProps {
+interface AppProps {
   readonly desk: Desk;
   readonly files: Files;
 }

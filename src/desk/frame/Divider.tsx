@@ -1,7 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from "react";
 
-export const narrowestPane = 320;
-export const widestPane = 720;
+const narrowestPane = 320;
+const widestPane = 720;
 /** The widths a press without dragging steps through. */
 const stops = [320, 400, 520];
 

@@ -34,7 +34,7 @@ const themeWords: Readonly<Record<ThemeChoice, string>> = {
   contrast: "High contrast",
 };
 
-export interface ToolsProps {
+interface ToolsProps {
   readonly desk: Desk;
   readonly onOpen: () => void;
   readonly onNew: () => void;

@@ -7,7 +7,7 @@ import { CellView } from "./cell-view";
 import type { Line } from "./line";
 
 /** Column of the row numbers. */
-export const numbersId = "row";
+const numbersId = "row";
 
 /** Width of a digit and the space around the text of a cell, px. */
 const digit = 7.5;

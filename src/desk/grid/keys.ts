@@ -3,7 +3,7 @@ import type { Desk } from "../desk";
 import { shifted } from "../text/shift";
 
 /** What the keyboard needs of the grid besides the desk. */
-export interface KeyTarget {
+interface KeyTarget {
   readonly desk: Desk;
   /** Rows of a screen. */
   readonly page: () => number;

@@ -6,7 +6,7 @@ export interface Line {
   readonly row: number;
 }
 
-export interface RowPlace {
+interface RowPlace {
   readonly index: number;
   readonly pinned: "top" | null;
 }

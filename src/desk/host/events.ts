@@ -14,7 +14,7 @@ export const eventType = {
 const wholeWorkbook = "Workbook";
 
 /** A write to cells of one sheet, as handlers are told. */
-export interface CellsChanged {
+interface CellsChanged {
   /** Id of the sheet. */
   readonly sheet: string;
   /** The written rectangles as addresses, "A1:B2,D4". */

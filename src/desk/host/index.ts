@@ -3,10 +3,9 @@
  * gives the page cells, marks, selection and undo. Sheets are calculated by the sheet model and
  * kept in the workbook, so that saving loses nothing that Excel or another program put there.
  */
-export type { Functions, ListRule } from "./book";
+
 export { type ClientLibrary, connect, type HostBridge } from "./bridge";
-export type { Change, Origin } from "./change";
+export type { Change } from "./change";
 export { type HostOptions, type SheetInfo, WorkbookHost } from "./host";
 export type { Mark } from "./marks/marks";
 export { settingsSheet } from "./settings";
-export { type ErrorCode, HostError } from "./wire/errors";

@@ -15,7 +15,7 @@ import { Settings } from "./settings";
 import { HostError, invalidArgument, notFound } from "./wire/errors";
 import { References } from "./wire/references";
 
-export interface BookSource {
+interface BookSource {
   readonly workbook: Workbook;
   readonly fileName: string;
   readonly functions: Functions;

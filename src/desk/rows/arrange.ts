@@ -14,7 +14,7 @@ interface List {
  * that says why its rows cannot be moved: no headings, or a column of formulas that is broken by
  * typed values, which a move would tear apart.
  */
-export function listAround(at: RowsAt, row: number): List {
+function listAround(at: RowsAt, row: number): List {
   const head = headRow(at, row);
   if (head < 0 || row <= head)
     throw new InputError("Choose a cell in a list with headings above it, then try again.");

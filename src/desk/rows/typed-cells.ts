@@ -22,7 +22,7 @@ export function isFormula({ book, sheet }: RowsAt, row: number, col: number): bo
 }
 
 /** Whether a cell is worked out: by a formula of its own, or, while blank, by that of the row above. */
-export function isWorkedOut(at: RowsAt, row: number, col: number): boolean {
+function isWorkedOut(at: RowsAt, row: number, col: number): boolean {
   if (isFormula(at, row, col)) return true;
   return at.book.value(at.sheet.name, row, col) === null && isFormula(at, row - 1, col);
 }

@@ -1,6 +1,6 @@
 import { parseArgs } from "node:util";
 
-export interface ServeOptions {
+interface ServeOptions {
   /** The port asked for; null takes the first free one. */
   readonly port: number | null;
   readonly opensBrowser: boolean;

@@ -14,7 +14,7 @@ export interface SiteServer {
   close(): Promise<void>;
 }
 
-export interface SiteOptions {
+interface SiteOptions {
   /** The folder of the built site. */
   readonly folder: string;
   /** A port of one's own; else the first free one from 4710 up. */

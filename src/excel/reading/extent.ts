@@ -1,7 +1,7 @@
 import { cellName } from "../../cells";
 
 /** The last row and column that are read of a sheet, from 0; -1 where it is empty. */
-export interface Extent {
+interface Extent {
   readonly bottom: number;
   readonly right: number;
   /** Where the used range ends, where that is too far to be read; else null. */

@@ -7,7 +7,7 @@ import { bytesOfRow, type Piece, type SheetPlan } from "./pieces";
 import { SheetCells } from "./sheet-cells";
 
 /** A sheet with its first rows read, and the pieces that are still to be read. */
-export interface SheetHead {
+interface SheetHead {
   readonly plan: SheetPlan;
   readonly used: Excel.Range;
   readonly facts: SheetFacts;

@@ -14,7 +14,7 @@ export const plainLooks: SheetLooks = {
 };
 
 /** A used range of which some lines may be hidden. */
-export interface Lines {
+interface Lines {
   readonly used: Excel.Range;
   /** null where some are hidden and some are not. */
   readonly rowsHidden: boolean | null;

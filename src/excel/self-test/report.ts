@@ -16,7 +16,7 @@ const sets: readonly [string, readonly string[]][] = [
 ];
 
 /** Program, version and platform, and the requirement sets it has. */
-export function hostLines(): string[] {
+function hostLines(): string[] {
   const { Office: office } = globalThis as { Office?: Partial<typeof Office> };
   const context = office?.context as Office.Context | undefined;
   const told = context?.diagnostics;

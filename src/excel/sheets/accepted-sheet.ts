@@ -7,7 +7,7 @@ import { addSheet, checkStructure } from "./own-sheet";
 import { type Written, writeRows } from "./write-blocks";
 
 /** A finding that someone takes as it is. */
-export interface NewAcceptance {
+interface NewAcceptance {
   readonly finding: Pick<Finding, "sheet" | "cell" | "kind" | "about">;
   /** Of the row as it was when it was looked at. */
   readonly fingerprint: string;

@@ -22,7 +22,7 @@ import { dressHeadings, layOut } from "./table-sheet";
 import { writeRows } from "./write-blocks";
 
 /** The sheets of a new job with these features, in their order. */
-export function jobSheetNames(features: readonly FeatureKey[] = []): string[] {
+function jobSheetNames(features: readonly FeatureKey[] = []): string[] {
   return [jobTitle, ...layoutsOf(jobPlan(features)).map(({ title }) => title)];
 }
 

@@ -2,7 +2,7 @@ import { HostError } from "../host-error";
 import type { Book } from "../run";
 
 /** A sheet of our own making, or the name under which it can be added. */
-export type OwnSheet =
+type OwnSheet =
   | { readonly found: Excel.Worksheet; readonly isProtected: boolean }
   | { readonly freeName: string };
 

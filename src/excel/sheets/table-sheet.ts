@@ -10,7 +10,7 @@ import type { Book } from "../run";
 import type { System } from "../types";
 import { type Written, writeRows } from "./write-blocks";
 
-export interface NewTable {
+interface NewTable {
   readonly layout: SheetLayout;
   readonly system: System;
   /** How many rows get formulas. */

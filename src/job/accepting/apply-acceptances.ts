@@ -6,7 +6,7 @@ import { fingerprintOf } from "./fingerprint";
 import { type Acceptance, readAcceptances } from "./read-acceptances";
 
 /** Findings with what was accepted of them. */
-export interface Accepting {
+interface Accepting {
   readonly findings: readonly Finding[];
   /** Acceptances whose finding is gone. */
   readonly settled: readonly Acceptance[];

@@ -39,7 +39,7 @@ function addRow(file: JobFile, sheet: string, row: number, cells: string[]): voi
 }
 
 /** A value with its type, the same whatever program stored it. */
-export function contentOf(value: CellValue): string {
+function contentOf(value: CellValue): string {
   if (isBlankCell(value)) return "";
   if (isCellError(value)) return `e${value.error}`;
   switch (typeof value) {

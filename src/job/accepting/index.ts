@@ -2,11 +2,10 @@
  * Findings that someone took as they are: a row of the sheet "Accepted" says which, why and who.
  * An acceptance holds for the row as it stood: once a cell of that row changes, it lapses.
  */
-export { type Accepting, applyAcceptances } from "./apply-acceptances";
+export { applyAcceptances } from "./apply-acceptances";
 export { fingerprintOf, plainFormula } from "./fingerprint";
 export {
   type Acceptance,
   acceptanceHeadings,
   acceptedSheetTitle,
-  readAcceptances,
 } from "./read-acceptances";

@@ -44,8 +44,6 @@ import {
 import { checkWhoAndWhen } from "./who-and-when";
 import { checkWholeHouse } from "./whole-house";
 
-export type { Check, CheckContext } from "./check";
-
 export { checkSettings };
 
 export const checks: readonly Check[] = [

@@ -54,7 +54,7 @@ export const checkOpeningSizes: Check = (job, report) => {
 const close = (a: number, b: number) => Math.abs(a - b) <= 0.005 * b;
 
 /** Area of one row's openings from shape, sizes and count; undefined where sizes are missing. */
-export function areaFromSizes(table: Table, i: number): number | undefined {
+function areaFromSizes(table: Table, i: number): number | undefined {
   const d = table.number("size1", i);
   const h = table.number("size2", i);
   const count = table.gap("count", i) ? 1 : table.number("count", i);

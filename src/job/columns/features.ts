@@ -1,5 +1,5 @@
 /** What a new job may have beyond readings and verdicts. */
-export interface Feature {
+interface Feature {
   readonly title: string;
   readonly help: string;
 }

@@ -1,13 +1,13 @@
 /** The sheets of a job workbook, their fields, and what each computed field is. */
 export { boxesLayout } from "./boxes";
-export { dwellingsLayout } from "./dwellings";
+
 export { evaluate, type Source, type Values } from "./evaluate";
-export type { Expression } from "./expression";
+
 export { fansLayout } from "./fans";
 export * from "./features";
 export type { Field, SheetLayout } from "./field";
 export * from "./formulas";
-export { jobSettings, jobTitle, type Setting, settingChoices, usualSettings } from "./job";
+export { jobSettings, jobTitle, settingChoices, usualSettings } from "./job";
 export { layoutOf, layouts } from "./layouts";
 export * from "./look";
 export * from "./plan";

@@ -14,7 +14,7 @@ import {
 } from "../rules";
 
 /** One setting of the Job sheet: its label in column A, its value in column B. */
-export interface Setting {
+interface Setting {
   readonly key: string;
   readonly label: string;
   readonly words: readonly string[];

@@ -10,7 +10,7 @@ import { compareRows } from "./compare-rows";
 
 export type { Change, ChangeKind } from "./change";
 
-export interface ComparingOptions {
+interface ComparingOptions {
   /** Serial number of the day on which both states are checked; today where left out. */
   readonly today?: number;
   /** The further look that both checks take. */

@@ -4,7 +4,7 @@ import { AllDwellings } from "./dwelling-facts";
 import { FanFacts } from "./fan-facts";
 
 /** What follows from a job's readings. Checks, pane, records and reports take it from here. */
-export interface Facts {
+interface Facts {
   readonly fans: FanFacts | undefined;
   readonly dwellings: AllDwellings;
   /** A computed column that more than its definition goes into; undefined for others. */

@@ -25,7 +25,7 @@ import { fanBudget } from "./fan-budget";
 import { secondArea, type TwoOpenings, twoOpeningsOf } from "./two-openings";
 
 /** A fan's flow at the density at hand and at standard air; NaN where it cannot be told. */
-export interface FanAir {
+interface FanAir {
   readonly actual: number;
   readonly standard: number;
 }

@@ -22,7 +22,7 @@ export function rowOfChoice({ sheet, heading, field, word, means }: FitChoice): 
 }
 
 /** The answer of a row; undefined for a row that holds none. */
-export function choiceOfRow(row: readonly CellValue[]): FitChoice | undefined {
+function choiceOfRow(row: readonly CellValue[]): FitChoice | undefined {
   const [sheet, heading, title, word, means] = fitHeadings.map((_, i) =>
     isBlankCell(row[i] ?? null) ? "" : String(row[i]),
   ) as [string, string, string, string, string];

@@ -9,5 +9,5 @@ export {
   rowOfChoice,
 } from "./answers";
 export { fitJob, type JobFit } from "./fit-job";
-export { type FittedColumn, fitSheet, type SheetFit } from "./fit-sheet";
-export { type Heading, plainName, readHeading } from "./heading";
+export type { SheetFit } from "./fit-sheet";
+export { plainName, readHeading } from "./heading";

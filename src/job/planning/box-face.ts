@@ -13,7 +13,7 @@ export interface BoxFace {
 export const freeOfFace = 0.09;
 
 /** A hole to be cut: as wide and as high as its size. */
-export interface Hole {
+interface Hole {
   readonly opening: string;
   readonly size: number;
 }

@@ -24,7 +24,7 @@ export interface BoxPlan {
   readonly approach: number | undefined;
 }
 
-export interface PlanOptions {
+interface PlanOptions {
   readonly shape?: "round" | "square";
   /** Sizes are rounded down to this, so that the reach still begins at the lowest flow. */
   readonly step?: number;
@@ -37,7 +37,7 @@ export interface PlanOptions {
 }
 
 /** The most openings that a box is planned with: more are not kept apart in the hand. */
-export const mostPlanned = 8;
+const mostPlanned = 8;
 /** The most equal holes for one opening. */
 const mostHoles = 6;
 

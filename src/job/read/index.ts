@@ -1,13 +1,13 @@
 /** A job workbook read into tables, in the job's own units. */
-export { BoxList } from "./box-list";
+
 export { type BoxProof, boxProofs } from "./box-proofs";
 export { Columns, definedAs } from "./columns";
 export { constantInUse } from "./constant-in-use";
 export { dwellingRow } from "./dwelling-rows";
 export { FanRows } from "./fan-rows";
-export { type Instrument, InstrumentList } from "./instrument-list";
+
 export { type Job, readJob } from "./job";
 export { attempt, type Maybe, valueIn, valueOrThrow } from "./maybe";
 export { fieldOfRole, unitsOfRole } from "./roles";
-export { readSettings, type Settings } from "./settings";
-export { type Gap, Table } from "./table";
+export type { Settings } from "./settings";
+export { Table } from "./table";

@@ -1,7 +1,7 @@
 import type { Table } from "./table";
 
 /** One instrument, or one range setting of one: flow = constant × reading ^ exponent. */
-export interface Instrument {
+interface Instrument {
   readonly name: string;
   readonly kind: string;
   readonly constant: number;

@@ -8,7 +8,7 @@ import { along, type Block, type Line, type Place } from "./block";
 import { TableIndex } from "./table-index";
 
 /** Why a number cell gave no number. */
-export type Gap = "blank" | "text" | "error" | "absent";
+type Gap = "blank" | "text" | "error" | "absent";
 
 /**
  * Readings of one kind, each field with its own place: from one sheet or several, from rows,

@@ -2,7 +2,7 @@ import { isoDay } from "../../cells";
 import type { Accepted, Finding } from "../../job";
 
 /** What someone types to take a finding as it is. */
-export interface AcceptanceDraft {
+interface AcceptanceDraft {
   readonly reason: string;
   readonly initials: string;
 }

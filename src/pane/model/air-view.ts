@@ -26,7 +26,7 @@ export interface FanAirView {
 }
 
 /** What standards and guides say of correcting a flow for the air, in words. */
-export interface StandardView {
+interface StandardView {
   readonly who: string;
   readonly asks: string;
   readonly words: string;

@@ -14,7 +14,7 @@ export function count(number: number, one: string, many = `${one}s`): string {
 }
 
 /** "12 wrong, 3 doubtful, 1 missing"; "nothing found" where the job is clean. */
-export function severityCounts(bySeverity: Readonly<Record<Severity, number>>): string {
+function severityCounts(bySeverity: Readonly<Record<Severity, number>>): string {
   const parts = severities
     .filter((severity) => bySeverity[severity] > 0)
     .map((severity) =>

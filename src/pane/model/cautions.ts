@@ -1,5 +1,5 @@
 /** A short caution, shown once where it matters. */
-export interface Caution {
+interface Caution {
   readonly key: string;
   readonly title: string;
   readonly text: string;

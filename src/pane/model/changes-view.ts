@@ -21,7 +21,7 @@ export interface ChangeView {
 }
 
 /** The changes of one row, or of what a sheet has besides rows. */
-export interface ChangeGroup {
+interface ChangeGroup {
   readonly key: string;
   readonly title: string;
   /** "Fans, row 9"; "" where the title says it. */

@@ -41,7 +41,7 @@ export interface Cut {
   readonly highest: number;
 }
 
-export type Planned =
+type Planned =
   | {
       readonly cuts: readonly Cut[];
       readonly plan: BoxPlan;

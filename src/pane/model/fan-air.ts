@@ -3,7 +3,7 @@ import { digits, sentenceOf } from "./in-words";
 import { type Clause, clauseOf } from "./marks";
 
 /** The air at one fan and what it makes of the fan's flow; flows in the job's unit. */
-export interface FanAir {
+interface FanAir {
   /** kg/m³. */
   readonly density: number;
   readonly actual: number;

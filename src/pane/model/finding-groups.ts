@@ -13,7 +13,7 @@ export interface FindingFilter {
 export const everything: FindingFilter = { severities: [], search: "" };
 
 /** Findings under one heading: those of a row, or those of a kind. */
-export interface FindingGroup {
+interface FindingGroup {
   readonly key: string;
   readonly title: string;
   /** Where the row stands, such as "Fans, row 3"; "" for a kind. */

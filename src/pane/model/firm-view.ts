@@ -23,7 +23,7 @@ export interface RoleView {
 }
 
 /** A word that the firm uses and whose meaning is not known. */
-export interface WordQuestion {
+interface WordQuestion {
   readonly field: string;
   readonly word: string;
   readonly cells: number;

@@ -1,5 +1,5 @@
 /** A logarithmic axis of flow on which equal ratios have equal length. */
-export interface FlowAxis {
+interface FlowAxis {
   readonly low: number;
   readonly high: number;
   readonly ticks: readonly number[];

@@ -16,7 +16,7 @@ export interface FunctionEntry {
 }
 
 /** Thrown where the list of functions cannot be used; the message says why. */
-export class FunctionListError extends InputError {}
+class FunctionListError extends InputError {}
 
 /** Reads the metadata that stands beside the page. */
 export function readFunctionList(json: unknown, namespace = "FANROW"): FunctionEntry[] {

@@ -2,14 +2,14 @@ import { everyEdition, everyNumber, type NumberEntry } from "../../job";
 import { digits } from "./in-words";
 import { type Clause, clauseOf } from "./marks";
 
-export interface NumberView {
+interface NumberView {
   readonly what: string;
   /** "50 cfm" */
   readonly value: string;
   readonly clause: Clause;
 }
 
-export interface NumbersPage {
+interface NumbersPage {
   readonly rows: readonly NumberView[];
   /** How many fit the filter. */
   readonly total: number;

@@ -4,7 +4,7 @@ import { count } from "./announce";
 import { markWords } from "./marks";
 
 /** One thing that the results rest on. */
-export interface ProvenanceLine {
+interface ProvenanceLine {
   readonly name: string;
   readonly value: string;
   /** Where it stands and how far that was traced; "" where there is nothing to say. */

@@ -12,7 +12,7 @@ export interface RecordChoice {
 }
 
 /** What a job has to offer of each kind of sheet. */
-export interface Printable {
+interface Printable {
   readonly dwellings: number;
   readonly proofs: number;
   readonly papers: number;

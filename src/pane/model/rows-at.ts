@@ -1,7 +1,7 @@
 import { dwellingRow, type Job } from "../../job";
 
 /** The fan and the dwelling that a place of the workbook is about, as rows of their tables. */
-export interface RowsAt {
+interface RowsAt {
   readonly fan: number | undefined;
   readonly dwelling: number | undefined;
 }

@@ -27,7 +27,7 @@ export interface Acceptance {
   readonly used: boolean;
 }
 
-export interface FreeFlow {
+interface FreeFlow {
   /** "B, then C" */
   readonly openings: string;
   readonly measured: string;

@@ -8,7 +8,7 @@ export interface HostColours {
 }
 
 /** What the browser says. */
-export interface BrowserColours {
+interface BrowserColours {
   readonly forcedColours: boolean;
   readonly moreContrast: boolean;
   readonly dark: boolean;

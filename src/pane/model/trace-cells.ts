@@ -29,7 +29,7 @@ export interface ReadLink {
   readonly cells: readonly CellLink[];
 }
 
-export function targetOf(place: Place): Target {
+function targetOf(place: Place): Target {
   const { sheet, top, left } = place;
   const cells = rectangleText(place);
   return { spot: { sheet, row: top, col: left }, cells, name: sheetPrefix(sheet) + cells };

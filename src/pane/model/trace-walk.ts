@@ -14,7 +14,7 @@ export const firstWalk: Walk = { path: [], held: false, followed: undefined };
 /** A path longer than this forgets its beginning. */
 const mostSteps = 20;
 
-export function sameSpot(a: Spot | undefined, b: Spot | undefined): boolean {
+function sameSpot(a: Spot | undefined, b: Spot | undefined): boolean {
   return a?.sheet === b?.sheet && a?.row === b?.row && a?.col === b?.col;
 }
 

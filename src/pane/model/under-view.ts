@@ -2,7 +2,7 @@ import { shown } from "../../cells";
 import { editions, findEdition } from "../../editions";
 import { type Job, underEdition, unitOf } from "../../job";
 
-export interface UnderRow {
+interface UnderRow {
   readonly what: string;
   /** "50 → 80 cfm, up" */
   readonly rate: string;

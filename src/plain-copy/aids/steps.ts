@@ -96,6 +96,6 @@ export class Steps {
 }
 
 /** The range from one cell of a sheet to another. */
-export function span(first: string, last: string): string {
+function span(first: string, last: string): string {
   return first === last ? first : `${first}:${last.slice(last.lastIndexOf("!") + 1)}`;
 }

@@ -14,7 +14,7 @@ import { isTakenWhole, type Result } from "./result";
 const mostCells = 5000;
 
 /** What is asked of the formula that the arguments stand in. */
-export interface Formula {
+interface Formula {
   readonly home: Spot;
   readonly cell: string;
   readonly isArray: boolean;

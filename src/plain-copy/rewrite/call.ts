@@ -15,7 +15,7 @@ import type { Given } from "./given";
 import { colsOf, farText, nearText, rowsOf } from "./places";
 
 /** Which cell of a result is written, and whether for another sheet. */
-export interface Which {
+interface Which {
   readonly row: number;
   readonly col: number;
   /** Which of the cells side by side. */

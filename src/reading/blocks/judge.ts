@@ -123,6 +123,6 @@ function dimensionOf(words: LineWords | undefined): string | undefined {
   return words?.unit && units.find(({ name }) => name === words.unit!.name)?.dimension;
 }
 
-export function rounded(value: number): string {
+function rounded(value: number): string {
   return String(Number(value.toPrecision(4)));
 }

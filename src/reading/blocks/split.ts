@@ -103,7 +103,7 @@ function withRepeats(pool: Pool, cores: Core[]): Core[] {
   return all;
 }
 
-export function coreLines(core: Core): number[] {
+function coreLines(core: Core): number[] {
   return [core.pressure, core.flow, core.area, core.diameter, core.opening].filter(
     (line) => line !== undefined,
   );

@@ -104,7 +104,7 @@ const isOne = ({ exponent }: Power) => Math.abs(exponent - 1) < 1e-9;
 const isTwo = ({ exponent }: Power) => Math.abs(exponent - 2) < 1e-9;
 
 /** What the values of a line say of it. */
-export interface LineLooks {
+interface LineLooks {
   readonly isText: (line: number) => boolean;
   /** Nearly the same small number throughout, as a constant is that has a line of its own. */
   readonly isConstant: (line: number) => boolean;

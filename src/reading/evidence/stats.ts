@@ -40,7 +40,7 @@ export function isDaySerial(number: number): boolean {
   return number >= 34_700 && number <= 58_500 && Math.abs(number % 1) < 1;
 }
 
-export function statsOf(sample: readonly Sample[], line: number): LineStats {
+function statsOf(sample: readonly Sample[], line: number): LineStats {
   const numbers = new Float64Array(sample.length).fill(Number.NaN);
   const words = new Map<string, number>();
   let [filled, numeric, typedNumeric, asText, texts, dates, formulas, whole, negative, repeats] = [

@@ -50,7 +50,7 @@ export interface At {
 }
 
 /** The line of a record that a reference names, seen from a cell of that record. */
-export function lineOf(ref: Ref, at: At, cells: Cells): number | undefined {
+function lineOf(ref: Ref, at: At, cells: Cells): number | undefined {
   if (ref.sheet !== undefined && ref.sheet.toLowerCase() !== cells.grid.name.toLowerCase())
     return undefined;
   if (cells.turned)

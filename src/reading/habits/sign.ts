@@ -77,7 +77,7 @@ export function signNotes(sheets: readonly Cells[]): SignNote[] {
 }
 
 /** "room minus box" is "room"; "box against room" is "box". */
-export function readSign(text: string): "room" | "box" | undefined {
+function readSign(text: string): "room" | "box" | undefined {
   const name = ` ${plain(text)} `;
   for (const { sign } of languages) {
     if (phrasesOf(sign.negative).some((phrase) => name.includes(` ${phrase} `))) return "box";

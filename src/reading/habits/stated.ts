@@ -93,7 +93,7 @@ function startOf(labels: readonly Label[], sheets: readonly Cells[]): Habit<numb
 }
 
 /** The serial number of a day written as text; day first unless the second number cannot be a month. */
-export function dayOf(text: string): number | undefined {
+function dayOf(text: string): number | undefined {
   const found = /(\d{1,4})\s*[./-]\s*(\d{1,2})\s*[./-]\s*(\d{2,4})/.exec(text);
   if (!found) return undefined;
   const [a, b, c] = [Number(found[1]), Number(found[2]), Number(found[3])];

@@ -5,7 +5,7 @@ import { unitsOfConstant } from "./constants";
 import { isRound, lawFit } from "./fit";
 
 /** What else is known of the lines when their values are tried against the law. */
-export interface LineHints {
+interface LineHints {
   readonly unit: (line: number) => string | undefined;
   /** Whether nothing speaks outright against the role. */
   readonly mayBe: (line: number, role: Role) => boolean;

@@ -7,7 +7,7 @@ import { units } from "../../units";
 const perSquareMetre = 0.607 * Math.sqrt(2 / 1.2);
 const nearConstant = 0.125;
 
-export interface KnownConstant {
+interface KnownConstant {
   readonly flow: string;
   readonly pressure: string;
   readonly area: string;
@@ -19,7 +19,7 @@ const of = (dimension: string, names: readonly string[]) =>
   units.filter((unit) => unit.dimension === dimension && names.includes(unit.name));
 
 /** The constant in every pair of units that a sheet may keep, the usual ones first. */
-export const knownConstants: readonly KnownConstant[] = of("pressure", [
+const knownConstants: readonly KnownConstant[] = of("pressure", [
   "Pa",
   "in w.c.",
   "mm w.c.",

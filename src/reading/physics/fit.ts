@@ -5,7 +5,7 @@ const strays = 0.025;
 /** More rows would tell no more. */
 const mostRows = 200;
 
-export interface Fit {
+interface Fit {
   readonly share: number;
   /** Share of the flows beside which pressure and area stand. */
   readonly covered: number;

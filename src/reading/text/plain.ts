@@ -59,7 +59,7 @@ function isSkeleton(written: string, listed: string): boolean {
 }
 
 /** Letters to change, add, leave out or swap; more than `most` gives any larger number. */
-export function distance(a: string, b: string, most: number): number {
+function distance(a: string, b: string, most: number): number {
   let before: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {

@@ -3,7 +3,7 @@ import { type Language, languages, phrasesOf } from "../words";
 import { likeness, plain } from "./plain";
 
 /** What a word in a cell may mean, whatever its column. */
-export interface CellWord {
+interface CellWord {
   readonly room: RoomKind | undefined;
   readonly duty: "continuous" | "on demand" | undefined;
   readonly verdict: "pass" | "fail" | "neither" | undefined;

@@ -5,7 +5,7 @@ import { german } from "./german";
 import type { Language } from "./language";
 import { spanish } from "./spanish";
 
-export type { Language, Phrases } from "./language";
+export type { Language } from "./language";
 
 /** The languages that are read. Another is one more file. */
 export const languages: readonly Language[] = [english, german, french, spanish, dutch];

@@ -22,7 +22,7 @@ export interface AirReading {
   readonly elevation?: number;
 }
 
-export interface AirState {
+interface AirState {
   /** kg/m³. */
   readonly density: number;
   /** Pa. */
@@ -143,7 +143,7 @@ export const usualAir = {
 } as const satisfies Record<string, { source: Source; value: number; what: string; unit: string }>;
 
 /** What standards and guides say of correcting a measured flow for the air. They disagree. */
-export interface AirView {
+interface AirView {
   readonly who: string;
   /** "leave": judge the flow as measured. "correct": for the density. "reference": at standard air. */
   readonly asks: "leave" | "correct" | "reference";

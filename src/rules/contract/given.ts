@@ -434,6 +434,6 @@ const nameAt = (names: Names, i: number): string =>
   typeof names === "string" ? names : (names[i] as string);
 
 /** Row `i` of an argument read as numbers. */
-export function pick(column: Column, i: number): number {
+function pick(column: Column, i: number): number {
   return typeof column === "number" ? column : (column[i] as number);
 }

@@ -10,7 +10,7 @@ import type { NativeForm } from "../native/native";
 const ratings: NumbersArgument = { kind: "numbers", need: aboveZero };
 const marginNeed: Need = { from: 0, say: "give a margin of 0 or more, in per cent" };
 
-export interface FanSize {
+interface FanSize {
   /** The smallest rated flow that will do; undefined where none will. */
   readonly rated: number | undefined;
   /** The largest of the list; undefined for a list without ratings. */
@@ -26,7 +26,7 @@ const hair = 1e-9;
  * The smallest fan of a list that still meets the rate after the margin. `required` and `ratings`
  * in one unit; `margin` in per cent. The ratings may stand in any order.
  */
-export function fanSize(required: number, margin: number, ratings: readonly number[]): FanSize {
+function fanSize(required: number, margin: number, ratings: readonly number[]): FanSize {
   const least = oneValue(rateWithMargin, { R: required, s: margin });
   let rated: number | undefined;
   let largest: number | undefined;

@@ -3,7 +3,7 @@ import { areaOf, type Opening } from "../openings/openings-label";
 /** Every set is tried of so many openings at most; a box with more is tried one and two at a time. */
 const mostCombined = 10;
 
-export interface OpeningSet {
+interface OpeningSet {
   readonly label: string;
   readonly area: number;
 }

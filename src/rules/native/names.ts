@@ -15,7 +15,7 @@ import {
 } from "../../editions";
 
 /** What a name may name. Its number among the known ones stands for it in the tables. */
-export interface NameKind {
+interface NameKind {
   readonly what: string;
   readonly known: readonly string[];
   /** The known name that another spelling means. Throws for one that is none. */

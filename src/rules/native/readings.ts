@@ -5,7 +5,7 @@ import type { Native } from "./native";
 import { digits } from "./text";
 
 /** Repeated readings side by side, as any sheet writes them. */
-export interface Readings {
+interface Readings {
   readonly mean: string;
   readonly count: string;
   readonly span: string;

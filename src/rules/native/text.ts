@@ -6,7 +6,7 @@ export function wrong(say: string): string {
   return `VALUE(${quoted(say)})`;
 }
 
-export function quoted(text: string): string {
+function quoted(text: string): string {
   return `"${text.replaceAll('"', '""')}"`;
 }
 

@@ -5,7 +5,7 @@ import type { Opening } from "./openings-label";
 type List = readonly unknown[];
 
 /** What a call is given of its openings. */
-export interface ListedOpenings {
+interface ListedOpenings {
   readonly labels: List;
   readonly areas: List;
   readonly box: string | undefined;

@@ -2,7 +2,7 @@ import type { System } from "../../editions";
 import type { Source } from "../../formulas";
 
 /** One number found in data, with what stands around it. */
-export interface NumberLeaf {
+interface NumberLeaf {
   /** The keys and names on the way to it: "rooms", "bathroom", "on demand", "rate". */
   readonly parts: readonly string[];
   /** The last key on the way that is neither a place in a list nor a system. */
@@ -208,6 +208,6 @@ function isNumbers(value: unknown): value is number[] {
 }
 
 /** areaRate: "area rate". */
-export function inWords(key: string): string {
+function inWords(key: string): string {
   return key.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`).trim();
 }

@@ -15,7 +15,7 @@ export interface Manometer {
 }
 
 /** One reading of the box, or several of one fan, and how far each part of it may be off. */
-export interface FlowReading extends Manometer {
+interface FlowReading extends Manometer {
   /** Repeats in Pa; two or more tell their own scatter. */
   readonly readings?: readonly number[];
   /** Pressure in Pa; the mean of the readings where left out. */

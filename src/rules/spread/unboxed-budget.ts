@@ -4,7 +4,7 @@ import { type Budget, propagate } from "../../spread";
 import { areaInput, constantInput, type Manometer, manometerSpreads } from "./flow-budget";
 
 /** One of two readings of one fan through different openings. */
-export interface UnboxedReading {
+interface UnboxedReading {
   /** Open area and the half width of its limits, in² or cm². */
   readonly area: number;
   readonly areaLimit: number;
@@ -12,7 +12,7 @@ export interface UnboxedReading {
   readonly pressure: number;
 }
 
-export interface TwoReadings extends Manometer {
+interface TwoReadings extends Manometer {
   readonly first: UnboxedReading;
   readonly second: UnboxedReading;
   /** Flow constant, and its standard spread in percent. */

@@ -94,7 +94,7 @@ function tableGrid(table: TableInfo, scope: Scope): Grid {
 }
 
 /** The extent of the rows between headers and totals. */
-export function dataRows(table: TableInfo): Rectangle {
+function dataRows(table: TableInfo): Rectangle {
   const { top, left, bottom, right } = parseRectangle(table.ref);
   return {
     top: top + (table.headerRow ? 1 : 0),

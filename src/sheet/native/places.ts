@@ -1,7 +1,7 @@
 import { Area } from "../area";
 import { textNumber } from "../coerce";
 
-export type Places = ReadonlyMap<number | string, readonly number[]>;
+type Places = ReadonlyMap<number | string, readonly number[]>;
 
 const nowhere: readonly number[] = [];
 

@@ -63,7 +63,7 @@ function putHeaders(frame: SheetFrame, header?: HeaderText, footer?: HeaderText)
 }
 
 /** The three parts of a header as one text of the format. */
-export function headerCodes({ left, center, right }: HeaderText): string {
+function headerCodes({ left, center, right }: HeaderText): string {
   const part = (code: string, text: string | undefined) => (text ? `&${code}${text}` : "");
   return part("L", left) + part("C", center) + part("R", right);
 }

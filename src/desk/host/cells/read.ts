@@ -8,7 +8,7 @@ import { typedForm } from "./typed-form";
 type CodeAt = (tab: SheetTab, row: number, col: number) => string;
 
 /** Rows of cells as the client gets them; null for whole columns or rows, which have no end. */
-export type Rows<T> = T[][] | null;
+type Rows<T> = T[][] | null;
 
 function rows<T>(range: HostRange, cell: (row: number, col: number) => T): Rows<T> {
   if (range.isEntireColumn || range.isEntireRow) return null;

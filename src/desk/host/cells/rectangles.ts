@@ -1,6 +1,6 @@
 import type { Rectangle } from "../../../cells";
 
-export interface Place {
+interface Place {
   readonly row: number;
   readonly col: number;
 }

@@ -1,7 +1,7 @@
 import { toldOf } from "../../../cells";
 
 /** The codes under which Excel refuses a request (Excel.ErrorCodes and OfficeExtension.ErrorCodes). */
-export type ErrorCode =
+type ErrorCode =
   | "AccessDenied"
   | "ApiNotFound"
   | "GeneralException"

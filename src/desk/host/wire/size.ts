@@ -1,5 +1,5 @@
 /** Most bytes of a request or response, as Excel on the web allows. */
-export const mostBytes = 5 * 1024 * 1024;
+const mostBytes = 5 * 1024 * 1024;
 
 /** Whether a text takes more bytes in UTF-8 than allowed; counted only where that is in doubt. */
 export function isOver(text: string, limit = mostBytes): boolean {

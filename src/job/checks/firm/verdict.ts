@@ -74,7 +74,7 @@ function slackOf({ firm, fans }: Job, i: number): number {
 const known = new WeakMap<Job, number>();
 
 /** The share of the required rate from which most verdicts of the job say pass. */
-export function shareThatPasses(job: Job): number {
+function shareThatPasses(job: Job): number {
   let share = known.get(job);
   if (share === undefined) {
     share = learnShare(job);

@@ -3,7 +3,7 @@ import { axisEnd, type PairView, type ProofView } from "../../model/proof-view";
 import { chart } from "../../parts/chart-colours";
 
 /** Signs of the openings, in their order; the shape alone tells them apart. */
-export const openingSigns = [
+const openingSigns = [
   { symbol: "circle", sign: "●" },
   { symbol: "square", sign: "■" },
   { symbol: "triangle", sign: "▲" },

@@ -6,7 +6,7 @@ import type { TableSheet } from "../table-sheet";
 const headings = ["Box", "Label", "Area", "First", "In box", "Box no.", "No."];
 
 /** The cells of a list of openings, one a row. */
-export interface ListCells {
+interface ListCells {
   readonly labels: readonly Place[];
   readonly areas: readonly Place[];
   readonly boxes: readonly Place[] | undefined;
