@@ -5,6 +5,7 @@ import { chromium } from "playwright-core";
 import { buildSite } from "../../src/desk/server/build";
 import { serveSite } from "../../src/desk/server/server";
 import { bundleGoals, bundleSizes } from "../../src/site/build/bundle-sizes";
+import { deskEdits } from "./desk-edit";
 import { median } from "./median";
 
 const project = join(import.meta.dirname, "../..");
@@ -21,6 +22,7 @@ export async function benchSite(): Promise<string[]> {
     return [
       `${part("functions")}, ${part("pane")}, loaded when asked for ${(sizes.lazy / 1000).toFixed(0)} kB`,
       await firstPaint(folder),
+      ...(await deskEdits(folder)),
     ];
   } finally {
     rmSync(folder, { recursive: true, force: true });

@@ -21,8 +21,12 @@ import { paint } from "./paint";
 import type { SessionState } from "./state";
 import { Store } from "./store";
 
-/** An edit is followed by the next within this time more often than not. */
+/** Edits of one paste or burst come closer together than this. */
+const burstTime = 20;
+/** In a long job an edit is waited upon for as long as the next one takes to type. */
 const quietTime = 500;
+/** A reading and check that takes no longer than this keeps nobody from typing on. */
+const unfelt = 150;
 /** Mends that can be taken back. */
 const mostApplied = 20;
 /** Times that the workbook is read again while a worksheet function has not answered. */
@@ -48,7 +52,7 @@ export class Session extends Store {
     clock: Clock = wallClock,
   ) {
     super();
-    this.edits = new Gather(quietTime, (sheets) => void this.recheck(sheets), clock);
+    this.edits = new Gather(burstTime, (sheets) => void this.recheck(sheets), clock);
   }
 
   /** Begins to follow the selection. Edits are followed once a check has been made. */
@@ -113,12 +117,11 @@ export class Session extends Store {
     await paint();
     const before = this.state.check;
     const audit = await loadAudit();
-    const read = performance.now();
     const { checkJob } = await import("../../job/engine");
     const check = checkJob(readable(reading.file, audit), reading.today, audit.further);
-    // A long job is not read and checked again at every pause in typing.
     const now = performance.now();
-    this.edits.delay = Math.max(quietTime, now - began, 3 * (now - read));
+    // A long job is not read and checked again at every pause in typing.
+    this.edits.delay = now - began <= unfelt ? burstTime : Math.max(quietTime, now - began);
     const message = announce(before, check);
     this.set({
       check,
