@@ -10,6 +10,7 @@ import { call } from "../../src/rules";
  * @param {any[][]} [status] Range status of the reading, as RANGE_STATUS gives it.
  * @param {any[][]} [spread] Standard spread of the flow; blank or left out: simple acceptance.
  * @param {any[][]} [chance] How sure to be, 0.5 to below 1; 0.95 where blank or left out.
+ * @param {any[][]} [freedom] Degrees of freedom of the spread; "infinite" where blank or left out.
  * @returns {any[][]} "meets", "short", "too close to call", "retest" or "not measured".
  */
 export function VERDICT(
@@ -18,6 +19,7 @@ export function VERDICT(
   status: any[][],
   spread: any[][],
   chance: any[][],
+  freedom: any[][],
 ): any[][] {
-  return call("VERDICT", [flow, required, status, spread, chance]);
+  return call("VERDICT", [flow, required, status, spread, chance, freedom]);
 }

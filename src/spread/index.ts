@@ -25,4 +25,11 @@ export {
 export { normalChance, normalQuantile } from "./normal";
 export { propagate } from "./propagate";
 export { throughOrigin } from "./regression";
-export { coverage, studentChance, studentDensity, studentQuantile, usualChance } from "./student";
+export {
+  coverage,
+  studentChance,
+  studentDensity,
+  studentQuantile,
+  usualChance,
+  wholeDegrees,
+} from "./student";

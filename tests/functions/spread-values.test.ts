@@ -79,6 +79,17 @@ describe("what the functions of spread give", () => {
     expect(cellOf("CHANCE_MET", 50, 1.5, 50)).toBe(0.5);
   });
 
+  // One-sided 95 % quantiles of Student's t: 2.920 for 2 degrees of freedom, 1.860 for 8 (JCGM 100, table G.2 at 90 %).
+  it("CHANCE_MET, ACCEPT_FROM and VERDICT ask for more where the spread rests on few readings", () => {
+    expect(cellOf("ACCEPT_FROM", 50, 1, 0.95, 2) as number).toBeCloseTo(52.92, 3);
+    expect(cellOf("ACCEPT_FROM", 50, 1, 0.95, 8.9) as number).toBeCloseTo(51.86, 3);
+    expect(cellOf("ACCEPT_FROM", 50, 1, 0.95, "infinite")).toBe(cellOf("ACCEPT_FROM", 50, 1, 0.95));
+    expect(cellOf("CHANCE_MET", 52.92, 1, 50, 2) as number).toBeCloseTo(0.95, 4);
+    expect(cellOf("CHANCE_MET", 52.92, 1, 50, "")).toBe(cellOf("CHANCE_MET", 52.92, 1, 50));
+    expect(cellOf("VERDICT", 52, 50, null, 1, 0.95)).toBe("meets");
+    expect(cellOf("VERDICT", 52, 50, null, 1, 0.95, 2)).toBe("too close to call");
+  });
+
   it("VERDICT: guarded where there is a spread, simple where it is blank", () => {
     const verdicts = call("VERDICT", column(51, 51, 60, 40, ""), 50, null, column(2, "", 2, 2, 2));
     expect(verdicts).toEqual(

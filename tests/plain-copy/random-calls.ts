@@ -67,8 +67,10 @@ function sound(argument: Argument): fc.Arbitrary<CellValue> {
   return fc.oneof(
     { weight: 2, arbitrary: good },
     fc
-      .tuple(fc.constantFrom(...(argument.good as number[])), fc.integer({ min: 50, max: 200 }))
-      .map(([good, percent]) => Math.round(good * percent) / 100),
+      .tuple(fc.constantFrom(...(argument.good as CellValue[])), fc.integer({ min: 50, max: 200 }))
+      .map(([good, percent]) =>
+        typeof good === "number" ? Math.round(good * percent) / 100 : good,
+      ),
   );
 }
 

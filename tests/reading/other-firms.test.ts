@@ -246,4 +246,20 @@ describe("what is no test of exhaust fans is left alone", () => {
     expect(reading.blocks).toEqual([]);
     expect(reading.noFans).toBe(true);
   });
+
+  test("a formula that calls a formula is read past", () => {
+    const rows: Made[][] = [["Unit", "Room", "Pa", "Hole (in²)", "CFM", "Check"]];
+    for (let i = 0; i < 8; i++) {
+      const [pressure, r] = [2 + i * 0.37, i + 2];
+      rows.push([
+        `Unit ${i}`,
+        "Bath",
+        pressure,
+        24,
+        { f: `1.07*D${r}*SQRT(C${r})`, v: root(1.07, 24, pressure) },
+        { f: `LAMBDA(x,x+1)(C${r})`, v: pressure + 1 },
+      ]);
+    }
+    expect(rolesOf(workbook([sheet("Tests", rows)]))[0]).toMatchObject({ flow: "E2:E9" });
+  });
 });

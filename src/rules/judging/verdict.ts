@@ -10,7 +10,7 @@ import { sixDigits } from "../contract/say";
 import { type RangeStatus, rangeStatuses } from "../flow/range-status";
 import type { NativeForm } from "../native/native";
 import { digits, wrong } from "../native/text";
-import { chanceNeed, nativeChance, spreadNeed } from "./chance";
+import { chanceNeed, freedomGiven, nativeChance, spreadNeed } from "./chance";
 
 export const verdicts = ["meets", "short", "too close to call", "retest", "not measured"] as const;
 export type Verdict = (typeof verdicts)[number];
@@ -21,6 +21,8 @@ export interface Guard {
   readonly spread: Column;
   /** The chance that has to be reached, from 0.5 to below 1; the usual one where NaN. */
   readonly chance: Column;
+  /** Degrees of freedom behind each spread; infinite where left out. */
+  readonly freedom?: number;
 }
 
 /** Rounding may put a flow at the very acceptance limit a hair below its chance. */
@@ -53,7 +55,8 @@ export function verdictColumn(
     if (Number.isNaN(q)) out[i] = "not measured";
     else if (s !== undefined && s !== "in range") out[i] = "retest";
     else if (Number.isNaN(r)) continue;
-    else if (guard && !Number.isNaN(u)) out[i] = guarded(chanceMet(q, u, r), at(guard.chance, i));
+    else if (guard && !Number.isNaN(u))
+      out[i] = guarded(chanceMet(q, u, r, guard.freedom), at(guard.chance, i));
     else out[i] = meets[i] ? "meets" : "short";
   }
   return out;
@@ -88,16 +91,19 @@ export const rule = ruleOf({
     status: optional(namedIfGiven(readStatus)),
     spread: optional(ifGiven(spreadNeed)),
     chance: optional(ifGiven(chanceNeed)),
+    freedom: freedomGiven,
   },
   together: [["flow", "required"]],
   formulas: [margin],
-  work({ flow, required, status, spread = Number.NaN, chance = usualGuardChance }) {
+  work(given) {
+    const { flow, required, status, spread = Number.NaN, chance = usualGuardChance } = given;
+    const { freedom = Number.POSITIVE_INFINITY } = given;
     const plainly = (gives: Verdict, words: string) => ({
       gives,
       why: () => ({ words: [words], sources: [meetsCode.source] }),
     });
     if (flow === undefined) return plainly("not measured", "there is no flow to judge");
-    const [verdict = ""] = verdictColumn(flow, required, 1, [status], { spread, chance });
+    const [verdict = ""] = verdictColumn(flow, required, 1, [status], { spread, chance, freedom });
     if (verdict === "retest")
       return plainly(verdict, `a reading that is ${status} carries no verdict`);
     const judged = (words: string, source: Source) => ({
@@ -111,7 +117,7 @@ export const rule = ruleOf({
         Number.isNaN(spread)
           ? judged("simple acceptance: no tolerance below the rate", meetsCode.source)
           : judged(
-              `guarded acceptance: with a spread of ${sixDigits(spread)} the chance that the rate is met is ${sixDigits(chanceMet(flow, spread, required))}, where ${chance} is asked for either way`,
+              `guarded acceptance: with a spread of ${sixDigits(spread)} the chance that the rate is met is ${sixDigits(chanceMet(flow, spread, required, freedom))}, where ${chance} is asked for either way`,
               acceptanceLimit.source,
             ),
     };
@@ -119,18 +125,14 @@ export const rule = ruleOf({
 });
 
 export const native: NativeForm = (native) => {
-  const [Q, R, u] = ["flow", "required", "spread"].map((name) => native.near(name)) as [
-    string,
-    string,
-    string,
-  ];
+  const [Q, R] = [native.near("flow"), native.near("required")];
   const status = native.text("status");
   if (native.has("status")) {
     const known = ["", ...rangeStatuses].map((word) => `${status}="${word}"`).join(",");
     native.check(`IF(OR(${known}),0,${wrong("status: not a range status")})`);
   }
   const asked = native.or("chance", digits(usualGuardChance));
-  const met = nativeChance(Q, u, R);
+  const met = nativeChance(native);
   const guarded = `IF(${met}>=${asked}-${hair},"meets",IF(${met}<=1-${asked}+${hair},"short","too close to call"))`;
   const simple = `IF(${plain(meetsCode, { Q, R })}=1,"meets","short")`;
   const judged = native.has("spread")

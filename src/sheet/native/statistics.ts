@@ -240,6 +240,11 @@ function distributions(to: Natives): void {
     .add("T.DIST.2T", "n n", (x, freedom) =>
       freedom < 1 || x < 0 ? errors.num : 2 * studentChance(-x, Math.trunc(freedom)),
     )
+    .add("TDIST", "n n n", (x, freedom, tails) =>
+      freedom < 1 || x < 0 || (tails !== 1 && tails !== 2)
+        ? errors.num
+        : tails * studentChance(-x, Math.trunc(freedom)),
+    )
     .add("T.INV", "n n", (p, freedom) =>
       p <= 0 || p >= 1 || freedom < 1 ? errors.num : studentQuantile(p, Math.trunc(freedom)),
     )
