@@ -20,7 +20,8 @@ const byNames = (list: readonly Edition[]) =>
 /** The edition of this id or alias, whatever the case and with or without its publisher's name. */
 export const findEdition = byNames(editions);
 
-const findAny = byNames(allEditions);
+/** As `findEdition`, codes without ventilation rates among them. */
+export const findAnyEdition = byNames(allEditions);
 
 type Limits = "efficacy" | "sound" | "ducts" | "makeupAir" | "balanced" | "balance" | "designMatch";
 
@@ -60,7 +61,7 @@ export function findRule<T extends { readonly code: string }>(
   );
   let id: string;
   try {
-    id = findAny(name).id;
+    id = findAnyEdition(name).id;
   } catch (error) {
     if (!(error instanceof UnknownNameError)) throw error;
     throw new UnknownNameError(`unknown ${named} "${name}": ${use}`);

@@ -14,6 +14,7 @@ export {
   ductRules,
   editions,
   efficacyRules,
+  findAnyEdition,
   findEdition,
   findRule,
   makeupAirRules,

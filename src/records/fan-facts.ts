@@ -20,7 +20,7 @@ export interface FanFact {
   /** Half width at 95 %; NaN where it cannot be told. */
   readonly expanded: number;
   readonly required: number;
-  readonly verdict: Verdict | "none required" | undefined;
+  readonly verdict: Verdict | undefined;
   /** The fan was read again later: that reading stands for it. */
   readonly isSuperseded: boolean;
   readonly isMeasured: boolean;
@@ -66,7 +66,7 @@ function gather(job: Job): FanFact[] {
       flow: facts.judged(i),
       expanded: facts.budget(i)?.expanded ?? Number.NaN,
       required: facts.required(i),
-      verdict: facts.outcome(i),
+      verdict: facts.verdict(i),
       isSuperseded: facts.isSuperseded(i),
       isMeasured: fans.isMeasured(i),
       isAbsent: fans.isAbsent(i),

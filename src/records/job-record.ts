@@ -1,5 +1,13 @@
 import { columnLetters } from "../cells";
-import { codesText, type JobCheck, type Provenance, provenanceOf, unitOf, verdicts } from "../job";
+import {
+  codesText,
+  type JobCheck,
+  type Provenance,
+  provenanceOf,
+  unitOf,
+  type Verdict,
+  verdicts,
+} from "../job";
 import { type DwellingFact, dwellingFacts } from "./dwelling-facts";
 import { type FanFact, fanFacts, whoAndWhen } from "./fan-facts";
 import { looks } from "./looks";
@@ -96,7 +104,7 @@ function addFacts(
   );
 }
 
-const meanings: Readonly<Record<NonNullable<FanFact["verdict"]>, string>> = {
+const meanings: Readonly<Record<Verdict, string>> = {
   meets: "at or above the rate",
   short: "below the rate",
   "too close to call": "too near the rate for the spread of the flow",
@@ -111,18 +119,16 @@ function addVerdicts(
   dwellings: readonly DwellingFact[],
 ): void {
   rows.section("Verdicts");
-  const count = (verdict: FanFact["verdict"], continuous?: boolean) =>
+  const count = (verdict: Verdict | undefined, continuous?: boolean) =>
     facts.filter(
       (fact) =>
         !fact.isSuperseded &&
         fact.verdict === verdict &&
         (continuous === undefined || fact.isContinuous === continuous),
     ).length;
-  const isRare = (verdict: FanFact["verdict"]) =>
+  const isRare = (verdict: Verdict) =>
     verdict === "too close to call" || verdict === "none required";
-  const shownVerdicts = [...verdicts, "none required" as const].filter(
-    (verdict) => !isRare(verdict) || count(verdict) > 0,
-  );
+  const shownVerdicts = verdicts.filter((verdict) => !isRare(verdict) || count(verdict) > 0);
   const lines: (string | number)[][] = shownVerdicts.map((verdict) => [
     verdict,
     count(verdict, false),

@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import Papa from "papaparse";
 import { afterAll, describe, expect, it } from "vitest";
+import { auditFormulas } from "../../src/audit";
 import { run, toJobFile } from "../../src/command";
 import { acceptanceHeadings, checkJob, type Finding, fingerprintOf } from "../../src/job";
 import type { Workbook } from "../../src/workbook";
@@ -39,7 +40,7 @@ async function call(...args: string[]) {
 function withAccepted(wanted: (finding: Finding) => boolean): Workbook {
   const workbook = demo();
   const file = toJobFile(workbook);
-  const rows = checkJob(file, today)
+  const rows = checkJob(file, today, auditFormulas)
     .findings.filter(wanted)
     .map((finding) =>
       [

@@ -111,7 +111,7 @@ function fanDisagreements(job: Job, findings: readonly Finding[], whole: Whole):
     if (!isSame(required, record.required)) say(`cell asks ${required}, ${record.required}`);
     const judged = table.raw("verdict", i);
     const isUnjudged = judged === "" || (typeof judged === "object" && judged !== null);
-    if (judged !== verdict && !(isUnjudged && ["rate unknown", "none required"].includes(verdict)))
+    if (judged !== verdict && !(isUnjudged && verdict === "rate unknown"))
       say(`cell ${table.raw("verdict", i)}, ${verdict}`);
     return wrong;
   });

@@ -29,7 +29,7 @@ describe("a job under another edition", () => {
     const rows = under("62.2-2016");
     expect(rows.find(({ what }) => what.startsWith("toilet"))).toMatchObject({
       change: "unlike",
-      after: expect.stringContaining("sets no rate for a toilet"),
+      after: expect.stringContaining("asks no exhaust rate of a toilet"),
       turnsShort: [],
     });
     expect(rows.map(({ what }) => what)).not.toContain("kitchen on demand");

@@ -119,7 +119,7 @@ describe("supply beside exhaust", () => {
   it("has no fault of sign, no room and no rate of its own", () => {
     const { findings, job } = check("IRC-2021", supply(-4.5), exhaust);
     expect(findings.map(({ kind }) => kind)).toEqual(["supply-by-box"]);
-    expect(factsOf(job).fans?.verdict(0)).toBeUndefined();
+    expect(factsOf(job).fans?.verdict(0)).toBe("none required");
   });
 
   it("is added up apart, and the larger of the two is what the dwelling gets", () => {

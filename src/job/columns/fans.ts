@@ -381,16 +381,13 @@ export const fansLayout: SheetLayout = {
     }),
     text("verdict", "Verdict", ["result", "pass", "pass fail", "outcome", "ok"], {
       says: verdicts,
-      is: whereAsked(
-        value("none required"),
-        rule(
-          "VERDICT",
-          first("judged", "flow"),
-          "required",
-          "status",
-          withField("spread", when(same(setting("judging"), value("guarded")), "spread", nothing)),
-          withField("spread", setting("chance")),
-        ),
+      is: rule(
+        "VERDICT",
+        first("judged", "flow"),
+        "required",
+        "status",
+        withField("spread", when(same(setting("judging"), value("guarded")), "spread", nothing)),
+        withField("spread", setting("chance")),
       ),
     }),
     text("stands", "Latest", ["latest reading", "stands"], {

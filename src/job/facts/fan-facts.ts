@@ -14,7 +14,6 @@ import {
 import {
   deficitOf,
   type Judging,
-  NoneAsked,
   type RequiredRate,
   readYesNo,
   type Verdict,
@@ -138,16 +137,7 @@ export class FanFacts {
     }
     // A reversed pressure gives no flow, yet it was measured: it wants another reading.
     const isReversed = this.fans.status[i] === "reversed" && !this.fans.isByInstrument(i);
-    if (isReversed) return "retest";
-    return this.fans.isSupply(i) ? undefined : found[i];
-  }
-
-  /** The verdict, or that the edition asks nothing of what the row is. */
-  outcome(i: number, judging?: Judging): Verdict | "none required" | undefined {
-    const verdict = this.verdict(i, judging);
-    const rate = this.fans.required(i);
-    const isNone = "problem" in rate && rate.problem instanceof NoneAsked;
-    return verdict ?? (isNone ? "none required" : undefined);
+    return isReversed && found[i] !== "none required" ? "retest" : found[i];
   }
 
   /** What the room lacks under the alternative for existing dwellings; undefined on other rows. */
@@ -197,7 +187,9 @@ export class FanFacts {
       case "expanded":
         return this.each((i) => this.budget(i)?.expanded ?? null);
       case "required":
-        return this.each((i) => numberOrNull(fans.requiredNumber(i)));
+        return this.each((i) =>
+          fans.asksNothing(i) ? "none" : numberOrNull(fans.requiredNumber(i)),
+        );
       case "deficit":
         return this.each((i) => {
           const deficit = this.deficit(i);

@@ -265,6 +265,12 @@ export class FanRows {
     return this.floors.get(plainName(table.text("dwelling", i))) ?? Number.NaN;
   }
 
+  /** Whether nothing is asked of the row: it supplies air, or the edition has no rate for such a room. */
+  asksNothing(i: number): boolean {
+    const rate = this.required(i);
+    return "problem" in rate && rate.problem instanceof NoneAsked;
+  }
+
   /** The least rate of a row as a number, computed or as stored; NaN where neither is there. */
   requiredNumber(i: number): number {
     const rate = this.required(i);

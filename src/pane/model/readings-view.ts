@@ -3,7 +3,7 @@ import { factsOf, type Job, type RangeStatus, reachOf, type Verdict } from "../.
 
 /** A verdict, or that there is no rate to judge by. */
 /** A fan that was read again is judged by its later reading. */
-export type FanVerdict = Verdict | "none required" | "rate unknown" | "read again";
+export type FanVerdict = Verdict | "rate unknown" | "read again";
 
 /** One fan as the pictures show it. Flows in the job's unit; NaN where not known. */
 export interface FanReading {
@@ -58,7 +58,7 @@ export function fanReadings(job: Job): FanReading[] {
       flow: flow[i] as number,
       required: facts.required(i),
       status: fans.status[i],
-      verdict: facts.isSuperseded(i) ? "read again" : (facts.outcome(i) ?? "rate unknown"),
+      verdict: facts.isSuperseded(i) ? "read again" : (facts.verdict(i) ?? "rate unknown"),
       spread: span && span.lowest > 0 ? [span.lowest, span.highest] : undefined,
     };
   });

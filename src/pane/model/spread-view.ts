@@ -22,7 +22,7 @@ export interface Acceptance {
   readonly meetsFrom: string;
   /** Below this it is short. */
   readonly shortBelow: string;
-  readonly verdict: Verdict | "none required" | "rate unknown";
+  readonly verdict: Verdict | "rate unknown";
   /** The job judges this way. */
   readonly used: boolean;
 }
@@ -128,14 +128,14 @@ function acceptances({ settings }: Job, facts: FanFacts, i: number): Acceptance[
       way: "simple",
       meetsFrom: flowWords(required),
       shortBelow: flowWords(required),
-      verdict: facts.outcome(i, "simple") ?? "rate unknown",
+      verdict: facts.verdict(i, "simple") ?? "rate unknown",
       used: settings.judging === "simple",
     },
     {
       way: "guarded",
       meetsFrom: limit(settings.chance),
       shortBelow: limit(1 - settings.chance),
-      verdict: facts.outcome(i, "guarded") ?? "rate unknown",
+      verdict: facts.verdict(i, "guarded") ?? "rate unknown",
       used: settings.judging === "guarded",
     },
   ];

@@ -1,6 +1,6 @@
-import { type BalanceLimit, balanceRules, type System } from "../../editions";
-import { edition, units } from "../arguments";
-import { reading } from "../contract/argument";
+import { type BalanceLimit, balanceRules, findAnyEdition, type System } from "../../editions";
+import { units } from "../arguments";
+import { named, reading } from "../contract/argument";
 import type { Help } from "../contract/help";
 import { zeroOrMore } from "../contract/need";
 import { rule as ruleOf } from "../contract/rule";
@@ -8,6 +8,7 @@ import { flowUnits, Ruling, statedIn } from "../contract/ruling";
 import { withUnit } from "../contract/say";
 import type { NativeForm } from "../native/native";
 import { balanceLimits } from "../native/tables/credits";
+import { wrong } from "../native/text";
 
 export const balances = ["balanced", "not balanced", "by one definition", "no rule"] as const;
 export type Balance = (typeof balances)[number];
@@ -54,7 +55,12 @@ function judged(limit: BalanceLimit, S: number, E: number, system: System, code:
 export const rule = ruleOf({
   id: "BALANCE",
   title: "Whether supply and exhaust are balanced",
-  arguments: { edition, supply: reading(zeroOrMore), exhaust: reading(zeroOrMore), units },
+  arguments: {
+    edition: named(findAnyEdition, "name one, such as IRC-2021", "edition"),
+    supply: reading(zeroOrMore),
+    exhaust: reading(zeroOrMore),
+    units,
+  },
   work: ({ edition, supply, exhaust, units }) =>
     balanceOf(edition.id, supply, exhaust, units)?.answer() ?? {
       gives: "no rule",
@@ -71,7 +77,9 @@ export const native: NativeForm = (native) => {
       Definition: String(definition),
     });
     const base = `IF(${rule.of("Of the supply")}=1,${S},${S}+${E})`;
-    const most = `MAX(${rule.of("Within")}*${base},${rule.of("Or flow")})`;
+    const fixed = rule.of("Or flow");
+    const orFlow = native.bySystem(fixed, `IF(${fixed}=0,0,${wrong("stated in cfm only")})`);
+    const most = `MAX(${rule.of("Within")}*${base},${orFlow})`;
     return { row: rule.row, isMet: `IF(ABS(${E}-${S})<=${most}+${hair},1,0)` };
   };
   const [one, two] = [limit(1), limit(2)];

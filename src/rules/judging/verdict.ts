@@ -12,7 +12,14 @@ import type { NativeForm } from "../native/native";
 import { digits, wrong } from "../native/text";
 import { chanceNeed, freedomGiven, nativeChance, spreadNeed } from "./chance";
 
-export const verdicts = ["meets", "short", "too close to call", "retest", "not measured"] as const;
+export const verdicts = [
+  "meets",
+  "short",
+  "too close to call",
+  "retest",
+  "not measured",
+  "none required",
+] as const;
 export type Verdict = (typeof verdicts)[number];
 
 /** Guarded acceptance (JCGM 106:2012, 8.3.2): what a flow may be off by, and how sure to be. */
@@ -25,6 +32,9 @@ export interface Guard {
   readonly freedom?: number;
 }
 
+/** The required rate where the edition asks nothing of such a room: "none", as ROOM_RATE gives it. */
+const noRate = Number.NEGATIVE_INFINITY;
+
 /** Rounding may put a flow at the very acceptance limit a hair below its chance. */
 const hair = 1e-12;
 
@@ -35,7 +45,7 @@ const hair = 1e-12;
  * the chance that it truly meets the rate reaches the guard's, is "short" when the chance that it
  * does not reaches it, and else is "too close to call".
  *
- * A NaN flow is "not measured"; a range status other than "in range" is "retest"; undefined where
+ * Where the rate is "none", any reading or none is "none required". A NaN flow is "not measured"; a range status other than "in range" is "retest"; undefined where
  * only the required rate is unknown.
  */
 export function verdictColumn(
@@ -52,7 +62,8 @@ export function verdictColumn(
     const s = status?.[i];
     const r = at(required, i);
     const u = guard ? at(guard.spread, i) : Number.NaN;
-    if (Number.isNaN(q)) out[i] = "not measured";
+    if (r === noRate) out[i] = "none required";
+    else if (Number.isNaN(q)) out[i] = "not measured";
     else if (s !== undefined && s !== "in range") out[i] = "retest";
     else if (Number.isNaN(r)) continue;
     else if (guard && !Number.isNaN(u))
@@ -87,7 +98,7 @@ export const rule = ruleOf({
   title: "Whether a flow meets its required rate",
   arguments: {
     flow: ifGiven(),
-    required: needed(),
+    required: { ...needed(), words: { none: noRate } },
     status: optional(namedIfGiven(readStatus)),
     spread: optional(ifGiven(spreadNeed)),
     chance: optional(ifGiven(chanceNeed)),
@@ -102,6 +113,8 @@ export const rule = ruleOf({
       gives,
       why: () => ({ words: [words], sources: [meetsCode.source] }),
     });
+    if (required === noRate)
+      return plainly("none required", "the edition asks no rate of such a room");
     if (flow === undefined) return plainly("not measured", "there is no flow to judge");
     const [verdict = ""] = verdictColumn(flow, required, 1, [status], { spread, chance, freedom });
     if (verdict === "retest")
@@ -141,16 +154,16 @@ export const native: NativeForm = (native) => {
   const ranged = native.has("status")
     ? `IF(AND(${status}<>"",${status}<>"in range"),"retest",${judged})`
     : judged;
-  return `IF(ISNUMBER(${Q}),${ranged},"not measured")`;
+  return `IF(TRIM(${R})="none","none required",IF(ISNUMBER(${Q}),${ranged},"not measured"))`;
 };
 
 export const help: Help = {
   computes: [
     "A flow equal to the rate meets it; one below it is short, however little.",
     'With a spread the flow has to be sure enough. It meets the rate where the chance that it truly does reaches the one asked for, is short where the chance that it does not reaches it, and is "too close to call" between the two: the guarded acceptance of JCGM 106. Without a spread, or where it is blank, a flow is taken as it reads.',
-    'Without a flow the answer is "not measured". With a range status other than "in range" it is "retest": the reading cannot carry a verdict.',
+    'Without a flow the answer is "not measured". With a range status other than "in range" it is "retest": the reading cannot carry a verdict. A required rate of "none", as ROOM_RATE gives it where nothing is asked, is "none required" whatever was read.',
   ],
-  result: '"meets", "short", "too close to call", "retest" or "not measured".',
+  result: '"meets", "short", "too close to call", "retest", "not measured" or "none required".',
   formulas: [meetsCode, margin, acceptanceLimit],
   examples: [
     {

@@ -58,6 +58,8 @@ export function roomRate(
   facts: RoomFacts = {},
 ): RequiredRate {
   requireSystem(edition, system);
+  if (edition.rooms.length > 0 && !edition.rooms.some((entry) => entry.room === room))
+    throw new NoneAsked(`${edition.id} asks no exhaust rate of a ${room}`);
   const rule = roomRule(edition, room, duty, facts);
   if (rule?.captures !== undefined && (facts.capture ?? 0) >= rule.captures)
     throw new NoneAsked(
@@ -106,8 +108,9 @@ function byVolume(rule: RoomRule, system: System, volume?: number): RequiredRate
 
 function noSuchRate(edition: Edition, room: RoomKind, duty: Duty): UnknownNameError {
   const known = edition.rooms.map((rule) => `${rule.room} ${rule.duty}`);
-  const Reason = isAsked(edition, room) ? UnknownNameError : NoneAsked;
-  return new Reason(`${edition.id} sets no rate for a ${room} ${duty}: it has ${known.join(", ")}`);
+  return new UnknownNameError(
+    `${edition.id} sets no rate for a ${room} ${duty}: it has ${known.join(", ")}`,
+  );
 }
 
 const percent: Need = { above: 1, to: 100, say: "give a percentage above 1, such as 65" };
@@ -139,7 +142,6 @@ export const rule = ruleOf({
         ),
       }),
     });
-    if (!isAsked(edition, room)) return none(`${edition.id} asks no exhaust rate of a ${room}`);
     try {
       return roomRate(edition, room, duty, units, facts).answer(flowUnits);
     } catch (error) {
@@ -148,10 +150,6 @@ export const rule = ruleOf({
     }
   },
 });
-
-/** Whether an edition that has rates of rooms has any for this kind. */
-export const isAsked = ({ rooms }: Edition, room: RoomKind): boolean =>
-  rooms.length === 0 || rooms.some((rule) => rule.room === room);
 
 export const native: NativeForm = (native) => {
   const enclosed = native.yesNo("enclosed");
