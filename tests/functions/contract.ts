@@ -194,7 +194,7 @@ const sound: Readonly<Record<string, Cells>> = {
   },
   DEFICIT_RATE: { total: [84, 90, 105], deficits: [80, 20, 30] },
   BALANCE: {
-    edition: ["IRC-2021", "WA-2021", "62.2-2016"],
+    edition: ["WA-2021", "IRC-2021", "62.2-2016"],
     supply: [100, 60, 80],
     exhaust: [85, 56, 70],
   },
