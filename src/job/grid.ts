@@ -9,8 +9,6 @@ export interface Grid extends ReadGrid {
   readonly hiddenSheet?: "hidden" | "veryHidden" | undefined;
   /** Whether a column is hidden; left out where the host does not tell. */
   readonly hiddenCol?: (col: number) => boolean;
-  /** The code of a cell's number format: under "@" a formula typed there stays text; undefined where it is not known. */
-  readonly numberFormat?: (row: number, col: number) => string | undefined;
   /** Whether a cell's text has the colour of its ground, where the host can tell. */
   readonly isUnseen?: (row: number, col: number) => boolean;
 }

@@ -17,8 +17,8 @@ export interface ReadGrid {
   /** Whether a row is hidden; left out where the host does not tell. */
   readonly hiddenRow?: (row: number) => boolean;
   readonly merges?: readonly Rectangle[];
-  /** Whether the number format of the cell is that of a date, where the host can tell. */
-  readonly isDate?: (row: number, col: number) => boolean;
+  /** The code of a cell's number format: under "@" a formula typed there stays text; undefined where it is not known. */
+  readonly numberFormat?: (row: number, col: number) => string | undefined;
 }
 
 /** A name of the workbook and what it stands for, without "=". */

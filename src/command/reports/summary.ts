@@ -51,9 +51,13 @@ export function scopeText(check: JobCheck): string {
   if (check.job.noFans !== "" && !check.job.fans) return sentence(check.job.noFans);
   const { fans, measured, dwellings, openings } = check.summary;
   const { edition, system } = check.job.settings;
+  const isJudged = check.job.fans?.table.has("required") === true;
+  const unnamed = isJudged
+    ? "no edition is named: judged by the sheets' own required rates"
+    : "no edition is named, and no required rates stand in the sheets: flows are not judged";
   return (
     `${counted(fans, "fan")} in ${counted(dwellings, "dwelling")}, ${measured} measured, ${counted(openings, "opening")}; ` +
-    `${edition?.id ?? (check.job.firm ? "no edition is named: judged by the sheets' own required rates" : "no edition")}, ${system}`
+    `${edition?.id ?? (check.job.firm ? unnamed : "no edition")}, ${system}`
   );
 }
 

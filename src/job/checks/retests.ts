@@ -22,12 +22,7 @@ type Pair = readonly [first: number, again: number];
 /** Retests that a firm writes into lines of their own. */
 function ofFirm({ fans, firm }: Job): Pair[] {
   return Array.from({ length: fans?.length ?? 0 }, (_, i) => i).flatMap((i): Pair[] => {
-    const found = firm?.at(i);
-    if (!firm || found?.block.retestOf === undefined) return [];
-    const { block, own } = found;
-    const first = firm.reading.blocks[block.retestOf as number];
-    const at = first?.fans.indexOf(block.fans[own] as number) ?? -1;
-    const tested = firm.rowOf(block.retestOf as number, at);
+    const tested = firm?.firstTestOf(i) ?? -1;
     return tested < 0 ? [] : [[tested, i]];
   });
 }

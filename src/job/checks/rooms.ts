@@ -10,7 +10,12 @@ export const checkRooms: Check = (job, report) => {
   const { fans, settings } = job;
   if (!fans) return;
   const { table } = fans;
-  const effect = "The fan has no required rate, so no verdict.";
+  const isOwn = job.firm !== undefined && table.has("required");
+  const effect = isOwn
+    ? "The rate that its sheet asks cannot be compared with others of its kind."
+    : "The fan has no required rate, so no verdict.";
+  const typed = (words: readonly string[]) =>
+    job.firm ? "Say on the Fit screen what it means." : `Type one of ${listed(words)}.`;
   for (let i = 0; i < fans.length; i++) {
     const room = fans.room(i);
     const duty = fans.duty(i);
@@ -30,7 +35,7 @@ export const checkRooms: Check = (job, report) => {
         {
           what: text === "" ? "the room kind is missing" : `"${text}" is no known room kind`,
           effect,
-          mend: `Type one of ${listed(roomKinds)}.`,
+          mend: typed(roomKinds),
           cause: plainName(text),
           question: ask(text, "which kind of room", roomKinds),
         },
@@ -40,8 +45,10 @@ export const checkRooms: Check = (job, report) => {
       const text = table.text("duty", i);
       report.at(text === "" ? "duty-missing" : "duty-unknown", table, "duty", i, fans.label(i), {
         what: text === "" ? "the duty is missing" : `"${text}" is no known duty`,
-        effect: `${effect} On demand and continuous rates differ by more than two to one.`,
-        mend: `Type ${duties.join(" or ")}.`,
+        effect: isOwn
+          ? effect
+          : `${effect} On demand and continuous rates differ by more than two to one.`,
+        mend: typed(duties),
         cause: plainName(text),
         question: ask(text, "on demand or continuous", duties),
       });

@@ -42,6 +42,17 @@ export function along(cells: Along, i: number): number {
   return typeof cells === "number" ? cells : (cells[i] as number);
 }
 
+/** The block that holds a reading, by the number of the first of each. */
+export function blockOf(starts: readonly number[], i: number): number {
+  let [low, high] = [0, starts.length - 1];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if ((starts[middle] as number) <= i) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
+
 /** The filled rows below a sheet's headings: one reading a row. */
 export function rowBlock(grid: Grid, fit: SheetFit, layout: SheetLayout): Block {
   const rows = filledRows(grid, fit, layout);

@@ -6,7 +6,7 @@ import { conversionFactor, findUnit } from "../../units";
 import { fansLayout, layouts, type SheetKind, type SheetLayout, unitOf } from "../columns";
 import { type JobFit, plainName, readHeading, type SheetFit } from "../fit";
 import type { Grid, JobFile } from "../grid";
-import type { Block, Line } from "./block";
+import { type Block, blockOf, type Line } from "./block";
 import { fieldOf, roomOf } from "./roles";
 import type { Settings } from "./settings";
 import { Table } from "./table";
@@ -26,6 +26,7 @@ export class FirmSheets {
   private readonly rows: readonly (readonly number[])[];
   private readonly starts: readonly number[];
   private superseded: ReadonlySet<number> | undefined;
+  private owns: readonly ReadonlyMap<number, number>[] | undefined;
 
   constructor(readonly reading: WorkbookReading) {
     this.rows = reading.blocks.map(({ fans, read, retestOf }) =>
@@ -40,8 +41,7 @@ export class FirmSheets {
 
   /** The block that a row of the fan table comes from, and its number there. */
   at(i: number): { readonly block: ReadBlock; readonly own: number } {
-    let at = this.starts.length - 1;
-    while (at > 0 && (this.starts[at] as number) > i) at--;
+    const at = blockOf(this.starts, i);
     return {
       block: this.reading.blocks[at] as ReadBlock,
       own: this.rows[at]?.[i - (this.starts[at] as number)] as number,
@@ -50,24 +50,22 @@ export class FirmSheets {
 
   /** The row of the fan table that holds a fan of a block; −1 for none. */
   rowOf(at: number, own: number): number {
-    const found = this.rows[at]?.indexOf(own) ?? -1;
+    const rows = this.rows[at] ?? [];
+    // All fans of a block but those of a retest stand in it.
+    const found = rows[own] === own ? own : rows.indexOf(own);
     return found < 0 ? -1 : (this.starts[at] as number) + found;
+  }
+
+  /** The row of the first test of a fan that stands in a block of retests; −1 for none. */
+  firstTestOf(i: number): number {
+    const { block, own } = this.at(i);
+    if (block.retestOf === undefined) return -1;
+    return this.rowOf(block.retestOf, this.ownAt(block.retestOf, block.fans[own] as number) ?? -1);
   }
 
   /** Whether a fan was tested again in other lines of its row. */
   isSuperseded(i: number): boolean {
-    this.superseded ??= new Set(
-      this.reading.blocks.flatMap(({ retestOf, fans }, at) =>
-        (this.rows[at] ?? []).map((own) =>
-          retestOf === undefined
-            ? -1
-            : this.rowOf(
-                retestOf,
-                this.reading.blocks[retestOf]?.fans.indexOf(fans[own] as number) ?? -1,
-              ),
-        ),
-      ),
-    );
+    this.superseded ??= new Set(this.rows.flat().map((_, each) => this.firstTestOf(each)));
     return this.superseded.has(i);
   }
 
@@ -128,15 +126,24 @@ export class FirmSheets {
 
   /** Whether a cell is none of a fan that was left without a reading. */
   isRead(sheet: string, row: number, col: number): boolean {
-    return !this.reading.blocks.some((block) => {
+    return !this.reading.blocks.some((block, at) => {
       const [along, across] = block.turned ? [col, row] : [row, col];
       if (block.sheet !== sheet || ![...block.roles.values()].some(({ line }) => line === across))
         return false;
-      const own = block.fans.indexOf(along);
-      const isListed = () =>
-        this.reading.blocks.some((other) => other.sheet === sheet && other.fans.includes(along));
-      return own < 0 ? isListed() : block.read[own] === 0;
+      const own = this.ownAt(at, along);
+      if (own !== undefined) return block.read[own] === 0;
+      return this.reading.blocks.some(
+        (other, each) => other.sheet === sheet && this.ownAt(each, along) !== undefined,
+      );
     });
+  }
+
+  /** The number in its block of the fan in a row (a column, where turned); undefined for none. */
+  private ownAt(at: number, along: number): number | undefined {
+    this.owns ??= this.reading.blocks.map(
+      ({ fans }) => new Map(Array.from(fans, (row, own) => [row, own] as const).reverse()),
+    );
+    return this.owns[at]?.get(along);
   }
 
   /** Whether the word of a row for its room or duty needs no question. */

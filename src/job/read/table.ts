@@ -4,7 +4,7 @@ import { conversionFactor } from "../../units";
 import { type Field, type SheetLayout, unitOf } from "../columns";
 import { hasFormula } from "../grid";
 import { listed } from "../words";
-import { along, type Block, type Line, type Place } from "./block";
+import { along, type Block, blockOf, type Line, type Place } from "./block";
 import { TableIndex } from "./table-index";
 
 /** Why a number cell gave no number. */
@@ -215,18 +215,7 @@ export class Table {
   }
 
   private blockAt(i: number): number {
-    let at = this.starts.length - 1;
-    // Blocks are few as a rule; of many the middle is asked first.
-    if (at > 8) {
-      let low = 0;
-      while (low < at) {
-        const middle = (low + at + 1) >> 1;
-        if ((this.starts[middle] as number) <= i) low = middle;
-        else at = middle - 1;
-      }
-    }
-    while (at > 0 && (this.starts[at] as number) > i) at--;
-    return at;
+    return blockOf(this.starts, i);
   }
 }
 

@@ -130,7 +130,8 @@ export class Cells {
 
   isDate(row: number, col: number): boolean {
     const { grid, turned } = this;
-    return grid.isDate ? (turned ? grid.isDate(col, row) : grid.isDate(row, col)) : false;
+    const format = turned ? grid.numberFormat?.(col, row) : grid.numberFormat?.(row, col);
+    return format !== undefined && /[yd]/i.test(format.replace(/"[^"]*"|\[[^\]]*\]|\\./g, ""));
   }
 
   get merges(): readonly Rectangle[] {
