@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { existingName, proofName } from "../../workbooks/files";
+import { existingName, proofName, wholeName } from "../../workbooks/files";
 import { faults } from "./setup/axe";
 import { deskBrowser } from "./setup/browser";
 import { goTo, tool } from "./setup/cells";
@@ -88,6 +88,24 @@ describe("the sections on a selected fan, dwelling or box", () => {
     const partly = section(page, "Running part of the time");
     await partly.getByLabel("Share of time (%)").fill("0");
     await partly.getByText(/^Type a share of the time/).waitFor();
+  });
+
+  it("tell of supply beside exhaust, of a system's rate and of a fan that was read again", async () => {
+    const page = await checked(wholeName);
+    await show(page, "Rates");
+    await goTo(page, "Dwellings!A3");
+    const house = section(page, "Dwelling House 2");
+    await house.getByText(/^Supply moves 75 and exhaust 62 cfm: .*not balanced/).waitFor();
+    await goTo(page, "Dwellings!A6");
+    await section(page, "Dwelling House 5").getByText("Rate of the system").first().waitFor();
+    await goTo(page, "Fans!B17");
+    await section(page, "Fan House 5, B1").waitFor();
+    await expectSound(page);
+    await show(page, "Readings");
+    await pane(page).getByText("Flow against required").waitFor();
+    const filter = pane(page).getByRole("combobox").first();
+    expect(await filter.locator("option").allTextContents()).toContain("read again (1)");
+    await expectSound(page);
   });
 
   it("keep a caution away once it was put away, whichever screen shows it next", async () => {
