@@ -29,14 +29,7 @@ function ofFirm({ fans, firm }: Job): Pair[] {
 
 /** The visits of each fan, one after the other. */
 function ofVisits({ fans }: Job): Pair[] {
-  if (!fans?.table.has("visit")) return [];
-  const byFan = new Map<string, number[]>();
-  for (let i = 0; i < fans.length; i++) {
-    const rows = byFan.get(fans.fanKey(i)) ?? [];
-    byFan.set(fans.fanKey(i), [...rows, i]);
-  }
-  return [...byFan.values()].flatMap((rows) => {
-    const inOrder = rows.sort((a, b) => fans.visit(a) - fans.visit(b));
-    return inOrder.slice(1).map((i, at): Pair => [inOrder[at] as number, i]);
-  });
+  return (fans?.histories ?? []).flatMap((rows) =>
+    rows.slice(1).map((i, at): Pair => [rows[at] as number, i]),
+  );
 }

@@ -141,6 +141,20 @@ export class FanRows {
     return Math.max(1, this.table.number("visit", i) || 1);
   }
 
+  /** The rows of each fan that was read more than once, in the order of its visits. */
+  get histories(): readonly (readonly number[])[] {
+    if (!this.table.has("visit")) return [];
+    const byFan = new Map<string, number[]>();
+    for (let i = 0; i < this.length; i++) {
+      const rows = byFan.get(this.fanKey(i));
+      if (rows) rows.push(i);
+      else byFan.set(this.fanKey(i), [i]);
+    }
+    return [...byFan.values()]
+      .filter((rows) => rows.length > 1)
+      .map((rows) => rows.sort((a, b) => this.visit(a) - this.visit(b)));
+  }
+
   /** By what the rows of one fan are one: those of its visits at one speed and one terminal. */
   fanKey(i: number): string {
     return sameFan.map((key) => plainName(this.table.text(key, i))).join("\u0000");

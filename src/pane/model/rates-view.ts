@@ -1,4 +1,4 @@
-import { shown } from "../../cells";
+import { isoDay, shown } from "../../cells";
 import { factsOf, flowUnit, type Job, unitOf } from "../../job";
 import { fanName } from "./rows-at";
 import { type Outcome, outcomeOf } from "./said";
@@ -17,18 +17,39 @@ export function roomView(job: Job, i: number): RateView {
   const fans = job.fans as NonNullable<Job["fans"]>;
   const { table } = fans;
   const { system } = job.settings;
-  const given = ["roomKind", "duty", "volume"].flatMap((key) => {
+  const units: Readonly<Record<string, string>> = {
+    volume: ` ${unitOf("volume", system)}`,
+    capture: " %",
+  };
+  const further = ["volume", "enclosed", "cooking", "capture"];
+  const given = ["roomKind", "duty", ...further].flatMap((key) => {
     const value = table.has(key) ? table.text(key, i) : "";
-    if (key === "volume" && value === "") return [];
-    const unit = key === "volume" ? ` ${unitOf("volume", system)}` : "";
+    if (further.includes(key) && value === "") return [];
+    const unit = units[key] ?? "";
     return [{ name: table.field(key).title, value: value === "" ? "blank" : value + unit }];
   });
   return {
     title: fans.isAbsent(i) ? `${fanName(job, i)}: no fan` : `Fan ${fanName(job, i)}`,
-    given,
+    given: [...given, ...visitsOf(job, i)],
     outcome: outcomeOf(fans.required(i), job),
     measured: measuredWords(job, i),
   };
+}
+
+/** What each visit to a fan that was read again came to. */
+function visitsOf(job: Job, i: number): RateView["given"] {
+  const { fans } = factsOf(job);
+  const rows = fans?.fans.histories.find((each) => each.includes(i)) ?? [];
+  return rows.map((row) => {
+    const flow = fans?.judged(row) ?? Number.NaN;
+    const said = [
+      Number.isNaN(flow) ? "" : `${shown(flow)} ${flowUnit(job.settings.system)}`,
+      fans?.outcome(row) ?? "",
+      isoDay(fans?.fans.table.number("date", row) ?? Number.NaN, job.file.dateOffset ?? 0),
+    ];
+    const name = `Visit ${fans?.fans.visit(row)}`;
+    return { name, value: said.filter((part) => part !== "").join(", ") };
+  });
 }
 
 /** The flow that is judged and the verdict on it, by the job's own way of judging. */
