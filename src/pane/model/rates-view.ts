@@ -44,7 +44,7 @@ function visitsOf(job: Job, i: number): RateView["given"] {
     const flow = fans?.judged(row) ?? Number.NaN;
     const said = [
       Number.isNaN(flow) ? "" : `${shown(flow)} ${flowUnit(job.settings.system)}`,
-      fans?.outcome(row) ?? "",
+      fans?.verdict(row) ?? "",
       isoDay(fans?.fans.table.number("date", row) ?? Number.NaN, job.file.dateOffset ?? 0),
     ];
     const name = `Visit ${fans?.fans.visit(row)}`;
