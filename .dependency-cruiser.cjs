@@ -106,6 +106,7 @@ const doors = {
   ],
   "src/command": [
     "src/field",
+    "src/new-job",
     "src/licences",
     "src/reading",
     "src/csv",

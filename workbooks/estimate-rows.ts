@@ -120,6 +120,7 @@ export function estimateRows(): JobRows {
       ...[50, 80, 110, 130, 150, 200, 300].map((rated) => ({
         model: `Stock ${rated}`,
         rated,
+        serves: rated === 300 ? "kitchen hood" : null,
         watts: Math.round(rated / 4.2),
         sones: rated < 100 ? 0.7 : 1,
         cost: 40 + rated,

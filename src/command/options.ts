@@ -30,6 +30,10 @@ export interface Options {
     | undefined;
   /** An edition: tell what it would change instead. */
   readonly under: string | undefined;
+  /** Tell the order list of an estimate instead. */
+  readonly order: boolean;
+  /** A new estimate to make of lists of lots, and the edition it goes by. */
+  readonly estimate: { readonly into: string; readonly edition: string | undefined } | undefined;
   /** Tell what changed from the first file to the second instead. */
   readonly compare: boolean;
 }
@@ -57,6 +61,10 @@ export const usage = `Checks job workbooks of flow-box readings.
                   else already, --prefer-copy takes what the copy says
   --under EDITION tell instead what another edition would change: rates, and verdicts that turn
                   (with --json as JSON)
+  --estimate FILE make instead a new job FILE of a list of lots (with a catalogue of fans and a list of
+                  openings as further files), and tell its order list; --edition ID names the edition
+  --order         tell instead the order list of an estimate: fans, ducts, openings, hours, totals;
+                  with --under another edition stands beside it (with --json, --csv)
   --trace CELL    tell instead how a cell, such as Fans!P3, comes to its value (with --json as JSON)
 
 Exit status: 0 nothing found or changed; 1 a fault of a sheet, or something changed; 2 a file or
@@ -83,9 +91,13 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
     return { complaint: "--trace looks at one cell: name one file" };
   if (values.trace !== undefined && (chosen[0] ?? "json") !== "json")
     return { complaint: `--trace prints text or JSON, not ${chosen[0]}` };
-  if (values.under !== undefined && (positionals.length > 1 || values.compare || values.trace))
+  const isAlone = values.estimate === undefined;
+  if (
+    values.under !== undefined &&
+    ((positionals.length > 1 && isAlone) || values.compare || values.trace)
+  )
     return { complaint: "--under looks at one file, and does nothing else" };
-  if (values.under !== undefined && (chosen[0] ?? "json") !== "json")
+  if (values.under !== undefined && !values.order && isAlone && (chosen[0] ?? "json") !== "json")
     return { complaint: `--under prints text or JSON, not ${chosen[0]}` };
   if (values.compare && (positionals.length !== 2 || values.trace !== undefined))
     return { complaint: "--compare takes two files, the earlier one first" };
@@ -112,6 +124,8 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
     return { complaint: `--${copy.kind} copies one file, and does nothing else` };
   if (copies.length > 1)
     return { complaint: `choose one of ${copies.map(({ kind }) => `--${kind}`).join(" and ")}` };
+  const planned = estimateComplaint(values, positionals.length);
+  if (planned !== "") return { complaint: planned };
   const bring = bringAsked(values);
   if (bring && "complaint" in bring) return bring;
   if (bring && (positionals.length > 1 || copy || values.compare || values.trace !== undefined))
@@ -132,7 +146,25 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
     under: values.under,
     replace: values.replace === true,
     compare: values.compare === true,
+    order: values.order === true,
+    estimate:
+      values.estimate === undefined
+        ? undefined
+        : { into: values.estimate, edition: values.edition },
   };
+}
+
+function estimateComplaint(
+  { estimate, edition, order, html }: ReturnType<typeof parse>["values"],
+  files: number,
+): string {
+  if (estimate !== undefined && !estimate.toLowerCase().endsWith(".xlsx"))
+    return "--estimate writes a workbook: give it a name that ends in .xlsx";
+  if (edition !== undefined && estimate === undefined) return "--edition goes with --estimate";
+  if (order && files > 1) return "--order looks at one file, and does nothing else";
+  return (order || estimate !== undefined) && html
+    ? "an order list is printed as text, JSON or CSV"
+    : "";
 }
 
 function bringAsked(
@@ -171,6 +203,9 @@ function parse(args: readonly string[]) {
       "prefer-copy": { type: "boolean" },
       trace: { type: "string" },
       under: { type: "string" },
+      order: { type: "boolean" },
+      estimate: { type: "string" },
+      edition: { type: "string" },
       replace: { type: "boolean" },
       compare: { type: "boolean" },
       help: { type: "boolean", short: "h" },

@@ -4,8 +4,17 @@ import { bringFile } from "./bring";
 import { checkFile, type FileCheck, type Look } from "./check-file";
 import { compareFiles } from "./compare";
 import { writeCopy } from "./copy";
+import { makeEstimate } from "./estimate";
 import { type Options, readOptions, usage } from "./options";
-import { findPlace, type Guard, isSameTarget, SafeFile, WriteError } from "./output";
+import { tellOrder } from "./order";
+import {
+  findPlace,
+  type Guard,
+  isSameTarget,
+  SafeFile,
+  WriteError,
+  writeFileSafely,
+} from "./output";
 import { FileError, readFileBytes } from "./read-file";
 import { Print } from "./record";
 import { csvReport } from "./reports/csv";
@@ -55,6 +64,20 @@ async function act(options: Options, around: Surroundings): Promise<number> {
     const traced = await traceCell(options.trace, first, options.format, look);
     if ("complaint" in traced) return complain(traced.complaint, around);
     await print(traced.report, options, guard, around);
+    return 0;
+  }
+  if (options.estimate) {
+    const { into, edition } = options.estimate;
+    const made = await makeEstimate(options.files, edition, look);
+    if ("complaint" in made) return complain(made.complaint, around);
+    await writeFileSafely(into, made.bytes, guard);
+    for (const line of made.said) around.note(`${visible(line)}\n`);
+  }
+  if (options.order || options.estimate) {
+    const file = options.estimate?.into ?? first;
+    const told = await tellOrder(file, options.under, options.format, look);
+    if ("complaint" in told) return complain(told.complaint, around);
+    await print(told.report, options, guard, around);
     return 0;
   }
   if (options.under !== undefined) {
@@ -146,10 +169,17 @@ async function readFirm(file: string): Promise<Pick<Look, "answers"> | { complai
 }
 
 /** Says before any work what could not be written after it. */
-async function refuseTargets({ out, prints, copy, bring }: Options, guard: Guard): Promise<void> {
-  const targets = [out, ...prints.map(({ file }) => file), copy?.file, bring?.into].filter(
-    (target) => target !== undefined,
-  );
+async function refuseTargets(
+  { out, prints, copy, bring, estimate }: Options,
+  guard: Guard,
+): Promise<void> {
+  const targets = [
+    out,
+    ...prints.map(({ file }) => file),
+    copy?.file,
+    bring?.into,
+    estimate?.into,
+  ].filter((target) => target !== undefined);
   for (const [i, target] of targets.entries()) {
     await findPlace(target, guard);
     for (const other of targets.slice(0, i))

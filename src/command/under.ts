@@ -1,7 +1,8 @@
-import { InputError, shown, visible, visibleJson } from "../cells";
+import { shown, visible, visibleJson } from "../cells";
 import { findEdition } from "../editions";
 import { type RateUnder, readJob, underEdition, unitOf } from "../job";
-import { type Look, openFile, unreadableBy } from "./check-file";
+import { type Look, openFile } from "./check-file";
+import { complaintOf } from "./complaint";
 
 /** What another edition would change in a job: a report, or one line that says why there is none. */
 export async function tellUnder(
@@ -23,9 +24,7 @@ export async function tellUnder(
     const nothing = rows.length === 0 ? ["  no fan and no dwelling to compare"] : [];
     return { report: `${[...head, ...lines, ...nothing].map(visible).join("\n")}\n` };
   } catch (error) {
-    const why = error instanceof InputError ? error.message : unreadableBy(error);
-    if (why === undefined) throw error;
-    return { complaint: why };
+    return complaintOf(error);
   }
 }
 

@@ -8,6 +8,7 @@ import { Book } from "./formulas/book";
 import { learnHabits } from "./habits/learn";
 import { gatherStated } from "./habits/stated";
 import type { ReadWorkbook } from "./host";
+import { findLots } from "./lots";
 import { notReadOf } from "./not-read";
 import { findOpenings } from "./openings";
 import { cutCards } from "./tables/cards";
@@ -15,7 +16,7 @@ import { findSections } from "./tables/find";
 import { labelsOf } from "./tables/labels";
 import { type Pool, poolSections } from "./tables/section";
 import { plain } from "./text/plain";
-import type { Answers, Layout, Meaning, OpeningEntry, WorkbookReading } from "./types";
+import type { Answers, Layout, LotList, Meaning, OpeningEntry, WorkbookReading } from "./types";
 
 /** A sheet whose law is as sure as this is not tried the other way round. */
 const enoughAlone = 5.5;
@@ -32,7 +33,10 @@ export function readWorkbook(
   { choices, meanings }: Answers = { choices: [], meanings: [] },
 ): WorkbookReading {
   const book = new Book(workbook);
-  const sheets = workbook.sheets.flatMap((grid) => book.cells(grid.name) ?? []);
+  const lots = workbook.sheets.flatMap((grid) => findLots(grid) ?? []);
+  const sheets = workbook.sheets
+    .filter(({ name }) => !lots.some(({ sheet }) => sheet === name))
+    .flatMap((grid) => book.cells(grid.name) ?? []);
   const straight = sheets.flatMap((cells) => findSections(cells, book).flatMap(cutCards));
   const openings = findOpenings(straight, sheets);
   const names = new Set(openings.map(({ name }) => plain(name)));
@@ -65,12 +69,20 @@ export function readWorkbook(
     noFans: readings === 0,
     because:
       readings === 0
-        ? whyNone(upright)
+        ? (lotsInWords(lots) ?? whyNone(upright))
         : `${readings} readings in ${new Set(blocks.map(({ sheet }) => sheet)).size} sheets`,
     blocks,
     openings,
     notRead,
+    lots,
   };
+}
+
+function lotsInWords(lists: readonly LotList[]): string | undefined {
+  const homes = lists.flatMap(({ lots }) => lots).filter(({ name }) => name !== "").length;
+  if (lists.length === 0) return undefined;
+  const what = homes > 0 ? `a list of ${homes} lots` : "a list of plans";
+  return `${what}, no readings of fans: an estimate can be made of it`;
 }
 
 function listed(block: PoolBlock): Listed {

@@ -1,5 +1,6 @@
 import type { CellValue, Spot } from "../cells";
 import type { ReadGrid } from "./host";
+import type { LotRole } from "./words/lots";
 
 /** What a line of cells holds. One word a meaning; the words of headings are in `words`. */
 export const roles = [
@@ -218,6 +219,40 @@ export interface Answers {
   readonly meanings: readonly Meaning[];
 }
 
+/** A room of a lot that is to have a fan; what the list does not say is left out. */
+export interface LotRoom {
+  readonly word: string;
+  readonly kind: RoomKind | undefined;
+  readonly duty: "continuous" | "on demand" | undefined;
+  readonly whole: boolean | undefined;
+  /** Further cells of its row by role: tag, volume, duct and box. */
+  readonly cells: Readonly<Partial<Record<LotRole, CellValue>>>;
+}
+
+/** A dwelling to be built, or, where `name` is "", a plan that dwellings are built to. */
+export interface Lot {
+  readonly name: string;
+  readonly plan: string;
+  readonly phase: string;
+  readonly floor: number | undefined;
+  readonly bedrooms: number | undefined;
+  /** How many fans its own column says. */
+  readonly fans: number | undefined;
+  readonly rooms: readonly LotRoom[];
+  /** Row of the sheet, from 0. */
+  readonly row: number;
+}
+
+/** A list of lots or of plans: no readings of fans, but what is to be built. */
+export interface LotList {
+  readonly sheet: string;
+  readonly lots: readonly Lot[];
+  /** Unit of the floor areas; undefined where none is written. */
+  readonly floorUnit: string | undefined;
+  /** Which column was taken for what, by its heading. */
+  readonly taken: readonly { readonly heading: string; readonly as: string }[];
+}
+
 /** All that was read of one workbook. */
 export interface WorkbookReading {
   /** No fan readings were found: nothing is to be checked. */
@@ -227,4 +262,6 @@ export interface WorkbookReading {
   readonly blocks: readonly Block[];
   readonly openings: readonly OpeningEntry[];
   readonly notRead: readonly NotRead[];
+  /** Lists of lots or plans: they hold no readings. */
+  readonly lots: readonly LotList[];
 }

@@ -14,13 +14,19 @@ export const checkSchedule: Check = (job, report) => {
   const unit = unitOf("flow", system);
   const length = unitOf("distance", system);
   const aboutOf = aboutRow(table);
-  const ratings = catalogue ? [...catalogue.numbers("rated")].filter((rated) => rated > 0) : [];
+  const ratings = (room: string) =>
+    Array.from(catalogue?.numbers("rated") ?? []).filter(
+      (rated, at) =>
+        rated > 0 && !isForOther(room, catalogue?.text("serves", at).toLowerCase() ?? ""),
+    );
+  const [hoods, others] = [ratings("kitchen hood"), ratings("")];
   for (let i = 0; i < table.length; i++) {
     const about = aboutOf(i);
     const required = table.number("required", i);
     const least = required * (1 + margin / 100);
-    const largest = Math.max(0, ...ratings);
-    if (required > 0 && ratings.length > 0 && largest < least * (1 - 1e-9))
+    const offered = table.text("roomKind", i) === "kitchen hood" ? hoods : others;
+    const largest = Math.max(0, ...offered);
+    if (required > 0 && catalogue && largest < least * (1 - 1e-9))
       report.at("schedule-fan", table, "buy", i, about, {
         what: `${shown(required)} ${unit} with ${shown(margin)} % more is ${shown(least)}; the largest on offer is rated ${shown(largest)}`,
         cause: shown(least),
@@ -51,6 +57,10 @@ export const checkSchedule: Check = (job, report) => {
   }
   checkCosts(table, catalogue, report);
 };
+
+/** Whether a fan of the catalogue is for other rooms than this one. */
+const isForOther = (room: string, serves: string) =>
+  serves === (room === "kitchen hood" ? "other rooms" : "kitchen hood");
 
 /** What is ordered without a cost; nothing is said while no cost at all is typed. */
 function checkCosts(schedule: Table, catalogue: Table | undefined, report: Report): void {

@@ -14,6 +14,12 @@ import {
 } from "./expression";
 import { money, number, type SheetLayout, text } from "./field";
 
+/** What a fan of the catalogue is for. */
+export const catalogueUses = ["kitchen hood", "other rooms"] as const;
+
+const rating = { measure: "flow", format: "0" } as const;
+const orNothing = (key: string) => when(isBlank(key), nothing, key);
+
 /**
  * A row a fan that can be bought, by whose rating an estimate chooses, and a row a duct, named as
  * the schedule names it ("flex 4"), with the cost of a foot or a metre. How many of each the
@@ -31,6 +37,9 @@ export const catalogueLayout: SheetLayout = {
       measure: "flow",
       format: "0",
       needed: true,
+    }),
+    text("serves", "For", ["for rooms", "kind of fan", "application", "use"], {
+      choices: catalogueUses,
     }),
     number("watts", "Watts", ["power", "w"]),
     number("sones", "Sones", ["sound", "sone"]),
@@ -58,6 +67,15 @@ export const catalogueLayout: SheetLayout = {
     number("all", "Cost of all", ["cost of the item"], {
       ...money,
       is: when(both(isNumber("quantity"), isNumber("cost")), times("quantity", "cost"), nothing),
+    }),
+    // Of a row that does not say what it is for, any room may have the fan.
+    number("ratedHood", "Rated, for hoods", [], {
+      ...rating,
+      is: when(same("serves", value(catalogueUses[1])), nothing, orNothing("rated")),
+    }),
+    number("ratedOther", "Rated, for other rooms", [], {
+      ...rating,
+      is: when(same("serves", value(catalogueUses[0])), nothing, orNothing("rated")),
     }),
     text("note", "Note", ["notes", "remarks"]),
   ],

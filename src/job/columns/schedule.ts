@@ -3,6 +3,7 @@ import {
   atMost,
   both,
   column,
+  type Expression,
   found,
   isBlank,
   isNumber,
@@ -23,6 +24,10 @@ import { boxConstant, openingsOfBox, units, window } from "./reused";
 const flow = { measure: "flow" } as const;
 const ofRoom = rule("ROOM_RATE", setting("edition"), "roomKind", "duty", "volume", units);
 const ofDwelling = found("dwellings", "required", "dwelling");
+/** A hood is chosen among the hoods, any other fan among the others. */
+const byUse = (among: (ratings: string) => Expression) =>
+  when(same("roomKind", value("kitchen hood")), among("ratedHood"), among("ratedOther"));
+const whenBought = (then: Expression) => when(isNumber("buy"), then, nothing);
 const costOf = (named: string) => found("catalogue", "cost", named, "model");
 
 /** A row a planned fan: what it must move, what to buy, whether its duct will do. */
@@ -63,12 +68,14 @@ export const scheduleLayout: SheetLayout = {
         when(
           same("required", value("none")),
           nothing,
-          rule("FAN_SIZE", "required", setting("margin"), column("catalogue", "rated")),
+          byUse((ratings) =>
+            rule("FAN_SIZE", "required", setting("margin"), column("catalogue", ratings)),
+          ),
         ),
       ),
     }),
     text("model", "Fan to buy", ["fan model to buy", "model to buy"], {
-      is: when(isNumber("buy"), found("catalogue", "model", "buy", "rated"), nothing),
+      is: whenBought(byUse((ratings) => found("catalogue", "model", "buy", ratings))),
     }),
     number("count", "Fans to buy", ["number of fans", "fan count"], {
       format: "0",
@@ -81,8 +88,10 @@ export const scheduleLayout: SheetLayout = {
     text("allowed", "Length allowed", ["allowed duct length"], {
       says: ["no limit", "not allowed"],
       is: unlessBlank(
-        ["buy", "ductKind"],
-        rule("DUCT_LIMIT", setting("ducts"), "ductKind", "ductDiameter", "buy", "elbows", units),
+        [setting("ducts"), "ductKind"],
+        whenBought(
+          rule("DUCT_LIMIT", setting("ducts"), "ductKind", "ductDiameter", "buy", "elbows", units),
+        ),
       ),
     }),
     text("duct", "Duct check", ["duct ok"], {
@@ -103,8 +112,10 @@ export const scheduleLayout: SheetLayout = {
     text("box", "Box", ["flow box", "box to bring"]),
     text("openings", "Opening to bring", ["expected opening"], {
       is: unlessBlank(
-        ["buy", "box"],
-        rule("EXPECTED_OPENING", "buy", ...openingsOfBox, boxConstant, ...window, units),
+        ["box"],
+        whenBought(
+          rule("EXPECTED_OPENING", "buy", ...openingsOfBox, boxConstant, ...window, units),
+        ),
       ),
     }),
     text("ductItem", "Duct item", ["duct to buy"], {
@@ -118,7 +129,12 @@ export const scheduleLayout: SheetLayout = {
       ...money,
       is: unlessBlank(
         ["required"],
-        when(isBlank("model"), value(0), when(isNumber(costOf("model")), costOf("model"), nothing)),
+        when(
+          isNumber("buy"),
+          when(isNumber(costOf("model")), costOf("model"), nothing),
+          // A fan that the catalogue does not have is no fan for nothing.
+          when(same("required", value("none")), value(0), nothing),
+        ),
       ),
     }),
     number("ductCost", "Duct cost", ["cost of the duct"], {

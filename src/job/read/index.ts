@@ -8,6 +8,6 @@ export { FanRows } from "./fan-rows";
 
 export { type Job, readJob } from "./job";
 export { attempt, type Maybe, valueIn, valueOrThrow } from "./maybe";
-export { fieldOfRole, unitsOfRole } from "./roles";
+export { fieldOfRole, roomOf, unitsOfRole } from "./roles";
 export type { Settings } from "./settings";
 export { Table } from "./table";

@@ -1,3 +1,4 @@
+import type { LotList } from "../../reading";
 import { layouts, type SheetKind } from "../columns";
 import { fitJob, type JobFit } from "../fit";
 import type { JobFile } from "../grid";
@@ -25,6 +26,8 @@ export interface Job {
   readonly firm: FirmSheets | undefined;
   /** Sheets that list the fans of an earlier one again; ours are left out. */
   readonly second: readonly SecondSheet[];
+  /** Lists of lots or plans to be built, of which an estimate can be made. */
+  readonly lots: readonly LotList[];
   /** Why the workbook holds no fans, in one line; "" where it holds some. */
   readonly noFans: string;
 }
@@ -61,5 +64,6 @@ export function readJob(file: JobFile): Job {
   const noFans = tables.fans
     ? ""
     : (reading?.because ?? "no sheet with a row a fan was recognised");
-  return { file, fit, settings, tables, boxes, instruments, fans, firm, second, noFans };
+  const lots = reading?.lots ?? [];
+  return { file, fit, settings, tables, boxes, instruments, fans, firm, second, lots, noFans };
 }
