@@ -9,6 +9,8 @@ export interface Cells {
   readonly clock: Clock;
   readonly hiddenRows: ReadonlySet<number>;
   get(row: number, col: number): CellValue;
+  /** Whether a value in some columns, or how far the sheet is used, has changed after so many writes. */
+  hasChanged(left: number, right: number, since: number): boolean;
   /** Formula text of a cell, undefined where it has none. */
   formulaText(row: number, col: number): string | undefined;
   /** What a spilled formula fills; null where the cell holds none. */
@@ -18,11 +20,14 @@ export interface Cells {
 /** Counts the states of the values, so that whatever was worked out from them can be kept. */
 export interface Clock {
   revision: number;
+  /** How often a value was put on a sheet. */
+  writes: number;
 }
 
-/** What was worked out from the values of an area, kept until a value anywhere changes. */
+/** What was worked out from the values of an area, kept until a value in one of its columns changes. */
 interface Memo {
   revision: number;
+  readonly since: number;
   matrix?: Matrix;
   numbers?: readonly number[] | { readonly error: string };
   nested?: unknown[][];
@@ -65,13 +70,15 @@ export class Area implements Rectangle {
     return this.grid.get(this.top + row, this.left + col);
   }
 
-  /** The memo, emptied when a value has changed since; undefined for areas that keep none. */
+  /** The memo, a new one when a value has changed since; undefined for areas that keep none. */
   fresh(): Memo | undefined {
     const { memo } = this;
     if (memo === undefined) return undefined;
-    const { revision } = this.grid.clock;
+    const { revision, writes } = this.grid.clock;
     if (memo.revision === revision) return memo;
-    this.memo = { revision };
+    if (memo.revision < 0 || this.grid.hasChanged(this.left, this.right, memo.since))
+      this.memo = { revision, since: writes };
+    else memo.revision = revision;
     return this.memo;
   }
 

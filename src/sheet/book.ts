@@ -8,7 +8,7 @@ export type WorkbookView = Pick<Workbook, "sheets" | "sheet" | "names" | "tables
 
 /** The sheets of a workbook as grids, each read when it is first needed. */
 export class Book {
-  readonly clock: Clock = { revision: 1 };
+  readonly clock: Clock = { revision: 1, writes: 0 };
   private readonly grids = new Map<string, Grid>();
   /** The sheet asked for last, as the next question is most often about it too. */
   private latest: Grid | undefined;

@@ -176,11 +176,11 @@ export class Editor {
       return;
     }
     cell.problem = null;
-    const { grid, row, col, formula } = cell;
+    const { grid, row, col } = cell;
     const { value, spills } = outcome;
     if (cell.extent !== null) this.spiller.spill(cell, spills ?? new Matrix(1, 1, [value]));
     else if (this.ledger.write(grid, row, col, value))
-      grid.sheet.setFormula(row, col, formula, plain(value));
+      grid.sheet.setFormula(row, col, cell.formula, plain(value));
   }
 
   /** Leaves a cell at its stored value; one just typed has none and says why. */

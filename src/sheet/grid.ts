@@ -72,6 +72,9 @@ export class Grid implements Cells {
   readonly makers: FormulaCell[][] = [];
   rowCount: number;
   colCount: number;
+  /** The write that changed each column last, and the size. */
+  private readonly changed: number[] = [];
+  private resized = 0;
 
   constructor(
     readonly sheet: Sheet,
@@ -114,7 +117,15 @@ export class Grid implements Cells {
     return value === undefined ? null : value;
   }
 
+  hasChanged(left: number, right: number, since: number): boolean {
+    if (this.resized > since) return true;
+    const end = Math.min(right, this.changed.length - 1);
+    for (let col = left; col <= end; col++) if ((this.changed[col] ?? 0) > since) return true;
+    return false;
+  }
+
   put(row: number, col: number, value: CellValue): void {
+    this.changed[col] = ++this.clock.writes;
     let line = this.values[row];
     if (line === undefined) {
       if (value === null) return;
@@ -122,9 +133,14 @@ export class Grid implements Cells {
       this.values[row] = line;
     }
     line[col] = value;
-    if (value === null) return;
-    if (row >= this.rowCount) this.rowCount = row + 1;
-    if (col >= this.colCount) this.colCount = col + 1;
+    if (value !== null) this.reach(row, col);
+  }
+
+  private reach(row: number, col: number): void {
+    if (row < this.rowCount && col < this.colCount) return;
+    this.rowCount = Math.max(this.rowCount, row + 1);
+    this.colCount = Math.max(this.colCount, col + 1);
+    this.resized = ++this.clock.writes;
   }
 
   /** Room for the cells that a row is about to get, unless the sheet is unusually wide. */
@@ -151,8 +167,7 @@ export class Grid implements Cells {
     }
     if (cell === undefined) delete line[col];
     else line[col] = cell;
-    if (row >= this.rowCount) this.rowCount = row + 1;
-    if (col >= this.colCount) this.colCount = col + 1;
+    this.reach(row, col);
   }
 
   /** Notes an anchor as the maker of the free cells it spills over. */

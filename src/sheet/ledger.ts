@@ -58,6 +58,6 @@ export function plain(value: CellValue): CellValue {
 
 /** Nothing that a reader of the sheet can see is new: an error's message is seen too. */
 function isUnchanged(before: CellValue, value: CellValue): boolean {
-  const message = (cell: CellValue) => (isCellError(cell) ? cell.message : undefined);
-  return isIdentical(before, value) && message(before) === message(value);
+  if (!isCellError(before) || !isCellError(value)) return isIdentical(before, value);
+  return before.error === value.error && before.message === value.message;
 }

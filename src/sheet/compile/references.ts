@@ -104,7 +104,7 @@ export function areaExpr(reference: Reference, scope: Scope): Expr {
 function sharedArea(reference: Reference, col: number): Area {
   const { top, left, bottom, right } = reference.at(0, col);
   const area = new Area(reference.grid, top, left, bottom, right);
-  area.memo = { revision: -1 };
+  area.memo = { revision: -1, since: 0 };
   return area;
 }
 

@@ -13,12 +13,11 @@ type Branch = Map<unknown, Branch | Value>;
 /**
  * Results of one function call in a formula, by its arguments. Our functions give the same for the
  * same arguments, and a sheet asks them the same few things over and over: one room and duty, one
- * set of openings. Fixed ranges keep their content within a revision, and the memory with them.
+ * set of openings. A fixed range counts as the same until a value in it changes.
  */
 export class Remembered {
   private root: Branch = new Map();
   private size = 0;
-  private revision = -1;
   private asked = 0;
   private found = 0;
   /** Where the result of the call asked for last belongs. */
@@ -30,20 +29,26 @@ export class Remembered {
     this.branch = undefined;
     // A column of other numbers in each row makes the memory useless.
     if (this.asked >= trialCalls && this.found < usefulShare * this.asked) return undefined;
-    for (const value of read) if (!this.canTell(value)) return undefined;
-    if (read.length === 0) return undefined;
+    const keys: unknown[] = [];
+    for (const value of read) {
+      const key = value instanceof Area ? value.fresh() : value;
+      if (value instanceof Area ? key === undefined : typeof key === "object" && key !== null)
+        return undefined;
+      keys.push(key);
+    }
+    if (keys.length === 0) return undefined;
     let branch = this.root;
-    const end = read.length - 1;
+    const end = keys.length - 1;
     for (let i = 0; i < end; i++) {
-      let next = branch.get(read[i]) as Branch | undefined;
+      let next = branch.get(keys[i]) as Branch | undefined;
       if (next === undefined) {
         next = new Map();
-        branch.set(read[i], next);
+        branch.set(keys[i], next);
       }
       branch = next;
     }
     this.asked++;
-    this.last = read[end];
+    this.last = keys[end];
     const result = branch.get(this.last) as Value | undefined;
     if (result === undefined) this.branch = branch;
     else this.found++;
@@ -52,25 +57,12 @@ export class Remembered {
 
   /** Keeps the result of the call that `find` was just asked for. */
   keep(result: Value): void {
-    if (this.branch === undefined || result instanceof Matrix || this.size >= mostCalls) return;
-    this.branch.set(this.last, result);
-    this.size++;
-  }
-
-  /** Whether an argument is told from others by itself: one value, or a range that stays in place. */
-  private canTell(value: Value | undefined): boolean {
-    if (value instanceof Area) {
-      if (value.fresh() === undefined) return false;
-      this.follow(value.grid.clock.revision);
-      return true;
+    if (this.branch === undefined || result instanceof Matrix) return;
+    if (this.size++ < mostCalls) this.branch.set(this.last, result);
+    else {
+      // Most of it is about ranges as they were once.
+      this.root = new Map();
+      this.size = 0;
     }
-    return typeof value !== "object" || value === null;
-  }
-
-  private follow(revision: number): void {
-    if (revision === this.revision) return;
-    this.revision = revision;
-    this.root = new Map();
-    this.size = 0;
   }
 }

@@ -1,4 +1,5 @@
-import { FormulaCell, type RangeNode } from "../grid";
+import { holdsCell } from "../../cells";
+import { FormulaCell, type Grid, type RangeNode } from "../grid";
 import { forEachRead, isCell } from "./graph";
 
 type Node = FormulaCell | RangeNode;
@@ -20,6 +21,12 @@ export function inOrder(
   visit: (cell: FormulaCell) => void,
   circular: (cells: readonly FormulaCell[]) => void,
 ): void {
+  const dueOn = new Map<Grid, FormulaCell[]>();
+  for (const cell of due) {
+    const own = dueOn.get(cell.grid);
+    if (own) own.push(cell);
+    else dueOn.set(cell.grid, [cell]);
+  }
   let counter = 0;
   const frames: Frame[] = [];
   const open: Node[] = [];
@@ -30,7 +37,7 @@ export function inOrder(
     mark.index = mark.low = ++counter;
     mark.open = true;
     open.push(node);
-    frames.push({ node, next: successors(node, pass), at: 0 });
+    frames.push({ node, next: successors(node, pass, dueOn), at: 0 });
   };
 
   const close = (node: Node) => {
@@ -70,7 +77,11 @@ export function inOrder(
 }
 
 /** The due formulas that a formula reads, and the ranges it reads; for a range, the due in it. */
-function successors(node: Node, pass: number): Node[] {
+function successors(
+  node: Node,
+  pass: number,
+  dueOn: ReadonlyMap<Grid, readonly FormulaCell[]>,
+): Node[] {
   const next: Node[] = [];
   if (node instanceof FormulaCell) {
     const { program } = node;
@@ -86,6 +97,10 @@ function successors(node: Node, pass: number): Node[] {
   }
   const { grid, extent } = node;
   const bottom = Math.min(extent.bottom, grid.rowCount - 1);
+  const own = dueOn.get(grid) ?? [];
+  // Few cells of a long column are due after an edit.
+  if (own.length < bottom - extent.top && own.every((cell) => cell.extent === null))
+    return own.filter((cell) => holdsCell(extent, cell.row, cell.col));
   const right = Math.min(extent.right, grid.colCount - 1);
   let last: FormulaCell | undefined;
   for (let row = extent.top; row <= bottom; row++) {

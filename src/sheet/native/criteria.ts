@@ -10,6 +10,20 @@ export interface Criterion {
 }
 
 export function criterionOf(given: CellValue): Criterion {
+  if (typeof given !== "string") return read(given);
+  const known = texts.get(given);
+  if (known) return known;
+  if (texts.size >= mostTexts) texts.clear();
+  const criterion = read(given);
+  texts.set(given, criterion);
+  return criterion;
+}
+
+/** The texts that were read last: a column of look-ups asks for the same again after every edit. */
+const texts = new Map<string, Criterion>();
+const mostTexts = 50_000;
+
+function read(given: CellValue): Criterion {
   if (given === null) return equalTo(0);
   if (typeof given === "number") return equalTo(given);
   if (typeof given === "boolean") return { test: (value) => value === given };

@@ -64,7 +64,7 @@ function line(table: Value, number: number, isRow: boolean): Area | Matrix | Cel
       ? new Area(grid, top + number, left, top + number, right)
       : new Area(grid, top, left + number, bottom, left + number);
     if (table.memo) {
-      made.memo = { revision: -1 };
+      made.memo = { revision: -1, since: 0 };
       cached.set(number, made);
     }
     return made;
