@@ -1,5 +1,5 @@
 import Papa from "papaparse";
-import { InputError } from "../cells";
+import { InputError, maxCols, maxRows } from "../cells";
 import { type CellSpec, Workbook } from "../workbook";
 import { type CsvHabits, isDay, readCell } from "./read-cell";
 
@@ -24,6 +24,13 @@ export function workbookOfCsv(bytes: Uint8Array, name: string): Workbook {
     );
   while (data.length > 0 && data.at(-1)?.every((cell) => cell.trim() === "")) data.pop();
   if (data.length === 0) throw new CsvError("holds no rows");
+  const wide = data.findIndex((row) => row.length > maxCols);
+  if (wide >= 0 || data.length > maxRows)
+    throw new CsvError(
+      wide >= 0
+        ? `row ${wide + 1} has ${data[wide]?.length} cells, more than a sheet has columns: is another sign meant to part them?`
+        : `has ${data.length} rows, more than a sheet has`,
+    );
   const habits = habitsOf(data, meta.delimiter);
   const workbook = Workbook.create();
   const day = workbook.addStyle({ numberFormat: "yyyy-mm-dd" });

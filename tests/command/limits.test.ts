@@ -1,9 +1,10 @@
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { checkFile } from "../../src/command/check-file";
+import { tableReport } from "../../src/command/reports/table";
 import { type CellSpec, Workbook } from "../../src/workbook";
 
 const folder = mkdtempSync(join(tmpdir(), "fanrow-limits-"));
@@ -82,5 +83,34 @@ describe("What is no file to read", () => {
     execFileSync("mkfifo", [pipe]);
     expect(await told(pipe)).toBe("is no plain file: name a workbook");
     expect(await told("/dev/zero")).toBe("is no plain file: name a workbook");
+  });
+});
+
+describe("A workbook that asks for more than a reader can use", () => {
+  it("of names that stand for names is read with their stored values", async () => {
+    const workbook = Workbook.open(
+      readFileSync(
+        job("names.xlsx", (rows) => {
+          for (const row of rows.slice(1)) row[4] = { formula: "Name0", value: 7 };
+        }),
+      ),
+    );
+    for (let i = 0; i < 60; i++) workbook.setName(`Name${i}`, `Name${i + 1}+Name${i + 1}`);
+    workbook.setName("Name60", "1");
+    const path = join(folder, "named.xlsx");
+    writeFileSync(path, workbook.save());
+    expect(await told(path)).toEqual({ fans: 2, far: [] });
+  });
+
+  it("with thousands of findings prints the first of them and says how many are left", async () => {
+    const path = job("many.xlsx", (rows) => {
+      for (let i = 0; i < 1200; i++)
+        rows.push([`Lot ${i + 3}`, "B1", -4 - i / 100, 10].map((value) => ({ value })));
+    });
+    const result = await checkFile(path, { today });
+    const report = tableReport({ width: 120, colour: false });
+    const text = `${report.file(result)}${report.end()}`;
+    expect(text).toMatch(/… and \d+ more, which --csv, --html and --json list/);
+    expect(text.match(/→/g)?.length).toBeLessThanOrEqual(1500);
   });
 });

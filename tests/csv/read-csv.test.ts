@@ -48,4 +48,8 @@ describe("A text table as a workbook", () => {
     expect(() => read(Uint8Array.from([80, 75, 0, 0]))).toThrow(CsvError);
     expect(() => read("\n\n")).toThrow(/holds no rows/);
   });
+
+  it("says which row has more cells than a sheet has columns", () => {
+    expect(() => read(`a,b\n1,2${",".repeat(17_000)}x\n`)).toThrow(/row 2 has 17002 cells/);
+  });
 });

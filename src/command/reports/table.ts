@@ -72,7 +72,16 @@ function fileReport(file: string, check: JobCheck, look: Look): string {
   return lines.join("\n");
 }
 
+/** Nobody reads more findings of a file than these in a terminal, and laying them out takes its time. */
+const mostShown = 500;
+
 function findingsTable(told: readonly Finding[], look: Look): string {
+  const left = told.length - mostShown;
+  const rest = left > 0 ? `\n  … and ${left} more, which --csv, --html and --json list` : "";
+  return `${laidOut(told.slice(0, mostShown), look)}${rest}`;
+}
+
+function laidOut(told: readonly Finding[], look: Look): string {
   const findings = told.map(visibleIn);
   const cell = Math.max(6, ...findings.map((finding) => placeText(finding).length)) + 2;
   const about = Math.min(16, Math.max(6, ...findings.map((finding) => finding.about.length)) + 2);

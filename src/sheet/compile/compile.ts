@@ -90,6 +90,9 @@ function whole(expr: Expr): Run {
   };
 }
 
+/** A sound formula names far fewer. */
+const mostNames = 5_000;
+
 /** The walk over the tree of one formula. */
 class Build implements Scope {
   readonly natives: Natives;
@@ -101,6 +104,8 @@ class Build implements Scope {
   private row = 0;
   private col = 0;
   private readonly names = new Set<string>();
+  /** Names met so far: each is written out where it is met, and two of two of two are soon very many. */
+  private named = 0;
 
   constructor(
     readonly book: Book,
@@ -178,6 +183,8 @@ class Build implements Scope {
     if ("table" in found) return tableArea(found.table, [], [], this);
     const key = `${found.grid.name}!${text}`.toLowerCase();
     if (this.names.has(key)) throw new Unsupported(`the name ${text}, which refers to itself`);
+    if (++this.named > mostNames)
+      throw new Unsupported(`names within names, more than ${mostNames}`);
     const { home, row, col } = this;
     const locals = new Map(this.locals);
     this.locals.clear();
