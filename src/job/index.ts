@@ -1,5 +1,6 @@
 /** The job as data: the rules for a reading, the sheets of a job workbook and the checks on them. */
 
+export * from "../rules";
 export {
   acceptanceHeadings,
   acceptedSheetTitle,
@@ -82,5 +83,4 @@ export {
   unitsOfRole,
   valueIn,
 } from "./read";
-export * from "./rules";
 export { listed } from "./words";

@@ -1,7 +1,7 @@
 import { isBlankCell, shown } from "../cells";
+import type { NextOpening } from "../rules";
 import type { Mend, Write } from "./findings";
 import type { FanRows, Table } from "./read";
-import type { NextOpening } from "./rules";
 
 /** Puts back the column's formula from the nearest row that has it; undefined where none has. */
 export function restoredFormula(table: Table, key: string, i: number): Mend | undefined {

@@ -1,9 +1,9 @@
 import { version } from "../../package.json";
 import { isSameNumber, shown, significant } from "../cells";
 import type { Mark, Source } from "../formulas";
+import { usualConstant, usualWindow } from "../rules";
 import { codesOf, codesText, type JobCodes } from "./codes";
 import type { Job } from "./read";
-import { usualConstant, usualWindow } from "./rules";
 import { listed } from "./words";
 
 /** "stated" is a number that the job itself gives. */

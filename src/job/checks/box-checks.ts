@@ -1,4 +1,4 @@
-import { splitLabels } from "../rules";
+import { splitLabels } from "../../rules";
 import { listed } from "../words";
 import { aboutRow } from "./cell-types";
 import type { Check } from "./check";

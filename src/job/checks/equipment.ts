@@ -1,4 +1,5 @@
 import { shown } from "../../cells";
+import type { Ruling } from "../../rules";
 import { unitOf } from "../columns";
 import {
   designAsked,
@@ -10,7 +11,6 @@ import {
   soundAllowed,
 } from "../facts";
 import { attempt, type FanRows, type Job, valueIn } from "../read";
-import type { Ruling } from "../rules";
 import type { Check } from "./check";
 
 /** What a fan is, apart from what it moves: efficacy, sound, duct, makeup air, its design flow. */

@@ -1,7 +1,7 @@
 import { shown, shownApart } from "../../cells";
+import type { JudgeBy } from "../../rules";
 import { factsOf } from "../facts";
 import type { Job } from "../read";
-import type { JudgeBy } from "../rules";
 import type { Check } from "./check";
 
 /** Fans whose flow is short of what the edition asks, or too near it to tell. */

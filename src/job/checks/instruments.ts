@@ -1,6 +1,6 @@
 import { shown } from "../../cells";
+import { findInstrument } from "../../rules";
 import { attempt } from "../read";
-import { findInstrument } from "../rules";
 import { listed } from "../words";
 import type { Check } from "./check";
 

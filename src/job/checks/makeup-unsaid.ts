@@ -1,8 +1,8 @@
 import { shown } from "../../cells";
+import { makeupAir } from "../../rules";
 import { unitOf } from "../columns";
 import { isKitchen, makeupAsked, mostFlow } from "../facts";
 import { attempt, valueIn } from "../read";
-import { makeupAir } from "../rules";
 import type { Check } from "./check";
 
 /** Large kitchen exhaust of which only the appliances would say whether it needs makeup air. */

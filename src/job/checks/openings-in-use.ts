@@ -1,8 +1,8 @@
 import { shown } from "../../cells";
+import { OpeningsError, openingsNamed } from "../../rules";
 import { convert } from "../../units";
 import { unitOf } from "../columns";
 import { restoredFormula } from "../mends";
-import { OpeningsError, openingsNamed } from "../rules";
 import { listed } from "../words";
 import type { Check } from "./check";
 

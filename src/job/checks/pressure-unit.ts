@@ -1,9 +1,9 @@
 import { oneValue } from "../../algebra";
 import { shown, significant } from "../../cells";
 import { flowFromPressure } from "../../formulas";
+import { aimedPressure } from "../../rules";
 import { convert } from "../../units";
 import type { Job } from "../read";
-import { aimedPressure } from "../rules";
 import type { Check } from "./check";
 
 /** A pressure this small is either a slip of the unit or no reading at all (common practice). */

@@ -1,8 +1,8 @@
 import { shown } from "../../cells";
+import { nextOpening } from "../../rules";
 import { unitOf } from "../columns";
 import type { Mend } from "../findings";
 import { readAgainWith, turnedSign } from "../mends";
-import { nextOpening } from "../rules";
 import type { Check } from "./check";
 import { slippedUnit } from "./pressure-unit";
 

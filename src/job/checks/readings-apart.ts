@@ -1,5 +1,5 @@
 import { shown } from "../../cells";
-import { usualMeter } from "../rules";
+import { usualMeter } from "../../rules";
 import { listed } from "../words";
 import type { Check } from "./check";
 

@@ -1,5 +1,5 @@
 import { shown } from "../../cells";
-import { panReading, panStatus, usualPan } from "../rules";
+import { panReading, panStatus, usualPan } from "../../rules";
 import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
 

@@ -1,7 +1,7 @@
 import { duties, roomKinds } from "../../editions";
+import { NoneAsked } from "../../rules";
 import type { Question } from "../findings";
 import { plainName } from "../fit";
-import { NoneAsked } from "../rules";
 import { listed } from "../words";
 import type { Check } from "./check";
 

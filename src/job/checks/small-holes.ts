@@ -1,6 +1,6 @@
 import { shown } from "../../cells";
+import { aimedPressure, holeError, usualConstant } from "../../rules";
 import { convert } from "../../units";
-import { aimedPressure, holeError, usualConstant } from "../rules";
 import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
 

@@ -1,8 +1,8 @@
 import { cellName, fixed, shown } from "../../cells";
+import { usualWindow } from "../../rules";
 import { codeKinds, type JobCodes } from "../codes";
 import { provenanceOf } from "../provenance";
 import type { Job } from "../read";
-import { usualWindow } from "../rules";
 import { listed } from "../words";
 import type { Check } from "./check";
 

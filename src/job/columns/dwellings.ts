@@ -1,4 +1,4 @@
-import { balances, verdicts } from "../rules";
+import { balances, verdicts } from "../../rules";
 import {
   countOf,
   first,

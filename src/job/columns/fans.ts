@@ -1,6 +1,6 @@
 import { cookings, ductKinds, duties, findDuty, roomKinds } from "../../editions";
+import { matches, rangeStatuses, verdicts } from "../../rules";
 import { attempt, valueIn } from "../read/maybe";
-import { matches, rangeStatuses, verdicts } from "../rules";
 import {
   average,
   both,

@@ -11,7 +11,7 @@ import {
   usualRequirement,
   usualWindow,
   works,
-} from "../rules";
+} from "../../rules";
 
 /** One setting of the Job sheet: its label in column A, its value in column B. */
 interface Setting {

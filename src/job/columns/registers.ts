@@ -1,4 +1,4 @@
-import { panStatuses } from "../rules";
+import { panStatuses } from "../../rules";
 import { rule, setting, unlessNone } from "./expression";
 import {
   date,

@@ -1,6 +1,6 @@
 import type { Edition, NumberKind } from "../../editions";
+import { dwellingRate, type RequiredRate } from "../../rules";
 import { attempt, type Job, type Maybe } from "../read";
-import { dwellingRate, type RequiredRate } from "../rules";
 
 /** One kind of thing that both editions may have a rate for, and what another edition changes. */
 export interface RateUnder {

@@ -1,5 +1,5 @@
+import { areaOf, openingsNamed } from "../../rules";
 import type { FanRows } from "../read";
-import { areaOf, openingsNamed } from "../rules";
 
 /**
  * Half width of the area of a fan's openings in use, or of its second ones: as stored in the row,

@@ -1,7 +1,4 @@
 import { InputError } from "../../cells";
-import type { Values } from "../columns";
-import { plainName } from "../fit";
-import { attempt, type Job, type Maybe, valueIn, valueOrThrow } from "../read";
 import {
   type Balance,
   balanceOf,
@@ -13,7 +10,10 @@ import {
   rateIfBalanced,
   readYesNo,
   withDeficits,
-} from "../rules";
+} from "../../rules";
+import type { Values } from "../columns";
+import { plainName } from "../fit";
+import { attempt, type Job, type Maybe, valueIn, valueOrThrow } from "../read";
 import type { FanFacts } from "./fan-facts";
 
 /**

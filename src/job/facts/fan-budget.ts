@@ -1,6 +1,6 @@
+import { deviceBudget, flowBudget } from "../../rules";
 import type { Budget } from "../../spread";
 import { attempt, type FanRows, type Settings, valueIn } from "../read";
-import { deviceBudget, flowBudget } from "../rules";
 import { areaLimitOf } from "./area-limit";
 
 /**

@@ -1,6 +1,5 @@
 import { InputError } from "../../cells";
 import { findDuct, findFan } from "../../editions";
-import { dwellingRow, type FanRows, type Job, valueIn, valueOrThrow } from "../read";
 import {
   type DesignMatch,
   designMatch,
@@ -10,7 +9,8 @@ import {
   makeupAir,
   type Ruling,
   readYesNo,
-} from "../rules";
+} from "../../rules";
+import { dwellingRow, type FanRows, type Job, valueIn, valueOrThrow } from "../read";
 
 /*
  * What the job's rules ask of the fan of a row, apart from its flow. Each throws what the row or

@@ -1,4 +1,12 @@
 import { type CellValue, InputError, isBlankCell } from "../../cells";
+import {
+  deficitOf,
+  type Judging,
+  type RequiredRate,
+  readYesNo,
+  type Verdict,
+  verdicts,
+} from "../../rules";
 import type { Budget } from "../../spread";
 import type { Values } from "../columns";
 import {
@@ -11,14 +19,6 @@ import {
   valueIn,
   valueOrThrow,
 } from "../read";
-import {
-  deficitOf,
-  type Judging,
-  type RequiredRate,
-  readYesNo,
-  type Verdict,
-  verdicts,
-} from "../rules";
 import { areaLimitOf } from "./area-limit";
 import { fanBudget } from "./fan-budget";
 import { secondArea, type TwoOpenings, twoOpeningsOf } from "./two-openings";

@@ -1,7 +1,7 @@
 import { InputError } from "../../cells";
+import { areaOf, openingsNamed, unboxedBudget } from "../../rules";
 import type { Budget } from "../../spread";
 import { attempt, type FanRows, type Maybe, type Settings } from "../read";
-import { areaOf, openingsNamed, unboxedBudget } from "../rules";
 import { areaLimitOf } from "./area-limit";
 
 /** A fan read through two openings, and the flow that it would move without the box. */

@@ -1,4 +1,4 @@
-import type { Opening } from "../rules";
+import type { Opening } from "../../rules";
 import { Columns, definedAs } from "./columns";
 import type { Settings } from "./settings";
 import type { Table } from "./table";

@@ -1,4 +1,4 @@
-import { type Proof, type ProofPair, proof } from "../rules";
+import { type Proof, type ProofPair, proof } from "../../rules";
 import { constantInUse } from "./constant-in-use";
 import type { Job } from "./job";
 

@@ -10,9 +10,6 @@ import {
   type RoomRule,
 } from "../../editions";
 import { flowFromPressure } from "../../formulas";
-import { fansLayout } from "../columns";
-import { plainName } from "../fit";
-import { meanOf } from "../mean";
 import {
   areaOf,
   deviceFlow,
@@ -24,7 +21,10 @@ import {
   readYesNo,
   roomRate,
   roomRule,
-} from "../rules";
+} from "../../rules";
+import { fansLayout } from "../columns";
+import { plainName } from "../fit";
+import { meanOf } from "../mean";
 import type { BoxList } from "./box-list";
 import { constantInUse } from "./constant-in-use";
 import type { FirmSheets } from "./firm";

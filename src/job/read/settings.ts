@@ -1,7 +1,5 @@
 import { type CellValue, cellName, InputError, isBlankCell } from "../../cells";
 import { type Edition, findEdition, type System } from "../../editions";
-import type { JobFit } from "../fit";
-import type { JobFile } from "../grid";
 import {
   type JudgeBy,
   type Judging,
@@ -18,7 +16,9 @@ import {
   usualWindow,
   type Work,
   works,
-} from "../rules";
+} from "../../rules";
+import type { JobFit } from "../fit";
+import type { JobFile } from "../grid";
 
 /** A setting that cannot be used; the usual value stands in for it. */
 export interface SettingProblem {

@@ -2,6 +2,9 @@ import { type Edition, editions, type System } from "../../editions";
 import type { Source } from "../../formulas";
 export type TableCell = number | string | null | { readonly formula: string };
 
+/** A row by its headings; all rows of a table have the same, in the same order. */
+export type TableRow = Readonly<Record<string, TableCell>>;
+
 /** A table on a sheet of tables: where each of its columns stands. */
 export interface Table {
   readonly rows: number;
@@ -30,8 +33,8 @@ export type TableMaker = (sheet: TableSheet) => Table;
 const systems = ["ip", "si"] as const;
 
 /** The clause and the mark of a number. */
-export function traced({ work, clause, mark }: Source): [string, string] {
-  return [clause === "" ? work : `${work}, ${clause}`, mark];
+export function traced({ work, clause, mark }: Source): TableRow {
+  return { Clause: clause === "" ? work : `${work}, ${clause}`, Mark: mark };
 }
 
 export function forEachSystem(see: (edition: Edition, system: System) => void): void {
@@ -46,12 +49,7 @@ export function statedSystems(
 }
 
 /** A table whose rows are numbered in a last column "No.". */
-export function numbered(
-  sheet: TableSheet,
-  title: string,
-  headings: readonly string[],
-  rows: readonly (readonly TableCell[])[],
-): Table {
-  const lines = rows.map((row, i) => [...row, i + 1]);
-  return sheet.table(title, [...headings, "No."], () => lines, lines.length);
+export function numbered(sheet: TableSheet, title: string, rows: readonly TableRow[]): Table {
+  const lines = rows.map((row, i) => [...Object.values(row), i + 1]);
+  return sheet.table(title, [...Object.keys(rows[0] ?? {}), "No."], () => lines, lines.length);
 }

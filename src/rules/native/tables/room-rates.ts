@@ -1,56 +1,34 @@
 import { numberOfName } from "../names";
-import { forEachSystem, numbered, type TableCell, type TableMaker, traced } from "../table";
+import { forEachSystem, numbered, type TableMaker, type TableRow, traced } from "../table";
 import { endless } from "../text";
-
-const headings = [
-  "Edition",
-  "Room",
-  "Duty",
-  "System",
-  "Rate, cfm or L/s",
-  "Air changes an hour",
-  "Both",
-  "Enclosed only",
-  "Cooking no.",
-  "No window",
-  "Floor above",
-  "Floor to",
-  "Captures",
-  "Edition no.",
-  "Room no.",
-  "Duty no.",
-  "Clause",
-  "Mark",
-  "Note",
-];
 
 /** A row for each rule of an edition and system; of a room and duty the first that holds counts. */
 export const roomRates: TableMaker = (sheet) => {
-  const rows: TableCell[][] = [];
+  const rows: TableRow[] = [];
   forEachSystem((edition, system) => {
     for (const rule of edition.rooms) {
       const { room, duty, when = {} } = rule;
-      rows.push([
-        edition.id,
-        room,
-        duty,
-        system,
-        rule.rate?.[system] ?? null,
-        rule.airChanges ?? null,
-        rule.together === "both" ? 1 : 0,
-        rule.enclosedOnly ? 1 : 0,
-        when.cooking ? numberOfName("cooking", when.cooking) : 0,
-        when.window === "none" ? 1 : 0,
-        when.floorAbove ?? 0,
-        when.floorTo ?? endless,
-        rule.captures ?? 0,
-        numberOfName("edition", edition.id),
-        numberOfName("room", room),
-        numberOfName("duty", duty),
+      rows.push({
+        Edition: edition.id,
+        Room: room,
+        Duty: duty,
+        System: system,
+        "Rate, cfm or L/s": rule.rate?.[system] ?? null,
+        "Air changes an hour": rule.airChanges ?? null,
+        Both: rule.together === "both" ? 1 : 0,
+        "Enclosed only": rule.enclosedOnly ? 1 : 0,
+        "Cooking no.": when.cooking ? numberOfName("cooking", when.cooking) : 0,
+        "No window": when.window === "none" ? 1 : 0,
+        "Floor above": when.floorAbove ?? 0,
+        "Floor to": when.floorTo ?? endless,
+        Captures: rule.captures ?? 0,
+        "Edition no.": numberOfName("edition", edition.id),
+        "Room no.": numberOfName("room", room),
+        "Duty no.": numberOfName("duty", duty),
         ...traced(rule.source),
-        rule.note ?? null,
-      ]);
+        Note: rule.note ?? null,
+      });
     }
   });
-  return numbered(sheet, "Least rates of rooms", headings, rows);
+  return numbered(sheet, "Least rates of rooms", rows);
 };

@@ -1,41 +1,39 @@
 import { editions } from "../../../editions";
 import { numberOfName } from "../names";
-import { numbered, type TableCell, type TableMaker, traced } from "../table";
+import { numbered, type TableMaker, type TableRow, traced } from "../table";
 
 /** Fans that run part of the time: 1 by the share of each segment, 2 by the share of a cycle. */
 export const runningRules: TableMaker = (sheet) => {
-  const rows = editions.flatMap((edition): TableCell[][] => {
-    const no = numberOfName("edition", edition.id);
-    const { runTime, cycle } = edition;
-    if (runTime) {
-      const least = runTime.rows[0]?.[0] ?? 0;
-      return [[edition.id, 1, runTime.segmentHours, least, no, ...traced(runTime.source)]];
-    }
-    if (!cycle) return [];
-    return [[edition.id, 2, cycle.averageHours, null, no, ...traced(cycle.source)]];
+  const rows = editions.flatMap(({ id, runTime, cycle }): TableRow[] => {
+    const source = runTime?.source ?? cycle?.source;
+    if (!source) return [];
+    const row = {
+      Edition: id,
+      Kind: runTime ? 1 : 2,
+      Hours: runTime?.segmentHours ?? cycle?.averageHours ?? null,
+      "Least share": runTime ? (runTime.rows[0]?.[0] ?? 0) : null,
+      "Edition no.": numberOfName("edition", id),
+    };
+    return [{ ...row, ...traced(source) }];
   });
-  const headings = ["Edition", "Kind", "Hours", "Least share", "Edition no.", "Clause", "Mark"];
-  return numbered(sheet, "Fans that run part of the time", headings, rows);
+  return numbered(sheet, "Fans that run part of the time", rows);
 };
 
 /** Run-time factors, from one printed share to the next. */
 export const runTimeFactors: TableMaker = (sheet) => {
   const rows = editions.flatMap(({ id, runTime }) =>
-    (runTime?.rows ?? []).map(([share, factor], i): TableCell[] => {
+    (runTime?.rows ?? []).map(([share, factor], i): TableRow => {
       const [before, at] = runTime?.rows[i - 1] ?? [0, factor];
-      const no = numberOfName("edition", id);
-      return [id, before, share, at, factor, no, ...(runTime ? traced(runTime.source) : [])];
+      return {
+        Edition: id,
+        "Share above": before,
+        "Share to": share,
+        "Factor at the lower": at,
+        "Factor at the upper": factor,
+        "Edition no.": numberOfName("edition", id),
+        ...(runTime && traced(runTime.source)),
+      };
     }),
   );
-  const headings = [
-    "Edition",
-    "Share above",
-    "Share to",
-    "Factor at the lower",
-    "Factor at the upper",
-    "Edition no.",
-    "Clause",
-    "Mark",
-  ];
-  return numbered(sheet, "Run-time factors", headings, rows);
+  return numbered(sheet, "Run-time factors", rows);
 };
