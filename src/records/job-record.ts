@@ -156,6 +156,7 @@ function addVerdicts(
   );
   const told = dwellings.filter(({ isTold }) => isTold);
   const met = told.filter(({ missing }) => missing === 0).length;
+  if (told.length === 0) return;
   rows.gap(4);
   rows.line(
     `Whole dwellings: ${met} of ${dwellings.length} reach their rate by their continuous fans, ${told.length - met} fall short, ${dwellings.length - told.length} cannot be told from this job.`,

@@ -62,4 +62,22 @@ describe("--fit", () => {
       [],
     );
   });
+
+  it("reads each file with a firm's answers, and says what is wrong with any other file", async () => {
+    const firm = join(folder, "firm.json");
+    const answers = [
+      { Heading: "Soll m³/h" },
+      { Field: "Box pressure", Word: "sign", Means: "room" },
+    ];
+    writeFileSync(firm, JSON.stringify({ fanrow: "answers of a firm, 1", answers }));
+    const { text } = await call("--json", "--firm", firm, file);
+    const [{ fit }] = JSON.parse(text).files;
+    expect(fit[0].habits.sign.value).toBe("room");
+    expect(fit[0].roles.required).toBeUndefined();
+    const refused = await call("--firm", file, file);
+    expect(refused.code).toBe(2);
+    expect(refused.text).toMatch(
+      /messung\.csv: is no file of a firm's answers: its text is no JSON/,
+    );
+  });
 });

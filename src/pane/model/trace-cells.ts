@@ -74,7 +74,10 @@ const isBlank = (value: CellValue) => value === null || value === "";
  * What a row is about: the fields that name it on a sheet of the job ("Lot 01, B1"), elsewhere its
  * first typed text. "" for a heading, and for a row without one.
  */
-export function rowAbout(job: Job, { sheet, row }: Spot): string {
+export function rowAbout(job: Job, { sheet, row, col }: Spot): string {
+  const [fan, ...others] = (job.firm && job.fans?.table.readingsAt(sheet, row, col)) ?? [];
+  // A line that several fans share, such as a dwelling's, is of none of them.
+  if (job.fans && fan !== undefined && others.length === 0) return job.fans.label(fan);
   const grid = job.file.sheets.find(({ name }) => name === sheet);
   if (!grid) return "";
   const fit = Object.values(job.fit.sheets)

@@ -20,7 +20,12 @@ export function addRates(rows: PlanRows, job: Job, dwellings: readonly DwellingF
   const { edition, system } = job.settings;
   rows.section("Rates required");
   if (!edition) {
-    rows.line("The job names no edition, so that nothing was required.", looks.text);
+    rows.line(
+      isOwn(job)
+        ? "The job names no edition: each fan was judged by the rate that its own sheet asks."
+        : "The job names no edition, so that nothing was required.",
+      looks.text,
+    );
     return;
   }
   const used = new Map<string, UsedRate>();
@@ -71,4 +76,9 @@ export function addRates(rows: PlanRows, job: Job, dwellings: readonly DwellingF
       mark === "from memory" ? "from memory: verify against your copy" : mark,
     ]),
   );
+}
+
+/** Whether the sheets of a firm ask rates of their own. */
+function isOwn({ firm, fans }: Job): boolean {
+  return firm !== undefined && fans?.table.has("required") === true;
 }

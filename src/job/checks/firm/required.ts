@@ -20,10 +20,15 @@ export const checkFirmRates: Check = (job, report) => {
   const { table } = fans;
   const required = table.numbers("required");
   const byRating = ruleByRating(fans, required);
-  const byWords = rulesBy(required, (i) => keyOf([table.text("room", i), table.text("duty", i)]));
-  const byKinds = rulesBy(required, (i) =>
-    keyOf([table.text("roomKind", i), table.text("duty", i)]),
-  );
+  // A firm that keeps no duty asks by the room alone.
+  const duty = table.has("duty") ? ["duty"] : [];
+  const rulesOf = (room: string) =>
+    rulesBy(
+      required,
+      (i) => keyOf([room, ...duty].map((key) => table.text(key, i))),
+      ["room", ...duty].join(" and "),
+    );
+  const [byWords, byKinds] = [rulesOf("room"), rulesOf("roomKind")];
   for (let i = 0; i < fans.length; i++) {
     const own = required[i] as number;
     if (!(own > 0) || !table.has("required", i)) continue;
@@ -46,6 +51,7 @@ function keyOf(texts: readonly string[]): string {
 function rulesBy(
   required: Float64Array,
   key: (i: number) => string,
+  like: string,
 ): (i: number) => Rule | undefined {
   const groups = new Map<string, Map<number, number>>();
   required.forEach((rate, i) => {
@@ -58,7 +64,7 @@ function rulesBy(
     const rows = rates.reduce((sum, [, count]) => sum + count, 0);
     const [rate, count] = rates.sort((a, b) => b[1] - a[1])[0] ?? [0, 0];
     return count >= Math.max(leastRows, leastShare * rows)
-      ? { rate, words: `${count} other rows of this room and duty ask` }
+      ? { rate, words: `${count} other rows of this ${like} ask` }
       : undefined;
   };
 }

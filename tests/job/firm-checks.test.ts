@@ -1,0 +1,109 @@
+import { describe, expect, it } from "vitest";
+import { checkJob } from "../../src/job";
+import { grid, jobFile, today } from "./grids";
+
+type Row = [
+  home: string,
+  room: string,
+  opening: string,
+  area: number,
+  pressure: number,
+  flow: number,
+  required: number,
+  verdict: string,
+];
+
+const pressures = [4.1, 2.9, 5.3, 3.6, 2.2, 6.1, 4.8, 3.1, 5.7, 2.6, 4.4, 3.9, 5.1, 2.4, 3.3, 4.6];
+const heads = ["Lot", "Room", "Slot", "Open in2", "Box Pa", "cfm", "Min cfm", "Result"];
+
+/** A firm's book of sixteen fans, sound but for what `change` makes of it. */
+function found(change: (rows: Row[]) => void = () => {}, withList = false): string[] {
+  const rows = pressures.map((pressure, i): Row => {
+    const [room, slot, area, required] =
+      i % 2 ? (["Bath", "small", 24, 50] as const) : (["Kitchen", "large", 48, 100] as const);
+    const flow = Math.round(10.7 * area * Math.sqrt(pressure)) / 10;
+    const word = flow >= required ? "ok" : "short";
+    return [`Lot ${1 + (i >> 1)}`, room, slot, area, pressure, flow, required, word];
+  });
+  change(rows);
+  const list = grid("Slots", [
+    ["Slot", "Area (in2)"],
+    ["small", 24],
+    ["large", 48],
+  ]);
+  const { findings } = checkJob(
+    jobFile(grid("Log", [heads, ...rows]), ...(withList ? [list] : [])),
+    today,
+  );
+  return findings
+    .filter(({ severity }) => severity !== "result")
+    .map(({ kind, sheet, cell }) => `${kind} ${sheet}!${cell}`);
+}
+
+const at = (rows: Row[], i: number) => rows[i] as Row;
+
+describe("the checks of a firm's own sheet", () => {
+  it("find nothing in a sound one", () => {
+    expect(found()).toEqual([]);
+    expect(found(undefined, true)).toEqual([]);
+  });
+
+  it("tell a verdict that its flow and required rate contradict", () => {
+    const told = found((rows) => {
+      const row = at(rows, 2);
+      row[7] = row[7] === "ok" ? "short" : "ok";
+    });
+    expect(told).toEqual(["verdict-differs Log!H4"]);
+  });
+
+  it("tell a rate unlike that of other fans of the same room, and no consequence of it", () => {
+    const told = found((rows) => {
+      at(rows, 4)[6] = 60;
+    });
+    expect(told).toContain("required-differs Log!G6");
+    expect(told.every((each) => /[GH]6$/.test(each))).toBe(true);
+  });
+
+  it("tell an opening that stands in no list, and an area that its opening does not have", () => {
+    expect(
+      found((rows) => {
+        at(rows, 3)[2] = "medium";
+      }, true),
+    ).toEqual(["opening-unknown Log!C5"]);
+    const told = found((rows) => {
+      const row = at(rows, 5);
+      [row[3], row[5]] = [36, Math.round(10.7 * 36 * Math.sqrt(row[4])) / 10];
+      row[7] = row[5] >= row[6] ? "ok" : "short";
+    }, true);
+    expect(told).toEqual(["area-not-of-sizes Log!D7"]);
+  });
+
+  it("tell a fan that passes on a reading outside the window", () => {
+    const told = found((rows) => {
+      const row = at(rows, 6);
+      [row[4], row[5], row[7]] = [11, Math.round(10.7 * 48 * Math.sqrt(11)) / 10, "ok"];
+    });
+    expect(told).toEqual(["passed-outside Log!E8"]);
+  });
+
+  it("tell a pass where nothing was read", () => {
+    const told = found((rows) => {
+      const row = at(rows, 7) as unknown as (string | null)[];
+      [row[4], row[5], row[7]] = [null, null, "ok"];
+    });
+    expect(told).toContain("passed-unread Log!E9");
+  });
+
+  it("take pressures read against the room as they are, and one of the other sign as a slip", () => {
+    expect(
+      found((rows) => {
+        for (const row of rows) row[4] = -row[4];
+      }),
+    ).toEqual([]);
+    const told = found((rows) => {
+      for (const row of rows) row[4] = -row[4];
+      at(rows, 8)[4] *= -1;
+    });
+    expect(told).toEqual(["pressure-negative Log!E10"]);
+  });
+});
