@@ -135,6 +135,13 @@ describe("what stands around the rates", () => {
     expect(of("WA-2021")).toMatchObject({ of: "supply", within: 0.1, orFlow: { ip: 5 } });
   });
 
+  // Read: Oregon asks 50 cfm of a toilet room only where no window opens.
+  it("Oregon asks nothing of a toilet room with a window that opens", () => {
+    const toilet = (window: string | null) =>
+      cellOf("ROOM_RATE", "OR-2023", "toilet", "on demand", null, "ip", null, null, window);
+    expect([toilet("yes"), toilet("no"), toilet(null)]).toEqual(["none", 50, 50]);
+  });
+
   // Read: Washington table M1505.4.4.3. Over electric cooking 160 cfm or 65 %, over fuel 250 or 80 %.
   it("Washington asks no flow of a hood that is listed to catch enough", () => {
     const hood = (cooking: string | null, capture: number | null) =>

@@ -65,6 +65,8 @@ export function roomRate(
     throw new NoneAsked(
       `a hood listed to catch ${rule.captures} % or more needs no flow of its own (${rule.source.clause})`,
     );
+  if (!rule && facts.window && roomRule(edition, room, duty, { ...facts, window: false }))
+    throw new NoneAsked(`${edition.id} asks it of a ${room} without a window that opens`);
   if (!rule) throw noSuchRate(edition, room, duty);
   const fixed = rule.rate?.[system];
   if (rule.enclosedOnly && fixed === undefined && facts.enclosed === false)
@@ -178,8 +180,16 @@ export const native: NativeForm = (native) => {
   const [any, ofAnyRoom] = [ofRoom, ofEdition].map(
     (where) => native.rowWhere(roomRates, where).row,
   );
+  const windowless = native.has("window")
+    ? native.rowWhere(roomRates, {
+        ...ofRoom,
+        "Duty no.": native.number("duty"),
+        "No window": "1",
+      }).row
+    : "0";
+  const isNone = `OR(${any}=0,AND(${windowless}>0,${native.yesNo("window")}=1))`;
   const orNone = (rate: string) =>
-    `IF(${rule.row}>0,${rate},IF(AND(${any}=0,${ofAnyRoom}>0,${native.number("room")}>0,${native.number("duty")}>0),"none",${rule.orNone("0")}))`;
+    `IF(${rule.row}>0,${rate},IF(AND(${isNone},${ofAnyRoom}>0,${native.number("room")}>0,${native.number("duty")}>0),"none",${rule.orNone("0")}))`;
   const fixed = rule.of("Rate, cfm or L/s");
   const n = rule.of("Air changes an hour");
   const none = wrong("this rate goes by air changes: give the volume of the room");
