@@ -1,6 +1,7 @@
 import { columnLetters } from "../cells";
 import {
   codesText,
+  estimateOf,
   type JobCheck,
   type Provenance,
   provenanceOf,
@@ -9,6 +10,7 @@ import {
   verdicts,
 } from "../job";
 import { type DwellingFact, dwellingFacts } from "./dwelling-facts";
+import { estimateRecord } from "./estimate-record";
 import { type FanFact, fanFacts, whoAndWhen } from "./fan-facts";
 import { looks } from "./looks";
 import type { SheetPlan } from "./plan";
@@ -27,12 +29,14 @@ const pageHeight = 695;
 /** A record a little longer than a page is shrunk to one, so that no page holds a few last lines alone. */
 const mostShrunk = 1.35;
 
-/** The record of a whole job: what was measured, with what, by whom, by which rates, and what came of it. */
+/** The record of a whole job, of an estimate where nothing is measured yet: what was measured, with what, by whom, by which rates, and what came of it. */
 export function jobRecord(
   check: JobCheck,
   provenance: Provenance = provenanceOf(check.job),
 ): SheetPlan {
   const { job, findings } = check;
+  const estimate = check.summary.measured === 0 ? estimateOf(job) : undefined;
+  if (estimate) return estimateRecord(check, estimate, provenance);
   const { settings } = job;
   const facts = fanFacts(job).filter(({ isAbsent }) => !isAbsent);
   const dwellings = dwellingFacts(job);

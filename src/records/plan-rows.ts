@@ -98,7 +98,7 @@ export class PlanRows {
   }
 }
 
-interface TableColumn {
+export interface TableColumn {
   readonly title: string;
   readonly span: number;
   readonly look: Look;
