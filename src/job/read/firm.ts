@@ -1,6 +1,6 @@
 import type { CellValue } from "../../cells";
 import type { System } from "../../editions";
-import type { Block as ReadBlock, Role, WorkbookReading } from "../../reading";
+import type { LotList, Block as ReadBlock, Role, WorkbookReading } from "../../reading";
 import { usualConstant } from "../../rules";
 import { conversionFactor, findUnit } from "../../units";
 import { fansLayout, layouts, type SheetKind, type SheetLayout, unitOf } from "../columns";
@@ -296,14 +296,20 @@ export function withoutOwnSheets(file: JobFile, fit: JobFit): JobFile {
  * The sheets of a job besides a firm's own, which a reader found: of sheets of fans nothing, of
  * others those of our form. Where the reader found none, sheets of fans still want a pressure.
  */
-export function withoutFans(fit: JobFit, firm: FirmSheets | undefined): JobFit {
+export function withoutFans(
+  fit: JobFit,
+  firm: FirmSheets | undefined,
+  lots: readonly LotList[] = [],
+): JobFit {
+  const listed = new Set(lots.map(({ sheet }) => sheet));
   const taken = new Set(firm?.reading.blocks.map(({ sheet }) => sheet));
   const isChosen = ({ sheet }: SheetFit) =>
     fit.answers.some((choice) => choice.field !== "" && choice.sheet === sheet);
   const isKept = (each: SheetFit) =>
-    firm
+    !listed.has(each.sheet) &&
+    (firm
       ? each.kind !== "fans" && !taken.has(each.sheet) && isOwnForm(each)
-      : each.kind !== "fans" || isChosen(each) || measured.some((key) => each.columns.has(key));
+      : each.kind !== "fans" || isChosen(each) || measured.some((key) => each.columns.has(key)));
   const sheets: Partial<Record<SheetKind, readonly SheetFit[]>> = {};
   for (const [kind, fits] of Object.entries(fit.sheets) as [SheetKind, readonly SheetFit[]][]) {
     const kept = fits.filter(isKept);

@@ -39,7 +39,7 @@ export function readJob(file: JobFile): Job {
     ? undefined
     : file.recognise?.(withoutOwnSheets(file, found), answersOf(found));
   const firm = reading && !reading.noFans ? new FirmSheets(reading) : undefined;
-  const fit = isOurs ? found : withoutFans(found, firm);
+  const fit = isOurs ? found : withoutFans(found, firm, reading?.lots);
   const stated = firm ? firm.settings(readSettings(file, fit)) : readSettings(file, fit);
   const tables: Partial<Record<SheetKind, Table>> = {};
   let second: readonly SecondSheet[] = [];
