@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { worksheetFunctions } from "../../functions";
-import type { CellValue } from "../../src/cells";
+import { type CellValue, isSameNumber } from "../../src/cells";
 import { toJobFile } from "../../src/command";
 import {
   checkJob,
@@ -66,9 +66,20 @@ function faulty(job: Job, findings: readonly Finding[], kind: "fans" | "dwelling
 }
 
 const isSame = (cell: CellValue, fact: number) =>
-  typeof cell === "number"
-    ? Math.abs(cell - fact) <= 1e-9 * Math.max(1, Math.abs(cell))
-    : Number.isNaN(fact);
+  typeof cell === "number" ? isSameNumber(cell, fact) : Number.isNaN(fact);
+
+/** A file and its check, made once for the two tests of the same settings. */
+const made = new Map<string, { readonly file: JobFile; readonly whole: JobCheck }>();
+function checked(...[name, judgeBy, judging]: Parameters<typeof jobFile>) {
+  const key = `${name} ${judgeBy} ${judging}`;
+  let entry = made.get(key);
+  if (!entry) {
+    const file = jobFile(name, judgeBy, judging);
+    entry = { file, whole: checkJob(file, today) };
+    made.set(key, entry);
+  }
+  return entry;
+}
 
 /** A workbook with every column, which the cells are read from, and what was found in it. */
 type Whole = Pick<JobCheck, "job" | "findings">;
@@ -158,8 +169,7 @@ describe.each([demoName, existingName, proofName, estimateName, wholeName])("%s"
   it.each(settings)(
     "says the same of every fan and dwelling in cell, check, pane and record: %s, %s",
     (judgeBy, judging) => {
-      const file = jobFile(name, judgeBy, judging);
-      const whole = checkJob(file, today);
+      const { whole } = checked(name, judgeBy, judging);
       expect(disagreements(whole, whole)).toEqual([]);
     },
   );
@@ -167,8 +177,7 @@ describe.each([demoName, existingName, proofName, estimateName, wholeName])("%s"
   it.each(settings)(
     "says the same with any computed column left out: %s, %s",
     (judgeBy, judging) => {
-      const file = jobFile(name, judgeBy, judging);
-      const whole = checkJob(file, today);
+      const { file, whole } = checked(name, judgeBy, judging);
       const { fit: found, tables } = whole.job;
       const sheets = Object.values(found.sheets).flat();
       let left = 0;

@@ -1,4 +1,4 @@
-import { shown } from "../../cells";
+import { isSameNumber, shown } from "../../cells";
 import { restoredFormula } from "../mends";
 import type { Check } from "./check";
 
@@ -10,7 +10,7 @@ export const checkConstants: Check = (job, report) => {
     const stored = fans.table.number("constant", i);
     const stated = boxes?.constant(fans.table.text("box", i)) ?? Number.NaN;
     const own = stated > 0 ? stated : job.settings.constant;
-    if (!(stored > 0) || Math.abs(stored - own) <= 1e-6 * own) continue;
+    if (!(stored > 0) || isSameNumber(stored, own)) continue;
     report.at("constant-differs", fans.table, "constant", i, fans.label(i), {
       what: `the constant is ${stored}; the box has ${own}`,
       effect: `The flow comes out ${shown((100 * stored) / own)} % of what the box gives.`,

@@ -14,7 +14,7 @@ export const balances = ["balanced", "not balanced", "by one definition", "no ru
 export type Balance = (typeof balances)[number];
 
 /** A sum and a difference of decimals may miss their limit by a last digit. */
-const hair = 1e-9;
+const roundOff = 1e-9;
 
 /**
  * Whether the supply and the exhaust of a dwelling, in one unit, are near enough to each other to
@@ -45,7 +45,7 @@ function judged(limit: BalanceLimit, S: number, E: number, system: System, code:
   const share = limit.within * (limit.of === "supply" ? S : S + E);
   const most = Math.max(share, limit.orFlow ? statedIn(limit.orFlow, system, code) : 0);
   const apart = Math.abs(E - S);
-  const isMet = apart <= most + hair;
+  const isMet = apart <= most + roundOff;
   const [own, allowed] = [apart, most].map((each) => withUnit(each, flowUnits, system));
   const base = limit.of === "supply" ? "of the supply" : "of supply and exhaust together";
   const words = `${own} apart, ${isMet ? "within" : "more than"} ${allowed} (${100 * limit.within} % ${base}${limit.orFlow ? ", or a fixed flow if more" : ""}; ${limit.source.clause})`;
@@ -80,7 +80,7 @@ export const native: NativeForm = (native) => {
     const fixed = rule.of("Or flow");
     const orFlow = native.bySystem(fixed, `IF(${fixed}=0,0,${wrong("stated in cfm only")})`);
     const most = `MAX(${rule.of("Within")}*${base},${orFlow})`;
-    return { row: rule.row, isMet: `IF(ABS(${E}-${S})<=${most}+${hair},1,0)` };
+    return { row: rule.row, isMet: `IF(ABS(${E}-${S})<=${most}+${roundOff},1,0)` };
   };
   const [one, two] = [limit(1), limit(2)];
   const both = `${one.isMet}+IF(${two.row}=0,${one.isMet},${two.isMet})`;

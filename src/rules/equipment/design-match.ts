@@ -25,7 +25,7 @@ export class DesignMatch extends Ruling<Match> {
 }
 
 /** A sum and a difference of decimals may miss their limit by a last digit. */
-const hair = 1e-9;
+const roundOff = 1e-9;
 
 /** Whether a measured flow lies within a programme's tolerance of its design, either way. */
 export function designMatch(
@@ -40,7 +40,8 @@ export function designMatch(
   const given = { D: design, t: statedIn(rule.within, system, rule.code), s: rule.share };
   const tolerance = oneValue(matchTolerance, given);
   const [lowest, highest] = [design - tolerance, design + tolerance];
-  const value = measured < lowest - hair ? "low" : measured > highest + hair ? "high" : "matches";
+  const value =
+    measured < lowest - roundOff ? "low" : measured > highest + roundOff ? "high" : "matches";
   const range = [measured, lowest, highest].map((each) => withUnit(each, flowUnits, system));
   const parts = [sum(matchTolerance, given), `${range[0]} against ${range[1]} to ${range[2]}`];
   return new DesignMatch(new Ruling(value, rule.source, system, parts), lowest, highest);
@@ -67,7 +68,7 @@ export const native: NativeForm = (native) => {
   });
   const d = `(${plain(matchTolerance, { D, t: rule.of("Within"), s: rule.of("Share") })})`;
   return rule.orNone(
-    `IF(${Q}<${D}-${d}-${hair},"low",IF(${Q}>${D}+${d}+${hair},"high","matches"))`,
+    `IF(${Q}<${D}-${d}-${roundOff},"low",IF(${Q}>${D}+${d}+${roundOff},"high","matches"))`,
   );
 };
 

@@ -20,7 +20,7 @@ interface FanSize {
 }
 
 /** So much of a rate is rounding: 50 with 10 % more is met by a fan of 55. */
-const hair = 1e-9;
+const roundOff = 1e-9;
 
 /**
  * The smallest fan of a list that still meets the rate after the margin. `required` and `ratings`
@@ -32,7 +32,7 @@ function fanSize(required: number, margin: number, ratings: readonly number[]): 
   let largest: number | undefined;
   for (const rating of ratings) {
     if (largest === undefined || rating > largest) largest = rating;
-    if (rating >= least * (1 - hair) && (rated === undefined || rating < rated)) rated = rating;
+    if (rating >= least * (1 - roundOff) && (rated === undefined || rating < rated)) rated = rating;
   }
   return { rated, largest, least };
 }

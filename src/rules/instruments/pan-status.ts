@@ -57,7 +57,7 @@ export function panReading(readings: readonly number[]): PanReading | undefined 
 }
 
 /** Readings written to a tenth of a pascal differ by 0.5 Pa when the machine says 0.5000000000001. */
-const hair = 1e-9;
+const roundOff = 1e-9;
 
 /**
  * Whether the duct behind a register is tight. Both limits belong to "tight"; the sign of the
@@ -74,8 +74,8 @@ export function panStatus(
   const code = oneValue(panCode, {
     m: read.mean,
     s: read.span,
-    limit: limit * (1 + hair),
-    most: span * (1 + hair),
+    limit: limit * (1 + roundOff),
+    most: span * (1 + roundOff),
   });
   return panStatuses[code];
 }

@@ -35,8 +35,8 @@ export interface Guard {
 /** The required rate where the edition asks nothing of such a room: "none", as ROOM_RATE gives it. */
 const noRate = Number.NEGATIVE_INFINITY;
 
-/** Rounding may put a flow at the very acceptance limit a hair below its chance. */
-const hair = 1e-12;
+/** Rounding may put a flow at the very acceptance limit a last digit below its chance. */
+const roundOff = 1e-12;
 
 /**
  * Whether each flow meets its required rate.
@@ -75,8 +75,8 @@ export function verdictColumn(
 
 function guarded(chance: number, given: number): Verdict {
   const asked = Number.isNaN(given) ? usualGuardChance : given;
-  if (chance >= asked - hair) return "meets";
-  return chance <= 1 - asked + hair ? "short" : "too close to call";
+  if (chance >= asked - roundOff) return "meets";
+  return chance <= 1 - asked + roundOff ? "short" : "too close to call";
 }
 
 function at(column: Column, i: number): number {
@@ -146,7 +146,7 @@ export const native: NativeForm = (native) => {
   }
   const asked = native.or("chance", digits(usualGuardChance));
   const met = nativeChance(native);
-  const guarded = `IF(${met}>=${asked}-${hair},"meets",IF(${met}<=1-${asked}+${hair},"short","too close to call"))`;
+  const guarded = `IF(${met}>=${asked}-${roundOff},"meets",IF(${met}<=1-${asked}+${roundOff},"short","too close to call"))`;
   const simple = `IF(${plain(meetsCode, { Q, R })}=1,"meets","short")`;
   const judged = native.has("spread")
     ? `IF(${native.given("spread")},${guarded},${simple})`
