@@ -130,6 +130,7 @@ export function readOptions(args: readonly string[]): Options | { readonly compl
   if (bring && "complaint" in bring) return bring;
   if (bring && (positionals.length > 1 || copy || values.compare || values.trace !== undefined))
     return { complaint: "--bring places readings into one job, and does nothing else" };
+  if (values.out?.trim() === "") return { complaint: "--out wants the name of a file" };
   if (copy !== undefined && !copy.file.toLowerCase().endsWith(".xlsx"))
     return { complaint: `--${copy.kind} writes a workbook: give it a name that ends in .xlsx` };
   return {

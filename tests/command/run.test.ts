@@ -74,6 +74,15 @@ describe("the table", () => {
   });
 });
 
+describe("a name that is none", () => {
+  it("is refused before anything is read", async () => {
+    expect(await call("--json", "--out", " ", demo)).toMatchObject({ code: 2, out: "" });
+    expect((await call("--json", "--out", "", demo)).notes).toContain(
+      "--out wants the name of a file",
+    );
+  });
+});
+
 describe("the machine-readable reports", () => {
   it("JSON holds each finding with its sheet, cell and kind", async () => {
     const { files } = JSON.parse((await call("--json", demo)).out);
