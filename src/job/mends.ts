@@ -20,9 +20,12 @@ export function turnedSign(fans: FanRows, i: number): Mend | undefined {
   const { table } = fans;
   const writes = typedPressures(fans, i).map((key) => ({
     cell: table.ref(key, i),
-    value: -(table.stored(key, i) as number),
+    // A number that was typed as a text gives none: it is for a person to type again.
+    value: -Number(table.stored(key, i)),
   }));
-  return writes.length > 0 ? { label: "Turn the sign", writes } : undefined;
+  return writes.length > 0 && writes.every(({ value }) => !Number.isNaN(value))
+    ? { label: "Turn the sign", writes }
+    : undefined;
 }
 
 /**

@@ -106,4 +106,19 @@ describe("the checks of a firm's own sheet", () => {
     });
     expect(told).toEqual(["pressure-negative Log!E10"]);
   });
+
+  it("read a pressure typed as a text with its own sign", () => {
+    const told = found((rows) => {
+      for (const row of rows) row[4] = -row[4];
+      (at(rows, 8) as unknown as string[])[4] = "~5,7";
+    });
+    expect(told).toContain("pressure-negative Log!E10");
+  });
+
+  it("take a letter that all rows share for the opening's name and no verdict", () => {
+    const told = found((rows) => {
+      for (const row of rows) row[2] = "A";
+    });
+    expect(told.filter((each) => each.startsWith("verdict"))).toEqual([]);
+  });
 });

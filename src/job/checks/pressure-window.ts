@@ -17,7 +17,9 @@ export const checkPressureWindow: Check = (job, report) => {
     const cell = fans.typedPressure(i);
     if (job.firm?.says(i) === "pass" && status !== "reversed") continue;
     if (status === "reversed" && job.firm) {
-      const typed = fans.table.stored(cell, i) as number;
+      // The sheet's own number, also where it was typed as a text.
+      const { block, own } = job.firm.at(i);
+      const typed = block.number(own, "pressure") ?? pressure;
       report.at("pressure-negative", fans.table, cell, i, fans.label(i), {
         what: `${shown(typed)} stands against the sign of the other readings of this sheet`,
         effect: "Hoses swapped, or the sign typed the other way round: no flow is sure to follow.",

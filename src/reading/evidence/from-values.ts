@@ -69,7 +69,8 @@ function addTexts(s: LineStats, place: number, ledger: Ledger): void {
       line,
       "verdict",
       "values",
-      4 * s.verdicts * (few ? 1 : 0.5),
+      // A lone letter in every row may as well be an opening's name.
+      4 * s.verdicts * (few ? 1 : 0.5) * (kinds === 1 && longest === 1 ? 0.4 : 1),
       "its words are verdicts",
     );
   if (s.dwellings > 0 && s.dwellings >= s.rooms * 0.8)
