@@ -12,6 +12,7 @@ export const committed = readFileSync(join(root, "manifest.xml"), "utf8");
 export const siteFiles: readonly string[] = [
   "pane.html",
   "functions.js",
+  "old-view.js",
   "functions.json",
   "index.html",
   "support.html",

@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import { runInNewContext } from "node:vm";
 import { describe, expect, it } from "vitest";
 import { named, parseXml } from "../../src/site/manifest/xml";
 import { actionNames, type CommandEvent } from "../../src/site/pages/actions";
@@ -100,5 +102,41 @@ describe("the commands of the ribbon and the cell menu", () => {
     await open();
     await run("checkWorkbook");
     expect(happened).toEqual(["shown", "completed"]);
+  });
+});
+
+describe("a web view that cannot run the pane's modules", () => {
+  /** What the script does to the page in a view with or without modules. */
+  function shown(page: string, hasModules: boolean): { told: string; hidden: string[] } {
+    const html = readFileSync(new URL(`../../src/site/pages/${page}`, import.meta.url), "utf8");
+    const hidden = new Set(["old-view"]);
+    let told = "";
+    const element = (id: string) => {
+      if (!html.includes(`id="${id}"`)) throw new Error(`${page} has no ${id}`);
+      return {
+        getAttribute: () => /data-for="([^"]*)"/.exec(html)?.[1],
+        setAttribute: () => hidden.add(id),
+        removeAttribute: () => hidden.delete(id),
+        appendChild: (text: string) => {
+          told += text;
+        },
+      };
+    };
+    const document = {
+      createElement: () => (hasModules ? { noModule: false } : {}),
+      createTextNode: (text: string) => text,
+      getElementById: element,
+    };
+    const script = new URL("../../src/site/pages/old-view.js", import.meta.url);
+    runInNewContext(readFileSync(script, "utf8"), { document });
+    return { told, hidden: [...hidden] };
+  }
+
+  it.each([
+    ["pane.html", "pane"],
+    ["desk.html", "desk-root"],
+  ])("is told what it lacks by %s, in place of its content", (page, content) => {
+    expect(shown(page, false)).toEqual({ told: "script modules", hidden: [content] });
+    expect(shown(page, true)).toEqual({ told: "", hidden: ["old-view"] });
   });
 });

@@ -12,5 +12,8 @@ export const readIcon = (size: number): Buffer => readFileSync(join(site, iconFi
 
 export const readStyle = (): string => readFileSync(join(site, "html/site.css"), "utf8");
 
+/** The script that tells of an old web view; it goes out as it is written. */
+export const readOldView = (): string => readFileSync(join(site, "pages/old-view.js"), "utf8");
+
 /** The committed manifest, for the development address. */
 export const readManifest = (): string => readFileSync(join(site, "../../manifest.xml"), "utf8");

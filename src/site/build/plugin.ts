@@ -8,7 +8,7 @@ import { checkManifest } from "../manifest/check";
 import { wordPages } from "../words";
 import { bundleSizes, sizeLines } from "./bundle-sizes";
 import { readChunks } from "./chunks";
-import { iconFile, iconSizes, readIcon, readManifest, readStyle } from "./files";
+import { iconFile, iconSizes, readIcon, readManifest, readOldView, readStyle } from "./files";
 import { functionsBundle } from "./functions-bundle";
 import { freshMetadata } from "./metadata";
 import { checkPackages } from "./packages";
@@ -32,6 +32,7 @@ export function sitePlugin(): Plugin {
       add("functions.json", await freshMetadata());
       const functions = await functionsBundle();
       add("functions.js", functions.code);
+      add("old-view.js", readOldView());
       add(licencesFile, licenceNotices([...functions.modules, ...modulesIn(bundle)]));
       for (const size of iconSizes) add(iconFile(size), readIcon(size));
       const style = this.getFileName(
