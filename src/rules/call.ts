@@ -1,7 +1,6 @@
 import type { Argument } from "./contract/argument";
 import { callRule } from "./contract/call";
 import { type At, type CallWorking, explainRule } from "./contract/explain";
-import { isMet } from "./contract/need";
 import type { Rule, Rules } from "./contract/rule";
 import * as made from "./made/rules";
 
@@ -10,15 +9,6 @@ export const rules: Rules = made;
 
 export function ruleFor(id: string): Rule | undefined {
   return Object.hasOwn(rules, id) ? rules[id] : undefined;
-}
-
-/** Whether 0 in an argument is anything but a blank: then a blank cell that a host passes as 0 misleads. */
-export function isZeroTaken(id: string, place: number): boolean {
-  const argument = Object.values(rules[id]?.arguments ?? {})[place];
-  if (argument?.kind !== "number") return false;
-  const { need, zeroIsTold } = argument;
-  if (need === undefined || zeroIsTold) return true;
-  return ("ip" in need ? [need.ip, need.si] : [need]).every((each) => isMet(each, 0));
 }
 
 /** What a worksheet function gives for these arguments, as its host passes them. */

@@ -7,7 +7,7 @@ export {
   airState,
   airViews,
 } from "./air/air";
-export { call, explainCall, isByRow, isZeroTaken, ruleFor, rules } from "./call";
+export { call, explainCall, isByRow, ruleFor, rules } from "./call";
 export * from "./constants";
 export type { Argument } from "./contract/argument";
 export { type CallWorking, callLines, callText } from "./contract/explain";

@@ -7,6 +7,7 @@ import {
   largest,
   less,
   nothing,
+  orNothing,
   plus,
   rule,
   same,
@@ -95,7 +96,14 @@ export const dwellingsLayout: SheetLayout = {
     }),
     number("required", "Required", ["required flow", "dwelling rate", "minimum", "target"], {
       ...flow,
-      is: rule("DWELLING_RATE", setting("edition"), "floor", "bedrooms", setting("method"), units),
+      is: rule(
+        "DWELLING_RATE",
+        setting("edition"),
+        "floor",
+        orNothing("bedrooms"),
+        setting("method"),
+        units,
+      ),
     }),
     number("ofSystem", "Rate of the system", ["system rate", "rate with the system"], {
       ...flow,
@@ -146,7 +154,7 @@ export const dwellingsLayout: SheetLayout = {
           setting("edition"),
           "raised",
           "infiltration",
-          "exposed",
+          orNothing("exposed"),
           "balanced",
           setting("work"),
           units,

@@ -174,6 +174,8 @@ export const isBlank = (part: Part): Expression => same(part, nothing);
 /** Blank where one of these is, else what follows. */
 export const unlessBlank = (parts: readonly Part[], then: Part): Expression =>
   when(parts.length > 1 ? either(...parts.map(isBlank)) : isBlank(parts[0] as Part), nothing, then);
+/** A typed cell where 0 means something: some hosts pass a blank cell to a function as 0. */
+export const orNothing = (part: Part): Expression => unlessBlank([part], part);
 const count = native("COUNT");
 /** The mean of the numbers in some cells. */
 export const average = native("AVERAGE");

@@ -25,8 +25,6 @@ export function formulasOf(
 ): RowFormulas {
   const places: Places = {
     has: (sheet, key) => plan[sheet]?.fields.some((field) => field.key === key) === true,
-    isTyped: (sheet, key) =>
-      plan[sheet]?.fields.find((field) => field.key === key)?.is === undefined,
     col: (sheet, key) => columnIndex(layoutIn(plan, sheet), key),
     column: (sheet, key) => {
       const layout = layoutIn(plan, sheet);

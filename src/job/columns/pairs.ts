@@ -1,4 +1,4 @@
-import { less, over, rule, times, unlessBlank, value } from "./expression";
+import { less, orNothing, over, rule, times, unlessBlank, value } from "./expression";
 import { date, noteField, number, type SheetLayout, testerField, text } from "./field";
 import { constantOfBox, ofOpenings, units } from "./reused";
 
@@ -23,7 +23,7 @@ export const pairsLayout: SheetLayout = {
     number("constant", "Constant", ["flow constant", "k"], { format: "0.00", is: constantOfBox }),
     number("boxFlow", "Box flow", ["flow by box", "box reading"], {
       measure: "flow",
-      is: rule("FLOW", "area", "pressure", "constant", units),
+      is: rule("FLOW", "area", orNothing("pressure"), "constant", units),
     }),
     text("instrument", "Reference", ["reference instrument", "reference meter"]),
     number("reference", "Reference flow", ["reference reading", "true flow", "flow by reference"], {

@@ -10,6 +10,7 @@ import {
   joined,
   largest,
   nothing,
+  orNothing,
   rule,
   same,
   setting,
@@ -90,7 +91,15 @@ export const scheduleLayout: SheetLayout = {
       is: unlessBlank(
         [setting("ducts"), "ductKind"],
         whenBought(
-          rule("DUCT_LIMIT", setting("ducts"), "ductKind", "ductDiameter", "buy", "elbows", units),
+          rule(
+            "DUCT_LIMIT",
+            setting("ducts"),
+            "ductKind",
+            "ductDiameter",
+            "buy",
+            orNothing("elbows"),
+            units,
+          ),
         ),
       ),
     }),

@@ -1,5 +1,4 @@
 import { cellName } from "../../cells";
-import { isZeroTaken } from "../../rules";
 import type { Expression } from "./expression";
 import type { SheetKind } from "./sheet-kind";
 
@@ -7,8 +6,6 @@ import type { SheetKind } from "./sheet-kind";
 export interface Places {
   /** Whether a sheet of the job has a field. */
   readonly has: (sheet: SheetKind, key: string) => boolean;
-  /** Whether a field of a sheet is typed, so that its cell may be blank. */
-  readonly isTyped: (sheet: SheetKind, key: string) => boolean;
   /** Column of a field, from 0. */
   readonly col: (sheet: SheetKind, key: string) => number;
   /** The cells of a field in all rows of a sheet, such as "Boxes!$C$2:$C$13". */
@@ -25,8 +22,6 @@ export function written(
 ): string {
   const has = (key: string) => places.has(sheet, key);
   const cell = (key: string) => cellName(row, places.col(sheet, key));
-  /** Fields of which the formula asks by itself whether they are blank. */
-  const asked: string[] = [];
   return write(planned(expression, has, places));
 
   function write(part: Expression): string {
@@ -63,19 +58,10 @@ export function written(
           : `COUNTIFS(${where.join(",")})`;
       }
       case "rule": {
-        const args = part.args.map((arg, place) =>
-          arg.is === "field" &&
-          !asked.includes(arg.key) &&
-          places.isTyped(sheet, arg.key) &&
-          isZeroTaken(part.id, place)
-            ? orBlank(cell(arg.key))
-            : write(arg),
-        );
-        const call = `FANROW.${part.id}(${args.join(",")})`;
+        const call = `FANROW.${part.id}(${part.args.map(write).join(",")})`;
         return part.place === undefined ? call : `INDEX(${call},1,${part.place})`;
       }
       case "native":
-        if (part.name === "IF") asked.push(...blanksIn(part.args[0] as Expression));
         return `${part.name}(${part.args.map(write).join(",")})`;
       case "operator":
         return `${inner(part.left, part.sign)}${part.sign}${inner(part.right, part.sign, true)}`;
@@ -106,16 +92,6 @@ export function written(
       : text;
   }
 }
-
-/** The fields that a test asks whether they are blank. */
-function blanksIn(test: Expression): string[] {
-  if (test.is === "native" && test.name === "OR") return test.args.flatMap(blanksIn);
-  const { left, right } = test.is === "operator" ? test : {};
-  return left?.is === "field" && right?.is === "value" && right.value === "" ? [left.key] : [];
-}
-
-/** Some hosts pass a blank cell to a function as 0. */
-const orBlank = (cell: string) => `IF(${cell}="","",${cell})`;
 
 /** Fields without which a row is none. */
 const named: ReadonlySet<string> = new Set(["dwelling", "tag", "model"]);
