@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { existingName, proofName, wholeName } from "../../workbooks/files";
+import { estimateName, existingName, proofName, wholeName } from "../../workbooks/files";
 import { faults } from "./setup/axe";
 import { deskBrowser } from "./setup/browser";
 import { goTo, tool } from "./setup/cells";
@@ -125,4 +125,19 @@ describe("the sections on a selected fan, dwelling or box", () => {
     await pane(page).getByText("Plan a box").waitFor();
     expect(await pane(page).getByText("Taped boxes.").count()).toBe(0);
   });
+});
+
+describe("the rates of an estimate", () => {
+  it("show its order list, with another edition beside it", async () => {
+    const page = await checked(estimateName);
+    await show(page, "Rates");
+    await pane(page).getByText("Order list").click();
+    const fans = pane(page).getByRole("table", { name: "Fans to buy" });
+    await fans.waitFor();
+    // The demo's own quantities: a test of the command works such numbers out beside it.
+    expect(await fans.getByRole("row").nth(1).textContent()).toBe("Stock 8080451205400");
+    await pane(page).getByLabel("Beside it").selectOption("IRC-2021");
+    await fans.getByText("Quantity, IRC-2021").waitFor();
+    await expectSound(page);
+  }, 60_000);
 });

@@ -20,6 +20,10 @@ const NumbersList = lazy(() =>
   import("./numbers-list").then((part) => ({ default: part.NumbersList })),
 );
 
+const OrderSection = lazy(() =>
+  import("./order-section").then((part) => ({ default: part.OrderSection })),
+);
+
 /** What is asked of the selected row: of its fan, and of its dwelling, with the way to it. */
 export function RatesScreen({ check }: { check: JobCheck }) {
   const shared = useShared();
@@ -59,6 +63,13 @@ export function RatesScreen({ check }: { check: JobCheck }) {
             ))}
           </ul>
         </section>
+      ) : null}
+      {job.tables.schedule ? (
+        <Fold title="Order list">
+          <Suspense fallback={null}>
+            <OrderSection job={job} />
+          </Suspense>
+        </Fold>
       ) : null}
       {job.fans ? (
         <Fold title="Under another edition">
