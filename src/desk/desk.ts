@@ -1,4 +1,5 @@
 import { cellName, type Place, toldOf } from "../cells";
+import type { PageMark } from "../pane";
 import type { Book, BookChange, SheetFacts } from "./book";
 import type { Clip } from "./clip";
 import type { Edit } from "./edit";
@@ -34,6 +35,12 @@ export class Desk {
   private runFrom: number | null = null;
   /** Rows out of view because another value stands in a column; null while all are shown. */
   filter: { readonly sheet: string; readonly hidden: ReadonlySet<number> } | null = null;
+  /** Counts the workbooks that were opened, for what belongs to one of them. */
+  opened = 0;
+  private marks: ReadonlyMap<string, PageMark> = new Map();
+  /** What was found last where something had just been typed. */
+  latest: PageMark | null = null;
+  private entered: { readonly sheet: string; readonly row: number } | null = null;
   /** What was last copied here. */
   clip: Clip | null = null;
   private readonly listeners = new Set<(topic: DeskTopic) => void>();
@@ -88,6 +95,25 @@ export class Desk {
     if (this.edit && !this.commit()) return;
     const { row, col } = this.spots.get(name) ?? corner;
     this.book.select({ sheet: name, top: row, left: col, bottom: row, right: col });
+  }
+
+  /** Shows what the check found at its cells; what is new in the row typed into last is told. */
+  setMarks(marks: readonly PageMark[]): void {
+    const { entered, marks: before } = this;
+    this.marks = new Map(marks.map((mark) => [keyOf(mark.sheet, mark.row, mark.col), mark]));
+    this.latest =
+      marks.find(
+        ({ sheet, row, col, words }) =>
+          entered?.sheet === sheet &&
+          entered.row === row &&
+          before.get(keyOf(sheet, row, col))?.words !== words,
+      ) ?? null;
+    this.tell("cells");
+  }
+
+  /** What the check found at a cell of the sheet in view. */
+  markAt(row: number, col: number): PageMark | null {
+    return this.marks.get(keyOf(this.sheet.name, row, col)) ?? null;
   }
 
   /** Begins to edit the active cell, with its own content or with `text` in its place. */
@@ -158,6 +184,8 @@ export class Desk {
 
   /** Enters a text, and with the first of a new row the formulas of the row above. */
   private enter({ sheet, row, col, text }: Pick<Edit, "sheet" | "row" | "col" | "text">): void {
+    this.entered = { sheet, row };
+    this.latest = null;
     const further = text === "" ? [] : formulasFor(this, row).filter((cell) => cell.col !== col);
     try {
       this.book.enter(sheet, [{ row, col, text }, ...further]);
@@ -312,6 +340,9 @@ export class Desk {
       this.clip = null;
       this.spots.clear();
       this.filter = null;
+      this.marks = new Map();
+      this.latest = null;
+      this.opened++;
     }
     this.readSheet();
     this.tell(change.kind === "layout" ? "sheet" : "book");
@@ -351,6 +382,10 @@ function activeSheet(book: Book): SheetFacts {
   const active = sheets.find((sheet) => sheet.name === book.selection.sheet) ?? sheets[0];
   if (!active) throw new RangeError("The workbook has no sheet to show.");
   return active;
+}
+
+function keyOf(sheet: string, row: number, col: number): string {
+  return `${row} ${col} ${sheet.toLowerCase()}`;
 }
 
 /** What to tell of an error; a RangeError is the model's or the workbook's refusal. */

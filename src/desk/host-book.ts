@@ -136,7 +136,7 @@ export class HostBook implements Book {
 
 const none: ReadonlySet<number> = new Set();
 
-function lookOf({ bold, italic, fill, color, align, wrap }: StyleSpec): CellLook {
+function lookOf({ bold, italic, fill, color, align, wrap, numberFormat }: StyleSpec): CellLook {
   return {
     bold: bold ?? plainLook.bold,
     italic: italic ?? plainLook.italic,
@@ -144,6 +144,7 @@ function lookOf({ bold, italic, fill, color, align, wrap }: StyleSpec): CellLook
     color: colour(color),
     align: align ?? plainLook.align,
     wrap: wrap ?? plainLook.wrap,
+    isGeneral: (numberFormat ?? "General") === "General",
   };
 }
 

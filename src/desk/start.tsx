@@ -23,5 +23,5 @@ export async function startDesk(element: HTMLElement, base: string): Promise<voi
   connect((globalThis as unknown as { OfficeExtension: ClientLibrary }).OfficeExtension, host);
   const desk = new Desk(new HostBook(host));
   if (first.problem !== null) desk.messages.add("error", first.problem);
-  createRoot(element).render(<App desk={desk} files={new Files(host, desk, base)} />);
+  createRoot(element).render(<App desk={desk} files={new Files(host, desk)} />);
 }

@@ -4,7 +4,7 @@
  * message is a sentence for the user. Needs ExcelApi 1.13.
  */
 export { HostError } from "./host-error";
-export { clearMarks, hasMarks, markFindings } from "./marks";
+export { clearMarks, hasMarks, markFindings, markLooks } from "./marks";
 export { applyMend, undoMend } from "./mends";
 export { readWorkbook } from "./reading";
 export { describeCell, insertFormula, selectCell, selection } from "./selection";
@@ -12,6 +12,7 @@ export type { Answer, Result } from "./self-test";
 export {
   acceptFinding,
   addJobSheets,
+  isEmptyWorkbook,
   saveFit,
   withdrawAcceptance,
   writeFindingsSheet,

@@ -208,6 +208,7 @@ export const findingKinds = {
   "number-unseen": { title: "number in the colour of its ground", severity: "doubtful" },
   "sheet-hidden": { title: "hidden sheet with readings", severity: "doubtful" },
   "setting-wrong": { title: "setting unusable", severity: "wrong" },
+  "setting-blank": { title: "setting to be filled in", severity: "missing" },
   "sheet-missing": { title: "sheet or column not found", severity: "missing" },
 } as const satisfies Record<string, KindEntry>;
 

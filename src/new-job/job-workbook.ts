@@ -9,11 +9,14 @@ import {
   jobPlan,
   jobSettings,
   jobTitle,
+  namingColumns,
   numberFormatOf,
+  pageOf,
   type RowFormulas,
   type SheetLayout,
   settingChoices,
   settingRow,
+  widthOf,
 } from "../job";
 import { inStoredForm, SheetModel } from "../sheet";
 import { type CellSpec, Workbook } from "../workbook";
@@ -74,6 +77,7 @@ function addSettings(
     rows: [heading, ...lines],
     columnWidths: [32, 32, 110],
     frozenRows: 1,
+    page: { landscape: true, pagesWide: 1, titleRows: [0, 0] },
     validations: Object.entries(settingChoices).map(([key, list]) => ({
       ref: `B${settingRow(key) + 1}`,
       list,
@@ -100,13 +104,19 @@ function addTable(
     return fields.map((field) => toCell(field, row[field.key], formulas[field.key], styles));
   });
   const last = firstRow + rows.length - 1;
+  const naming = namingColumns(layout);
   workbook.addSheet(layout.title, {
     rows: [heading, ...body],
     columnWidths: fields.map(widthOf),
     frozenRows: 1,
-    frozenCols: 2,
+    frozenCols: naming,
     autoFilter: `A1:${cellName(last, fields.length - 1)}`,
-    printLandscape: true,
+    page: {
+      ...pageOf(layout),
+      titleRows: [0, 0],
+      titleCols: [0, naming - 1],
+      footer: { left: "&A", right: "&P/&N" },
+    },
     validations: fields.flatMap((field, col) => {
       const list = field.choices;
       return list ? [{ ref: `${cellName(firstRow, col)}:${cellName(last, col)}`, list }] : [];
@@ -126,22 +136,6 @@ function toCell(
     return { value: typed, style };
   if (text === undefined) return { style };
   return { formula: inStoredForm(text, worksheetFunctions), style };
-}
-
-function widthOf(field: Field): number {
-  const wide: Record<string, number> = {
-    note: 32,
-    how: 24,
-    next: 26,
-    room: 16,
-    roomKind: 15,
-    duty: 13,
-    status: 12,
-    verdict: 14,
-    date: 12,
-    checked: 12,
-  };
-  return wide[field.key] ?? Math.max(9, Math.min(14, field.title.length + 2));
 }
 
 /** Evaluates every formula once and stores what it gives, as a spreadsheet does on saving. */

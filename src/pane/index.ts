@@ -3,5 +3,5 @@
  * rates, and starts a new job. Pure view models stand in `model`, what goes on with the workbook
  * in `session`, the screens in `screens`.
  */
-
 export { mountPane } from "./mount";
+export type { PageMark } from "./session/page-marks";

@@ -5,11 +5,16 @@ import { Pane } from "./pane";
 import { SessionProvider } from "./parts/session-context";
 import { followCommands } from "./session/commands";
 import { excelHost } from "./session/excel-host";
+import { type PageMark, pageMarks } from "./session/page-marks";
 import { Session } from "./session/session";
 
 interface PaneOptions {
   /** Left out, the theme follows the host and the browser. */
   readonly theme?: PaneTheme;
+  /** Shows the marks on the page; left out, they become formats of the workbook when asked for. */
+  readonly showMarks?: (marks: readonly PageMark[]) => void;
+  /** Reads and checks the workbook at once. */
+  readonly checksAtOnce?: boolean;
 }
 
 /**
@@ -17,7 +22,10 @@ interface PaneOptions {
  * pane away again.
  */
 export function mountPane(element: HTMLElement, options: PaneOptions = {}): () => void {
-  const session = new Session(excelHost);
+  const { showMarks, checksAtOnce = false } = options;
+  const session = new Session(
+    showMarks ? { ...excelHost, ...pageMarks(excelHost, showMarks) } : excelHost,
+  );
   const root = createRoot(element);
   root.render(
     <StrictMode>
@@ -26,7 +34,7 @@ export function mountPane(element: HTMLElement, options: PaneOptions = {}): () =
       </SessionProvider>
     </StrictMode>,
   );
-  void session.open();
+  void session.open(checksAtOnce);
   // At once and not in an effect: a command may be what has opened the pane.
   const unfollow = followCommands(window, session);
   return () => {

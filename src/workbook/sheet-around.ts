@@ -1,4 +1,11 @@
-import { absoluteText, parseRectangle, quotedSheet, rectangleText, splitAddress } from "../cells";
+import {
+  absoluteText,
+  columnLetters,
+  parseRectangle,
+  quotedSheet,
+  rectangleText,
+  splitAddress,
+} from "../cells";
 import { arrangeSheet, type SheetRules } from "./arrange/arrange";
 import { SheetFrame } from "./arrange/frame";
 import { readConditionalFormats } from "./arrange/rules";
@@ -46,12 +53,13 @@ export class SheetAround {
     if (arranged.rules !== undefined) this.#rules = arranged.rules;
     if (changes.conditionalFormats !== undefined) this.#byPriority = changes.conditionalFormats;
     if (this.sheet.known !== undefined) takeUp(this.sheet.known, changes);
-    const { titleRows, area } = changes.page ?? {};
+    const { titleRows, titleCols, area } = changes.page ?? {};
     const on = quotedSheet(this.sheet.name);
-    if (titleRows !== undefined) {
-      const [first, last] = titleRows;
-      this.owner.setOwnName("_xlnm.Print_Titles", `${on}!$${first + 1}:$${last + 1}`);
-    }
+    const titles = [
+      ...(titleCols ? [`${on}!$${titleCols.map(columnLetters).join(":$")}`] : []),
+      ...(titleRows ? [`${on}!$${titleRows.map((row) => row + 1).join(":$")}`] : []),
+    ];
+    if (titles.length > 0) this.owner.setOwnName("_xlnm.Print_Titles", titles.join());
     if (area !== undefined) {
       this.owner.setOwnName(
         "_xlnm.Print_Area",

@@ -100,7 +100,6 @@ export function sheetXml({ name, spec, dialect, selected, mark }: NewSheet): str
     validations.length === 0
       ? ""
       : `<dataValidations count="${validations.length}">${validations.join("")}</dataValidations>`,
-    spec.printLandscape ? '<pageSetup orientation="landscape"/>' : "",
     "</worksheet>",
   ].join("");
 }

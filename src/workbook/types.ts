@@ -159,7 +159,6 @@ export interface SheetSpec {
   /** The range that carries filter buttons, "A1:F20". */
   readonly autoFilter?: string | undefined;
   readonly validations?: readonly ValidationSpec[] | undefined;
-  readonly printLandscape?: boolean | undefined;
   /** In points, by row from the top; null leaves the default. */
   readonly rowHeights?: readonly (number | null)[] | undefined;
   /** Merged ranges, "A1:D1". */

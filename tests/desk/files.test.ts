@@ -57,10 +57,17 @@ describe("opening files at the desk", () => {
     await sheetTab(page, "Tests").waitFor();
   });
 
-  it("begins a blank job that calculates", async () => {
+  it("asks what a new job is to have, edition and all, and begins one that calculates", async () => {
     const page = await open();
     await tool(page, "New").click();
     await page.getByText("job.xlsx").first().waitFor();
+    const add = page.getByRole("button", { name: "Add the job sheets" });
+    await add.waitFor();
+    expect(await add.getAttribute("aria-disabled")).toBe("true");
+    await page.getByLabel("Edition that applies").selectOption("IRC-2021");
+    await add.click();
+    await sheetTab(page, "Fans").waitFor();
+    expect(await read(page, "Job!B3")).toBe("IRC-2021");
     await type(page, "Boxes!A2", "Box 1");
     await type(page, "Boxes!B2", "A");
     await type(page, "Boxes!C2", "round");

@@ -20,9 +20,8 @@ async function checked(name: string, theme = "Light"): Promise<Page> {
   await page.getByRole("menuitemradio", { name: theme }).click();
   const bytes = readFileSync(new URL(`../../workbooks/${name}`, import.meta.url));
   await openFiles(page, { name, bytes });
-  await page.getByRole("tablist", { name: "Sheets" }).getByRole("tab", { name: "Fans" }).waitFor();
+  await page.getByTitle(name, { exact: true }).waitFor();
   await page.getByRole("separator", { name: "Width of the pane" }).press("Home");
-  await pane(page).getByRole("button", { name: "Check the workbook" }).click();
   await pane(page).getByRole("button", { name: "Check again" }).waitFor({ timeout: 30_000 });
   return page;
 }
@@ -63,7 +62,7 @@ describe("the sections on a selected fan, dwelling or box", () => {
 
   it.each(["Light", "Dark"])("draw the proof of a box in the theme %s", async (theme) => {
     const page = await checked(proofName, theme);
-    await show(page, "Boxes");
+    await show(page, "Openings");
     const box = section(page, "Box 5");
     await box.getByRole("heading", { name: "Proof: proved" }).waitFor();
     await box.getByRole("button", { name: "Numbers" }).last().click();
@@ -112,7 +111,7 @@ describe("the sections on a selected fan, dwelling or box", () => {
 
   it("keep a caution away once it was put away, whichever screen shows it next", async () => {
     const page = await checked(existingName);
-    await show(page, "Boxes");
+    await show(page, "Openings");
     await pane(page).getByText("Taped boxes.").waitFor();
     const away = pane(page).getByRole("button", { name: "Put the caution away" });
     // The bar on taped boxes, then that of the planner: neither forgets the other.
@@ -121,7 +120,7 @@ describe("the sections on a selected fan, dwelling or box", () => {
     await show(page, "Readings");
     await pane(page).getByText("Flow against required").waitFor();
     expect(await pane(page).getByText("Ladders.").count()).toBe(0);
-    await show(page, "Boxes");
+    await show(page, "Openings");
     await pane(page).getByText("Plan a box").waitFor();
     expect(await pane(page).getByText("Taped boxes.").count()).toBe(0);
   });

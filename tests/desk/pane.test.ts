@@ -8,7 +8,6 @@ const open = deskBrowser();
 const paneOf = (page: Page) => page.getByRole("complementary", { name: "Task pane" });
 
 async function check(page: Page): Promise<void> {
-  await paneOf(page).getByRole("button", { name: "Check the workbook" }).click();
   await paneOf(page).getByRole("button", { name: "Check again" }).waitFor({ timeout: 30_000 });
 }
 
@@ -22,16 +21,18 @@ describe("the task pane beside the grid", () => {
     expect(await (await cell(page, "K3")).getAttribute("aria-selected")).toBe("true");
   });
 
-  it("marks cells in the grid with a sign besides the colour, and takes the marks off again", async () => {
+  it("marks cells from the start with a sign besides the colour and the words at the foot, and takes the marks off again", async () => {
     const page = await open();
     await check(page);
     await goTo(page, "Fans!K2");
-    const marked = (await cell(page, "K3")).getByRole("img", { name: "marked" });
-    const marks = paneOf(page).getByRole("switch", { name: "Mark the cells" });
-    await marks.click();
+    const marked = (await cell(page, "K3")).getByRole("img", { name: /^marked: 16.2 Pa is above/ });
     await marked.waitFor();
     expect(await (await cell(page, "K2")).getByRole("img").count()).toBe(0);
-    await marks.click();
+    await goTo(page, "Fans!K3");
+    await page.getByText(/^K3 16.2 Pa is above the 8 Pa window/).waitFor();
+    // Marks of the page are no part of the workbook.
+    expect(await tool(page, "Undo").isDisabled()).toBe(true);
+    await paneOf(page).getByRole("switch", { name: "Mark the cells" }).click();
     await marked.waitFor({ state: "detached" });
   });
 
@@ -42,14 +43,20 @@ describe("the task pane beside the grid", () => {
     await place.first().waitFor();
     for (const column of ["K", "L", "M"]) await type(page, `Fans!${column}3`, "4.5");
     await expect.poll(() => place.count(), { timeout: 20_000 }).toBe(0);
+    // What is new is told at its cell while the next one is being typed.
+    await type(page, "Fans!K3", "4.5 Pa");
+    await page
+      .getByText(/^K3 Reading 1 \(Pa\) holds the text "4.5 Pa"/)
+      .waitFor({ timeout: 20_000 });
+    expect(await addressField(page).inputValue()).toBe("K4");
   });
 
   it("waits while a cell is being edited, and answers afterwards", async () => {
     const page = await open();
+    await check(page);
     await goTo(page, "Fans!W2");
     await contentField(page).fill("half a note");
-    await paneOf(page).getByRole("button", { name: "Check the workbook" }).click();
-    await paneOf(page).getByRole("button", { name: "Check again" }).waitFor({ timeout: 30_000 });
+    await paneOf(page).getByRole("button", { name: "Check again" }).click();
     expect(await (await cell(page, "W2")).textContent()).toBe("half a note");
   });
 

@@ -23,7 +23,6 @@ async function tracing(options?: Parameters<typeof open>[1], theme?: string): Pr
     await tool(page, "Theme").click();
     await page.getByRole("menuitemradio", { name: theme }).click();
   }
-  await pane(page).getByRole("button", { name: "Check the workbook" }).click();
   await pane(page).getByRole("button", { name: "Check again" }).waitFor({ timeout: 30_000 });
   await pane(page).getByRole("tab", { name: "Trace", exact: true }).click();
   await pane(page).getByRole("button", { name: "Hold this cell" }).waitFor({ timeout: 30_000 });

@@ -1,6 +1,8 @@
+import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import {
   addJobSheets,
+  isEmptyWorkbook,
   readWorkbook,
   saveFit,
   writeFindingsSheet,
@@ -227,7 +229,12 @@ describe("the fit kept in the workbook", () => {
 describe("the sheets of a new job", () => {
   it.each(["ip", "si"] as const)("are read as a job of system %s", async (system) => {
     const host = hostWith({ Data: [line("x")] });
-    expect(await addJobSheets(system)).toEqual(["Job", "Dwellings", "Boxes", "Fans"]);
+    expect(await addJobSheets({ system, edition: "62.2-2019", name: "A job" })).toEqual([
+      "Job",
+      "Dwellings",
+      "Boxes",
+      "Fans",
+    ]);
     expect(names(host)).toEqual(["Data", "Job", "Dwellings", "Boxes", "Fans"]);
     const { file } = await readWorkbook();
     const { fit, settings } = readJob(file);
@@ -236,11 +243,12 @@ describe("the sheets of a new job", () => {
       expect(fit.sheets[layout.kind]?.[0]?.columns.size).toBe(layout.fields.length);
     expect([settings.system, settings.problems]).toEqual([system, []]);
     expect(settings.constant).toBe(usualConstant[system]);
+    expect([settings.edition?.id, settings.name]).toEqual(["62.2-2019", "A job"]);
   });
 
   it("work out what is typed in", async () => {
     const host = hostWith({ Data: [line("x")] });
-    await addJobSheets("ip");
+    await addJobSheets({ system: "ip" });
     host.userEntersBlock("Boxes", 1, 0, [["Box 1", "A", "round", "4", "", "1"]]);
     host.userEntersBlock("Fans", 1, 0, [["Lot 1", "B1", "Bath", "bathroom", "on demand"]]);
     host.userEntersBlock("Fans", 1, 7, [["Box 1", "A"]]);
@@ -256,9 +264,57 @@ describe("the sheets of a new job", () => {
     expect(readJob(file).fans?.length).toBe(1);
   });
 
+  it("have as many rows as are asked for, and lookups that reach rows added below", async () => {
+    const host = hostWith({ Data: [line("x")] });
+    await addJobSheets({ system: "ip", dwellings: 3, fans: 7 });
+    expect(typedAt(host, "Fans", "P8")).toContain("FANROW.FLOW(");
+    expect(typedAt(host, "Fans", "P9")).toBe("");
+    expect(typedAt(host, "Dwellings", "E4")).not.toBe("");
+    expect(typedAt(host, "Dwellings", "E5")).toBe("");
+    host.userEntersBlock("Boxes", 40, 0, [["Box 1", "A", "round", "4", "", "1"]]);
+    host.userEntersBlock("Boxes", 40, 6, [["12.5"]]);
+    host.userEntersBlock("Fans", 1, 7, [["Box 1", "A"]]);
+    expect(host.value("Fans", 1, 9)).toBe(12.5);
+  });
+
+  it("take the place of the blank sheets of an empty workbook, and begin at the first dwelling", async () => {
+    const host = hostWith({ Sheet1: [], Sheet2: [] });
+    expect(await isEmptyWorkbook()).toBe(true);
+    await addJobSheets({ system: "ip" });
+    expect(await isEmptyWorkbook()).toBe(false);
+    expect(names(host)).toEqual(["Job", "Dwellings", "Boxes", "Fans"]);
+    expect(host.selection).toMatchObject({ sheet: "Dwellings", top: 1, left: 0 });
+  });
+
+  it("leave nothing in error while openings have no tolerance of their own", async () => {
+    const host = hostWith({ Data: [line("x")] });
+    await addJobSheets({ system: "ip", edition: "IRC-2021", features: ["spread"] });
+    host.userEntersBlock("Boxes", 1, 0, [["Box 1", "A", "round", "6"]]);
+    host.userEntersBlock("Fans", 1, 0, [["Lot 1", "B1", "Bath", "bathroom", "on demand"]]);
+    host.userEntersBlock("Fans", 1, 7, [["Box 1", "A"]]);
+    host.userEntersBlock("Fans", 1, 11, [["4", "4.2", "4.4"]]);
+    const cells = cellsOf(host, "Fans", "A2:Z2")[0] ?? [];
+    expect(cells.filter((value) => typeof value === "object" && value !== null)).toEqual([]);
+    // Of a 6 in hole ± 1/32 in: π/4 · d² changes by π/2 · d · 1/32 (by definition).
+    expect(host.value("Fans", 1, 10)).toBeCloseTo(((Math.PI / 2) * 6) / 32, 2);
+  });
+
+  it("are laid out to be printed on few pages, with headings and names on each", async () => {
+    const host = hostWith({ Data: [line("x")] });
+    await addJobSheets({ system: "ip" });
+    const saved = Workbook.open(host.bytes());
+    const xml = strFromU8(unzipSync(host.bytes())["xl/worksheets/sheet5.xml"] as Uint8Array);
+    const setup = /<pageSetup[^>]*>/.exec(xml)?.[0];
+    expect(setup).toContain('orientation="landscape"');
+    expect(setup).toContain('fitToWidth="2"');
+    expect([saved.sheet("Fans")?.frozenRows, saved.sheet("Fans")?.frozenCols]).toEqual([1, 2]);
+    const book = strFromU8(unzipSync(host.bytes())["xl/workbook.xml"] as Uint8Array);
+    expect(book).toContain("Fans!$A:$B,Fans!$1:$1");
+  });
+
   it("offer lists of entries", async () => {
     const host = hostWith({ Data: [line("x")] });
-    await addJobSheets("ip");
+    await addJobSheets({ system: "ip" });
     expect(host.validationAt("Fans", 5, 4)?.list.source).toBe("on demand,continuous");
     expect(host.validationAt("Boxes", 1, 2)?.list.source).toBe("round,rectangular");
     expect(host.validationAt("Fans", 5, 0)).toBeNull();
@@ -266,7 +322,7 @@ describe("the sheets of a new job", () => {
 
   it("leave a sheet that is there as it is, and look into none that is laid out otherwise", async () => {
     const host = hostWith({ boxes: [line("Crates"), line(12)] });
-    expect(await addJobSheets("ip")).toEqual(["Job", "Dwellings", "Fans"]);
+    expect(await addJobSheets({ system: "ip" })).toEqual(["Job", "Dwellings", "Fans"]);
     expect(names(host)).toEqual(["boxes", "Job", "Dwellings", "Fans"]);
     expect(cellsOf(host, "boxes", "A1:B2")).toEqual([
       ["Crates", null],
@@ -278,24 +334,24 @@ describe("the sheets of a new job", () => {
 
   it("look into those of ours that are there", async () => {
     const host = hostWith({ Data: [line("x")] });
-    await addJobSheets("ip");
+    await addJobSheets({ system: "ip" });
     await Excel.run(async (context) => {
       context.workbook.worksheets.getItem("Dwellings").delete();
       await context.sync();
     });
-    expect(await addJobSheets("ip")).toEqual(["Dwellings"]);
+    expect(await addJobSheets({ system: "ip" })).toEqual(["Dwellings"]);
     expect(typedAt(host, "Dwellings", "F2")).toContain("SUMIFS(Fans!");
   });
 
   it("are refused where every name is taken, or the workbook takes no new sheet", async () => {
     demoHost();
-    const { message } = await hostError(() => addJobSheets("ip"));
+    const { message } = await hostError(() => addJobSheets({ system: "ip" }));
     expect(message).toBe(
       "The workbook has sheets named Job, Dwellings, Boxes, Fans already: nothing was added.",
     );
     const host = hostWith({ Data: [line("x")] });
     await protectStructure();
-    expect((await hostError(() => addJobSheets("ip"))).code).toBe("WorkbookProtected");
+    expect((await hostError(() => addJobSheets({ system: "ip" }))).code).toBe("WorkbookProtected");
     expect(names(host)).toEqual(["Data"]);
   });
 });
@@ -326,7 +382,7 @@ describe("planned openings", () => {
 
   it("fill the rows that a new job has ready", async () => {
     const host = hostWith({ Data: [line("x")] });
-    await addJobSheets("ip");
+    await addJobSheets({ system: "ip" });
     await writeOpenings("Box 1", plan);
     expect(cellsOf(host, "Boxes", "A2:C2")).toEqual([["Box 1", "A", "round"]]);
     expect(typedAt(host, "Boxes", "G2")).toContain("FANROW.ROUND_AREA");
@@ -335,7 +391,7 @@ describe("planned openings", () => {
 
   it("carry formulas on where more rows are needed than are ready", async () => {
     const host = hostWith({ Data: [line("x")] });
-    await addJobSheets("ip");
+    await addJobSheets({ system: "ip" });
     const [first] = plan;
     const many = Array.from({ length: 14 }, (_, i) => ({
       ...(first as OpeningPlan),

@@ -84,7 +84,7 @@ const works: readonly [
   ["a record with a chart renewed", () => writePlan(proof), () => writePlan(laterProof)],
   ["a mend", async () => {}, () => applyMend("Fans", mend)],
   ["openings planned", async () => {}, () => writeOpenings("Box 9", openings)],
-  ["the sheets of a job", async () => {}, () => addJobSheets("ip", ["estimate"])],
+  ["the sheets of a job", async () => {}, () => addJobSheets({ system: "ip", features: [] })],
 ];
 
 /** The calls that are refused, one at a time: all of them by `npm run fuzz`, else some twelve. */

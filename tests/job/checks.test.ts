@@ -178,7 +178,8 @@ describe("the Job sheet", () => {
     ["Lowest pressure (Pa)", "one", /"one" is not a number above 0/],
     ["Highest pressure (Pa)", 0.5, /0.5 Pa is not above 1 Pa/],
   ])("%s %s is a finding at its cell", (label, value, what) => {
-    const finding = job([label, value]).findings.find(({ kind }) => kind === "setting-wrong");
+    const asked = value === null ? "setting-blank" : "setting-wrong";
+    const finding = job([label, value]).findings.find(({ kind }) => kind === asked);
     expect(finding).toMatchObject({ sheet: "Job", cell: "B2" });
     expect(finding?.what).toMatch(what);
   });

@@ -1,5 +1,5 @@
 import { InputError, type Spot } from "../../src/cells";
-import type { Finding, FitChoice, JobFile, Mend } from "../../src/job";
+import type { Finding, FitChoice, JobFile, JobStart, Mend } from "../../src/job";
 import type { CellNow } from "../../src/pane/model/trace-now";
 import type { Clock } from "../../src/pane/session/debounce";
 import type {
@@ -159,9 +159,13 @@ export class FakeHost implements PaneHost {
     this.choices = choices;
   }
 
-  async addJobSheets(system: string, features: readonly string[]): Promise<readonly string[]> {
+  async addJobSheets({ system, features = [] }: JobStart): Promise<readonly string[]> {
     this.ask(`add sheets ${[system, ...features].join(" ")}`);
     return ["Job", "Fans"];
+  }
+
+  async isEmpty(): Promise<boolean> {
+    return this.file.sheets.length === 0;
   }
 
   async writeOpenings(plan: BoxPlan): Promise<void> {

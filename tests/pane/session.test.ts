@@ -160,10 +160,12 @@ describe("a session", () => {
   });
 
   it("adds the sheets of a job with the features that were chosen", async () => {
-    await session.addJobSheets("si", ["spread", "existing"]);
-    await session.addJobSheets("ip");
-    expect(host.asked).toEqual(["add sheets si spread existing", "add sheets ip"]);
-    expect(session.state.message).toBe("Added Job, Fans.");
+    await session.addJobSheets({ system: "si", features: ["spread", "existing"] });
+    expect(host.asked).toEqual(["add sheets si spread existing", "read"]);
+    expect(session.state.check).toBeDefined();
+    await session.addJobSheets({ system: "ip" });
+    expect(host.asked.at(-1)).toBe("add sheets ip");
+    expect(session.state.message).toMatch(/^Added Job, Fans\./);
   });
 
   it("does not take its own Findings sheet for an edit, whatever its name", async () => {

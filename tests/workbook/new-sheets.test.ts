@@ -31,7 +31,7 @@ const spec: SheetSpec = {
     { ref: "B2:B9", list: ["on demand", 'say "so"'] },
     { ref: "C2:C9", formula: "Other!$A$1:$A$3" },
   ],
-  printLandscape: true,
+  page: { landscape: true },
   tabColor: "ffcc00",
 };
 

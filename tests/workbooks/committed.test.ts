@@ -145,8 +145,11 @@ describe("the other jobs", () => {
 });
 
 describe("the blank job", () => {
-  it("has nothing to find", () => {
-    expect(checkJob(toJobFile(Workbook.open(read(blankName))), today).findings).toEqual([]);
+  it("asks for the edition and finds nothing else", () => {
+    const { findings } = checkJob(toJobFile(Workbook.open(read(blankName))), today);
+    expect(findings.map(({ kind, severity, cell }) => [kind, severity, cell])).toEqual([
+      ["setting-blank", "missing", "B3"],
+    ]);
   });
 
   it("computes a reading that is typed into it", () => {
@@ -158,6 +161,7 @@ describe("the blank job", () => {
     const { fans } = jobPlan(usualFeatures);
     const at = (key: string) => columnIndex(fans as SheetLayout, key);
     const value = (key: string) => model.value("Fans", 1, at(key));
+    enter("Job", 2, { 1: "62.2-2016" });
     enter("Boxes", 1, { 0: "One", 1: "A", 2: "round", 3: "4.25", 5: "1", 9: "1.07" });
     enter("Fans", 1, {
       [at("dwelling")]: "Lot 1",

@@ -4,7 +4,7 @@ import { Workbook } from "../../workbook";
 import { type Desk, messageOf } from "../desk";
 import type { WorkbookHost } from "../host";
 import { type CopyKind, copyName, download, kindName } from "./download";
-import { blankFile, demoFile, fetchFile, type GivenFile, givenPath } from "./given";
+import { demoFile, fetchFile, type GivenFile, givenPath } from "./given";
 
 /** Reasons told of one copy; the rest are counted. */
 const mostReasons = 3;
@@ -19,8 +19,6 @@ export class Files {
   constructor(
     private readonly host: WorkbookHost,
     private readonly desk: Desk,
-    /** The address of the site's folder. */
-    private readonly base: string,
   ) {}
 
   /** Reads files that were picked or dropped; says of each that cannot be read why. */
@@ -37,12 +35,12 @@ export class Files {
     return ready;
   }
 
-  async openBlank(): Promise<void> {
-    const ready = await this.attempt("The blank job", async () => {
-      const { bytes } = await fetchFile(blankFile, this.base);
-      return this.prepare({ name: "job.xlsx", bytes });
-    });
-    ready?.open();
+  /** An empty workbook, for which the pane asks what the job is to have. */
+  openBlank(): void {
+    const workbook = Workbook.create();
+    workbook.addSheet("Sheet1", { rows: [] });
+    this.desk.messages.clear();
+    this.host.open(workbook, "job.xlsx");
   }
 
   /** Gives the file with all edits as a download; false where that is not possible. */

@@ -6,7 +6,6 @@ export interface GivenFile {
 }
 
 export const demoFile = "workbooks/alder-terrace.xlsx";
-export const blankFile = "workbooks/blank-job.xlsx";
 
 /** A file of the site, or one that the server was started with. */
 export async function fetchFile(path: string, base: string): Promise<GivenFile> {

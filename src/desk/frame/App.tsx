@@ -52,7 +52,7 @@ export function App({ desk, files }: AppProps) {
       <Tools
         desk={desk}
         onOpen={() => picker.current?.click()}
-        onNew={() => leaveFor(() => void files.openBlank())}
+        onNew={() => leaveFor(() => files.openBlank())}
         onSave={() => files.save()}
         onCopy={(kind) => void files.saveWithoutAddIn(kind)}
         onFind={() => setFinding(true)}
@@ -74,7 +74,7 @@ export function App({ desk, files }: AppProps) {
           <Notices desk={desk} />
         </div>
         {isPaneShown && <Divider width={paneWidth} onWidth={setPaneWidth} />}
-        <PaneFrame isShown={isPaneShown} theme={theme} />
+        <PaneFrame desk={desk} isShown={isPaneShown} theme={theme} />
       </main>
       <input
         ref={picker}

@@ -1,15 +1,29 @@
 import { useEffect, useRef } from "react";
+import type { Desk } from "../desk";
 import { tellPane } from "./pane-theme";
 import type { ThemeName } from "./theme";
+import { useDesk } from "./use-desk";
 
 /** The place of the task pane. It stays mounted while it is out of view, so that it keeps its state. */
-export function PaneFrame({ isShown, theme }: { isShown: boolean; theme: ThemeName }) {
+export function PaneFrame({
+  desk,
+  isShown,
+  theme,
+}: {
+  desk: Desk;
+  isShown: boolean;
+  theme: ThemeName;
+}) {
+  useDesk(desk);
+  const { opened } = desk;
   const place = useRef<HTMLElement>(null);
   const isContrast = theme === "contrast";
 
   useEffect(() => tellPane(theme), [theme]);
 
   // Excel has no word for a theme of strong contrast, so that one is given as the pane is mounted.
+  // Another workbook has a pane of its own, as in Excel.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: mounted anew for each workbook
   useEffect(() => {
     const home = document.createElement("div");
     home.className = "desk-pane-inside";
@@ -17,7 +31,12 @@ export function PaneFrame({ isShown, theme }: { isShown: boolean; theme: ThemeNa
     let isWanted = true;
     let remove = () => {};
     void import("../../pane").then(({ mountPane }) => {
-      if (isWanted) remove = mountPane(home, isContrast ? { theme: "contrast" } : {});
+      if (!isWanted) return;
+      remove = mountPane(home, {
+        ...(isContrast ? { theme: "contrast" } : {}),
+        showMarks: (marks) => isWanted && desk.setMarks(marks),
+        checksAtOnce: true,
+      });
     });
     return () => {
       isWanted = false;
@@ -25,7 +44,7 @@ export function PaneFrame({ isShown, theme }: { isShown: boolean; theme: ThemeNa
       // The pane is a root of its own, which cannot go while this one is being drawn.
       queueMicrotask(() => remove());
     };
-  }, [isContrast]);
+  }, [isContrast, opened, desk]);
 
   return (
     <aside

@@ -12,6 +12,7 @@ import type { CellText } from "../book";
 import type { Desk } from "../desk";
 import { closedAt, openedAt, sortedBy } from "../rows/arrange";
 import { formulasFor } from "../rows/grow";
+import { Word } from "./Word";
 
 /** What can be done with the rows of the list at the active cell. Formulas stay where they are. */
 export function RowsMenu({ desk, onFind }: { desk: Desk; onFind: () => void }) {
@@ -30,7 +31,9 @@ export function RowsMenu({ desk, onFind }: { desk: Desk; onFind: () => void }) {
   return (
     <Menu>
       <MenuTrigger disableButtonEnhancement>
-        <ToolbarButton icon={<TableRegular />}>Rows</ToolbarButton>
+        <ToolbarButton icon={<TableRegular />}>
+          <Word>Rows</Word>
+        </ToolbarButton>
       </MenuTrigger>
       <MenuPopover>
         <MenuList>

@@ -26,6 +26,7 @@ import type { CopyKind } from "../files/download";
 import { RowsMenu } from "./RowsMenu";
 import { type ThemeChoice, themeChoices } from "./theme";
 import { useDesk } from "./use-desk";
+import { Word } from "./Word";
 
 const themeWords: Readonly<Record<ThemeChoice, string>> = {
   auto: "As the browser",
@@ -58,15 +59,15 @@ export function Tools(props: ToolsProps) {
       <h1 className="desk-title">Fanrow</h1>
       <Toolbar aria-label="Workbook" size="small" className="desk-toolbar">
         <ToolbarButton icon={<FolderOpenRegular />} onClick={props.onOpen}>
-          Open
+          <Word>Open</Word>
         </ToolbarButton>
         <ToolbarButton icon={<ArrowDownloadRegular />} onClick={props.onSave}>
-          Save a copy
+          <Word>Save a copy</Word>
         </ToolbarButton>
         <CopyMenu onCopy={props.onCopy} />
         <RowsMenu desk={desk} onFind={props.onFind} />
         <ToolbarButton icon={<DocumentAddRegular />} onClick={props.onNew}>
-          New
+          <Word>New</Word>
         </ToolbarButton>
         <ToolbarDivider />
         <ToolbarButton
@@ -96,7 +97,7 @@ export function Tools(props: ToolsProps) {
         checked={props.isPaneShown}
         onClick={() => props.onPane(!props.isPaneShown)}
       >
-        Pane
+        <Word>Pane</Word>
       </ToggleButton>
     </header>
   );
@@ -107,7 +108,9 @@ function CopyMenu({ onCopy }: Pick<ToolsProps, "onCopy">) {
   return (
     <Menu>
       <MenuTrigger disableButtonEnhancement>
-        <ToolbarButton icon={<DocumentArrowDownRegular />}>Other copies</ToolbarButton>
+        <ToolbarButton icon={<DocumentArrowDownRegular />}>
+          <Word>Other copies</Word>
+        </ToolbarButton>
       </MenuTrigger>
       <MenuPopover>
         <MenuList>
@@ -143,7 +146,7 @@ function ThemeMenu({ choice, onTheme }: { choice: ThemeChoice; onTheme: ToolsPro
     >
       <MenuTrigger disableButtonEnhancement>
         <Button appearance="subtle" size="small" icon={<DarkThemeRegular />}>
-          Theme
+          <Word>Theme</Word>
         </Button>
       </MenuTrigger>
       <MenuPopover>

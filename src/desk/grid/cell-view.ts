@@ -5,6 +5,7 @@ import type { Desk } from "../desk";
 import type { CellLook } from "../look/cell-look";
 import { readable } from "../look/contrast";
 import { fillIn, markIn } from "../look/fill";
+import { fitNumber } from "../look/fit-number";
 import type { ThemeName } from "../look/theme-name";
 import { meaningOf } from "../text/errors";
 import type { Line } from "./line";
@@ -45,17 +46,28 @@ export class CellView implements ICellRendererComp<Line> {
     const col = Number(params.column?.getColId());
     const sheet = desk.sheet.name;
     const value = desk.book.value(sheet, row, col);
-    const mark = desk.book.mark(sheet, row, col);
+    const found = desk.markAt(row, col);
+    const mark = found ?? desk.book.mark(sheet, row, col);
     const { element } = this;
-    element.textContent = value === null ? "" : visible(desk.book.shown(sheet, row, col));
-    if (mark) element.prepend(signOf());
+    const text = value === null ? "" : visible(desk.book.shown(sheet, row, col));
+    const look = desk.book.look(sheet, row, col);
+    const room = charactersIn(params.column?.getActualWidth() ?? 0, mark !== null);
+    const fitted = typeof value === "number" ? fitNumber(text, value, room, look.isGeneral) : text;
+    element.textContent = fitted;
+    if (mark) element.prepend(signOf(found?.words ?? ""));
     const error = typeof value === "object" && value !== null ? value : null;
     // The grid keeps the titles of its cells to itself, so the text inside carries it.
-    if (error) element.title = `${error.error} ${meaningOf(error)}`;
+    const said = [
+      fitted === text ? "" : text,
+      error ? `${error.error} ${meaningOf(error)}` : "",
+      found?.words ?? "",
+    ];
+    const title = said.filter((text) => text !== "").join(" ");
+    if (title !== "") element.title = title;
     else if (element.title !== "") element.removeAttribute("title");
     if (cell.dataset.row !== String(row)) cell.dataset.row = String(row);
     if (cell.dataset.col !== String(col)) cell.dataset.col = String(col);
-    this.dress(cell, desk.book.look(sheet, row, col), mark, value, theme());
+    this.dress(cell, look, mark, value, theme());
     showSelection(cell, desk, row, col);
   }
 
@@ -86,6 +98,11 @@ export class CellView implements ICellRendererComp<Line> {
   }
 }
 
+/** How many characters of a number stand in a cell, beside the sign of a mark. */
+function charactersIn(pixels: number, isMarked: boolean): number {
+  return Math.floor((pixels - 13 - (isMarked ? 14 : 0)) / 7.6);
+}
+
 const dressNames = ["background", "color", "fontWeight", "fontStyle", "textAlign"] as const;
 type Dress = Readonly<Record<(typeof dressNames)[number], string>>;
 const plainDress: Dress = {
@@ -111,11 +128,11 @@ export function showSelection(cell: HTMLElement, desk: Desk, row: number, col: n
   else if (cell.hasAttribute("aria-selected")) cell.removeAttribute("aria-selected");
 }
 
-function signOf(): HTMLElement {
+function signOf(words: string): HTMLElement {
   const sign = document.createElement("span");
   sign.className = "desk-mark-sign";
   sign.setAttribute("role", "img");
-  sign.setAttribute("aria-label", "marked");
+  sign.setAttribute("aria-label", words === "" ? "marked" : `marked: ${words}`);
   sign.textContent = markSign;
   return sign;
 }

@@ -15,16 +15,22 @@ const padding = 7;
 const narrowest = 24;
 const widest = 480;
 
-/** The columns of a sheet by their letters, after the row numbers; frozen ones stay in view. */
-export function columnsOf({ sheet: facts, extent }: Desk): ColDef<Line>[] {
+/**
+ * The columns of a sheet by their letters, after the row numbers; frozen ones stay in view as far
+ * as they leave half of the grid's width, px, to the others.
+ */
+export function columnsOf({ sheet: facts, extent }: Desk, gridWidth: number): ColDef<Line>[] {
   const letters: ColDef<Line>[] = [];
+  let pinned = 0;
   for (let col = 0; col < extent.cols; col++) {
     if (facts.hiddenCols.has(col)) continue;
+    const width = columnWidth(facts, col);
+    if (col < facts.frozenCols) pinned += width;
     letters.push({
       colId: String(col),
       headerName: columnLetters(col),
-      width: columnWidth(facts, col),
-      pinned: col < facts.frozenCols ? "left" : null,
+      width,
+      pinned: col < facts.frozenCols && (col === 0 || pinned <= gridWidth / 2) ? "left" : null,
       // Cells draw themselves from the book; the grid need not know their values.
       valueGetter: () => "",
       cellRenderer: CellView,

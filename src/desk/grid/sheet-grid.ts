@@ -29,7 +29,7 @@ export class SheetGrid {
     this.api = createGrid<Line>(element, {
       context,
       theme: gridTheme,
-      columnDefs: columnsOf(desk),
+      columnDefs: columnsOf(desk, element.clientWidth),
       defaultColDef: { resizable: false, sortable: false, suppressMovable: true },
       rowData: [...this.lines.body],
       pinnedTopRowData: [...this.lines.frozen],
@@ -114,7 +114,7 @@ export class SheetGrid {
     const hadFocus = this.element.contains(document.activeElement);
     this.lines = new Lines(desk.sheet, desk.extent);
     api.updateGridOptions({
-      columnDefs: columnsOf(desk),
+      columnDefs: columnsOf(desk, this.element.clientWidth),
       rowData: [...this.lines.body],
       pinnedTopRowData: [...this.lines.frozen],
     });
@@ -136,8 +136,10 @@ export class SheetGrid {
   private reveal(): void {
     const { row, col } = this.desk.head;
     const place = this.lines.placeOf(row);
-    if (place && place.pinned === null) this.api.ensureIndexVisible(place.index);
-    // The next column first: the scroll bar hides the edge of the last one in view.
+    // The next row and column first: the scroll bars hide the edge of the last ones in view.
+    if (place && place.pinned === null)
+      for (const near of [place.index + 1, place.index])
+        if (this.api.getDisplayedRowAtIndex(near)) this.api.ensureIndexVisible(near);
     for (const near of [col + 1, col])
       if (this.api.getColumn(String(near))) this.api.ensureColumnVisible(String(near));
   }

@@ -6,6 +6,8 @@ export interface CellLook {
   readonly color: string | null;
   readonly align: "left" | "center" | "right" | null;
   readonly wrap: boolean;
+  /** A number is shown with the digits it has, and not by a format. */
+  readonly isGeneral: boolean;
 }
 
 export const plainLook: CellLook = {
@@ -15,4 +17,5 @@ export const plainLook: CellLook = {
   color: null,
   align: null,
   wrap: false,
+  isGeneral: true,
 };

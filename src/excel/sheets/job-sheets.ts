@@ -1,9 +1,11 @@
 import {
   type FeatureKey,
+  firstRow,
   formulasOf,
   headingOf,
   type JobPlan,
   type JobSize,
+  type JobStart,
   jobPlan,
   jobSettings,
   jobTitle,
@@ -26,8 +28,8 @@ function jobSheetNames(features: readonly FeatureKey[] = []): string[] {
   return [jobTitle, ...layoutsOf(jobPlan(features)).map(({ title }) => title)];
 }
 
-/** Rows that get formulas. */
-const size = {
+/** Rows that get formulas, where nothing else is asked for. */
+const usualRows = {
   dwellings: 20,
   boxes: 12,
   fans: 60,
@@ -39,19 +41,30 @@ const size = {
   totals: 12,
 } as const satisfies JobSize & Record<SheetKind, number>;
 
+/** Lookups cover so many rows more, so that rows added below are found. */
+const headroom = 100;
+
 const layoutsOf = (plan: JobPlan): SheetLayout[] => Object.values(plan);
 
 /**
  * Adds the sheets of a job: Job, Dwellings, Boxes and Fans, and those that the features want, with
- * headings, formulas for a few dozen rows and drop-down lists. Returns the names of those added. A
- * sheet that is there already is left as it is; where it is not laid out as ours would be, formulas
- * that would look into it are left out. Refuses where all names are taken.
+ * headings, formulas in as many rows as asked for and drop-down lists, and goes to the first
+ * dwelling. Returns the names of those added. A sheet that is there already is left as it is; where
+ * it is not laid out as ours would be, formulas that would look into it are left out. The blank
+ * sheets of an empty workbook give way. Refuses where all names are taken.
  */
-export function addJobSheets(
-  system: System,
-  features: readonly FeatureKey[] = [],
-): Promise<readonly string[]> {
+export function addJobSheets(start: JobStart): Promise<readonly string[]> {
+  const { system, features = [] } = start;
+  const rows = {
+    ...usualRows,
+    dwellings: start.dwellings ?? usualRows.dwellings,
+    fans: start.fans ?? usualRows.fans,
+  };
+  const size = Object.fromEntries(
+    Object.entries(rows).map(([kind, count]) => [kind, count + headroom]),
+  ) as Partial<JobSize> as JobSize;
   return run(async (book) => {
+    const blank = await blankSheets(book);
     const plan = jobPlan(features);
     const names = jobSheetNames(features);
     const there = await sheetsThere(book, system, plan);
@@ -66,15 +79,35 @@ export function addJobSheets(
     // All sheets first: a formula may look only into a sheet that is there.
     const added = new Map(wanted.map((name) => [name, addSheet(book, name)]));
     const job = added.get(jobTitle);
-    if (job) await fillSettings(book, job, system);
+    if (job) await fillSettings(book, job, start);
     for (const layout of layoutsOf(plan)) {
       const sheet = added.get(layout.title);
       const own = (row: number) => without(foreign, formulasOf(layout.kind, row, size, plan));
-      const rows = size[layout.kind];
-      if (sheet) await layOut(book, sheet, { layout, system, rows, formulas: own });
+      if (sheet)
+        await layOut(book, sheet, { layout, system, rows: rows[layout.kind], formulas: own });
     }
+    const first = added.get(plan.dwellings.title);
+    first?.activate();
+    first?.getRangeByIndexes(firstRow, 0, 1, 1).select();
+    for (const sheet of blank) sheet.delete();
+    await book.sync();
     return wanted;
   });
+}
+
+/** Whether nothing stands in the open workbook. */
+export function isEmptyWorkbook(): Promise<boolean> {
+  return run(async (book) => (await blankSheets(book)).length > 0, { waitsForEdit: true });
+}
+
+/** All sheets of a workbook in which nothing stands; none of any other. */
+async function blankSheets(book: Book): Promise<readonly Excel.Worksheet[]> {
+  book.sheets.load("items/name");
+  await book.sync();
+  const used = book.sheets.items.map((sheet) => sheet.getUsedRangeOrNullObject(true));
+  for (const range of used) range.load("address");
+  await book.sync();
+  return used.every((range) => range.isNullObject) ? book.sheets.items : [];
 }
 
 /** Formulas that look into none of some sheets. */
@@ -118,8 +151,16 @@ function expectedCells(name: string, system: System, plan: JobPlan): string[][] 
   return [["Setting"], ...jobSettings.map(({ label }) => [label])];
 }
 
-async function fillSettings(book: Book, sheet: Excel.Worksheet, system: System): Promise<void> {
-  const usual = usualSettings(system);
+async function fillSettings(
+  book: Book,
+  sheet: Excel.Worksheet,
+  { system, name, edition }: JobStart,
+): Promise<void> {
+  const usual: Readonly<Record<string, string | number | undefined>> = {
+    ...usualSettings(system),
+    name,
+    edition,
+  };
   const lines = jobSettings.map(({ key, label, help }) => [label, usual[key] ?? "", help]);
   dressHeadings(sheet, 3);
   [190, 180, 600].forEach((width, col) => {

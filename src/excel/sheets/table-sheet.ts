@@ -1,10 +1,14 @@
+import { columnLetters } from "../../cells";
 import {
   type Field,
   firstRow,
   headingOf,
+  namingColumns,
   numberFormatOf,
+  pageOf,
   type RowFormulas,
   type SheetLayout,
+  widthOf,
 } from "../../job";
 import type { Book } from "../run";
 import type { System } from "../types";
@@ -20,8 +24,8 @@ interface NewTable {
 
 const heading = { fill: "#1F4E4A", color: "#FFFFFF" };
 const computedFill = "#EEF3F1";
-/** Points for a column, by field; others follow their heading. */
-const widths: Readonly<Record<string, number>> = { note: 180, how: 140, next: 150, room: 90 };
+/** Points of a column of so many characters, in the usual font. */
+const pointsOf = (characters: number) => Math.round(5.25 * characters + 3.75);
 
 /** Lays out an empty sheet: headings, formulas in the first rows, formats and lists. */
 export async function layOut(book: Book, sheet: Excel.Worksheet, table: NewTable): Promise<void> {
@@ -38,11 +42,32 @@ export async function layOut(book: Book, sheet: Excel.Worksheet, table: NewTable
   dressHeadings(sheet, headings.length);
   layout.fields.forEach((field, col) => {
     dressColumn(sheet.getRangeByIndexes(firstRow, col, rows, 1), field);
-    sheet.getRangeByIndexes(0, col, 1, 1).format.columnWidth =
-      widths[field.key] ?? Math.max(55, Math.min(85, 6 * field.title.length + 12));
+    sheet.getRangeByIndexes(0, col, 1, 1).format.columnWidth = pointsOf(widthOf(field));
   });
-  sheet.freezePanes.freezeRows(firstRow);
+  const naming = namingColumns(layout);
+  sheet.freezePanes.freezeAt(sheet.getRangeByIndexes(0, 0, firstRow, naming));
   await writeRows(book, sheet, 0, 0, [headings, ...body]);
+  await setPage(book, sheet, layout, naming);
+}
+
+/** Without a printer Excel may refuse this, and the sheet is sound without it. */
+async function setPage(
+  book: Book,
+  sheet: Excel.Worksheet,
+  layout: SheetLayout,
+  naming: number,
+): Promise<void> {
+  const { pageLayout } = sheet;
+  const { landscape, pagesWide } = pageOf(layout);
+  pageLayout.orientation = landscape ? "Landscape" : "Portrait";
+  pageLayout.zoom = { horizontalFitToPages: pagesWide };
+  pageLayout.setPrintTitleRows("$1:$1");
+  pageLayout.setPrintTitleColumns(`$A:$${columnLetters(naming - 1)}`);
+  try {
+    await book.sync();
+  } catch (thrown) {
+    if ((thrown as { code?: unknown }).code === "InvalidOperationInCellEditMode") throw thrown;
+  }
 }
 
 /** The look of a heading row. */

@@ -2,8 +2,8 @@ import type { Check } from "./check";
 
 /** Settings of the Job sheet that cannot be used, and sheets that were not found. */
 export const checkSettings: Check = (job, report) => {
-  for (const { sheet, cell, what, mend } of job.settings.problems)
-    report.add("setting-wrong", sheet, cell, rowOf(cell), "", {
+  for (const { sheet, cell, what, mend, isBlank } of job.settings.problems)
+    report.add(isBlank ? "setting-blank" : "setting-wrong", sheet, cell, rowOf(cell), "", {
       what,
       effect: "What depends on this setting is not checked, or checked with the usual value.",
       mend,

@@ -13,6 +13,7 @@ import { date, number, type SheetLayout, text } from "./field";
 import { units, window } from "./reused";
 
 const count = when(isBlank("count"), value(1), "count");
+const tolerance = when(isBlank("tolerance"), setting("tolerance"), "tolerance");
 const reach = (place: number) =>
   // One value a cell: a formula that spills shows no stored value in some other programs.
   placeOf(
@@ -66,8 +67,8 @@ export const boxesLayout: SheetLayout = {
       measure: "opening",
       feature: "spread",
       is: unlessBlank(
-        ["tolerance"],
-        times(count, rule("AREA_LIMIT", "tolerance", "size1", "size2")),
+        ["size1", tolerance],
+        times(count, rule("AREA_LIMIT", tolerance, "size1", "size2")),
       ),
     }),
     number("constant", "Constant", ["flow constant", "coefficient", "factor", "k"], {

@@ -307,7 +307,7 @@ export const fansLayout: SheetLayout = {
     number("actual", "Actual flow", ["actual air flow"], {
       ...flow,
       feature: "air",
-      is: unlessBlank(["flow"], times("flow", rule("AIR_FACTOR", "density"))),
+      is: unlessBlank(["flow", "density"], times("flow", rule("AIR_FACTOR", "density"))),
     }),
     number("standard", "Standard flow", ["flow at standard air", "scfm"], {
       ...flow,

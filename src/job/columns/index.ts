@@ -7,7 +7,7 @@ export { fansLayout } from "./fans";
 export * from "./features";
 export type { Field, SheetLayout } from "./field";
 export * from "./formulas";
-export { jobSettings, jobTitle, settingChoices, usualSettings } from "./job";
+export { type JobStart, jobSettings, jobTitle, settingChoices, usualSettings } from "./job";
 export { layoutOf, layouts } from "./layouts";
 export * from "./look";
 export * from "./plan";

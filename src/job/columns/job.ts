@@ -12,6 +12,7 @@ import {
   usualWindow,
   works,
 } from "../../rules";
+import type { FeatureKey } from "./features";
 
 /** One setting of the Job sheet: its label in column A, its value in column B. */
 interface Setting {
@@ -220,6 +221,12 @@ export const jobSettings: readonly Setting[] = [
     words: ["pan repeatability", "pan span"],
     help: "Readings further apart than this are taken again; common practice, set by the job",
   },
+  {
+    key: "tolerance",
+    label: "Size tolerance",
+    words: ["cutting tolerance"],
+    help: "± of the sizes of an opening, in (cm where the units are si), for those that state none of their own; 1/32 in and 0.1 cm are common practice",
+  },
 ];
 
 /** As many entries as a drop-down list may spell out: Excel takes 255 characters. */
@@ -232,10 +239,24 @@ export const settingChoices: Readonly<Record<string, readonly string[]>> = Objec
   jobSettings.flatMap(({ key, choices }) => (choices ? [[key, choices]] : [])),
 );
 
-/** What a new job's Job sheet says before anyone has typed; other settings are left blank. */
+/** What is asked before the sheets of a new job are added. */
+export interface JobStart {
+  readonly system: System;
+  readonly features?: readonly FeatureKey[];
+  readonly name?: string;
+  /** Left out where it is not known yet. */
+  readonly edition?: string;
+  /** Rows that get formulas. */
+  readonly dwellings?: number;
+  readonly fans?: number;
+}
+
+/**
+ * What a new job's Job sheet says before anyone has typed; other settings are left blank. The
+ * edition is never taken for granted: rates that nobody chose would be judged by.
+ */
 export function usualSettings(system: System): Readonly<Record<string, number | string>> {
   return {
-    edition: "62.2-2016",
     units: system,
     low: usualWindow.low,
     high: usualWindow.high,
@@ -254,5 +275,6 @@ export function usualSettings(system: System): Readonly<Record<string, number | 
     margin: 10,
     panLimit: usualPan.limit.value,
     panSpan: usualPan.span.value,
+    tolerance: system === "ip" ? 1 / 32 : 0.1,
   };
 }

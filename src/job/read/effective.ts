@@ -23,6 +23,7 @@ export function effective(settings: Settings, tables: Tables, fit: JobFit): Sett
             sheet: at.sheet,
             cell: cellName(at.row, at.col),
             what: `"${typed}" has no effect: ${fans.name} has no column for ${what}`,
+            isBlank: false,
             mend: `Type "${instead}", or add the columns as on a new job with ${what}.`,
           },
         ]

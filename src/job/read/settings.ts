@@ -26,6 +26,8 @@ export interface SettingProblem {
   readonly cell: string;
   readonly what: string;
   readonly mend: string;
+  /** The cell is blank where something is asked for. */
+  readonly isBlank: boolean;
 }
 
 /** Air of the job, in the job's units; undefined where the Job sheet says nothing. */
@@ -83,7 +85,11 @@ export function readSettings(file: JobFile, fit: JobFit): Settings {
   };
   const complain = (key: string, what: string, mend: string) => {
     const at = place(key);
-    if (at) problems.push({ sheet: at.sheet, cell: cellName(at.row, at.col), what, mend });
+    if (at)
+      problems.push({
+        ...{ sheet: at.sheet, cell: cellName(at.row, at.col), what, mend },
+        isBlank: isBlankCell(value(key)),
+      });
   };
   const text = (key: string) => {
     const cell = value(key);

@@ -25,9 +25,13 @@ function severityCounts(bySeverity: Readonly<Record<Severity, number>>): string 
   return parts.length > 0 ? parts.join(", ") : "nothing found";
 }
 
+function total({ bySeverity }: Pick<Summary, "bySeverity">): number {
+  return severities.reduce((sum, severity) => sum + bySeverity[severity], 0);
+}
+
 /** "37 open, 2 accepted"; accepted ones are left out where there are none. */
 export function openAndAccepted({ bySeverity, accepted }: Summary): string {
-  const open = severities.reduce((sum, severity) => sum + bySeverity[severity], 0);
+  const open = total({ bySeverity });
   return accepted > 0 ? `${open} open, ${accepted} accepted` : `${open} open`;
 }
 
@@ -39,6 +43,8 @@ export function sizeOf({ fans, dwellings, measured, openings }: Summary): string
 
 /** What a check came to, in one sentence for the eye and the ear. */
 export function announceCheck({ summary }: JobCheck): string {
+  if (summary.fans === 0 && summary.accepted === 0 && total(summary) === 0)
+    return "Read the workbook: there is no fan in it yet.";
   const read =
     summary.fans > 0
       ? `Checked ${count(summary.fans, "fan")} in ${count(summary.dwellings, "dwelling")}`

@@ -2,7 +2,7 @@
 export const screens = [
   { key: "check", title: "Check" },
   { key: "fit", title: "Fit" },
-  { key: "boxes", title: "Boxes" },
+  { key: "boxes", title: "Openings" },
   { key: "readings", title: "Readings" },
   { key: "rates", title: "Rates" },
   { key: "trace", title: "Trace" },

@@ -1,26 +1,30 @@
-import { Button } from "@fluentui/react-components";
-import type { ReactNode } from "react";
+import { Button, Spinner } from "@fluentui/react-components";
+import { type ReactNode, useEffect } from "react";
 import type { JobCheck } from "../../job";
 import { useSession } from "./session-context";
 import { useShared } from "./styles";
 
-/** Shows its content once the workbook has been checked, and offers the check before. */
+/** Shows its content once the workbook has been read, which it asks for where it has not. */
 export function NeedCheck({ children }: { children: (check: JobCheck) => ReactNode }) {
   const shared = useShared();
   const { session, state } = useSession();
-  if (state.check) return children(state.check);
+  const { check, problem, busy } = state;
+  const isDue = !check && problem === "" && busy === "";
+  useEffect(() => {
+    if (isDue) void session.check();
+  }, [session, isDue]);
+  if (check) return children(check);
   return (
     <div className={shared.screen}>
-      <p className={shared.text}>This needs the workbook to have been read once.</p>
-      <div>
-        <Button
-          appearance="primary"
-          disabledFocusable={state.busy !== ""}
-          onClick={() => void session.check()}
-        >
-          Check the workbook
-        </Button>
-      </div>
+      {problem === "" ? (
+        <Spinner size="small" label="Reading the workbook" />
+      ) : (
+        <div>
+          <Button appearance="primary" onClick={() => void session.check()}>
+            Read the workbook again
+          </Button>
+        </div>
+      )}
     </div>
   );
 }

@@ -8,6 +8,7 @@ import {
   givesFile,
   hasMarks,
   insertFormula,
+  isEmptyWorkbook,
   markFindings,
   openWorkbook,
   readWorkbook,
@@ -55,6 +56,7 @@ export const excelHost: PaneHost = {
   openCopy: openWorkbook,
   saveFit,
   addJobSheets,
+  isEmpty: isEmptyWorkbook,
   writeOpenings: async ({ box, openings, constant, face }) => {
     await writeOpenings(box, openings, constant, face);
   },

@@ -1,14 +1,13 @@
 import type { Spot } from "../../cells";
 import type {
-  FeatureKey,
   Finding,
   FitChoice,
   Grid,
   JobCheck,
   JobFile,
+  JobStart,
   Mend,
   OpeningPlan,
-  Settings,
 } from "../../job";
 import type { SheetPlan } from "../../records";
 import type { CellNow } from "../model/trace-now";
@@ -73,11 +72,10 @@ export interface PaneHost {
   /** Opens a file beside the open workbook. */
   openCopy(bytes: Uint8Array): Promise<void>;
   saveFit(choices: readonly FitChoice[]): Promise<void>;
-  /** Adds the sheets of a new job with what these features want; returns the names of those added. */
-  addJobSheets(
-    system: Settings["system"],
-    features: readonly FeatureKey[],
-  ): Promise<readonly string[]>;
+  /** Adds the sheets of a new job; returns the names of those added. */
+  addJobSheets(start: JobStart): Promise<readonly string[]>;
+  /** Whether nothing stands in the workbook. */
+  isEmpty(): Promise<boolean>;
   writeOpenings(plan: BoxPlan): Promise<void>;
   /** Puts a formula (without "=") into the active cell; returns that cell's address. */
   insertFormula(formula: string): Promise<string>;

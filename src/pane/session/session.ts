@@ -1,13 +1,6 @@
 import type { Spot } from "../../cells";
 import { InputError } from "../../cells";
-import {
-  type FeatureKey,
-  type Finding,
-  type FitChoice,
-  isOpen,
-  type JobCheck,
-  type Settings,
-} from "../../job";
+import { type Finding, type FitChoice, isOpen, type JobCheck, type JobStart } from "../../job";
 import { announceChange, announceCheck, count } from "../model/announce";
 import { placeOf } from "../model/finding-groups";
 import type { ScreenKey } from "../model/screens";
@@ -55,12 +48,19 @@ export class Session extends Store {
     this.edits = new Gather(burstTime, (sheets) => void this.recheck(sheets), clock);
   }
 
-  /** Begins to follow the selection. Edits are followed once a check has been made. */
-  open(): Promise<void> {
-    return this.queue("", async () => {
+  /**
+   * Begins to follow the selection; in an empty workbook with the screen that starts a job. Edits
+   * are followed once a check has been made, which `checksAtOnce` asks for.
+   */
+  async open(checksAtOnce = false): Promise<void> {
+    let isEmpty = false;
+    await this.queue("", async () => {
       this.unwatch.push(await this.host.watchSelection((selection) => this.set({ selection })));
       this.set({ selection: await this.host.selection(), marks: await this.host.hasMarks() });
+      isEmpty = await this.host.isEmpty();
+      if (isEmpty && this.state.screen === "check") this.show("start");
     });
+    if (checksAtOnce && !isEmpty && !this.reading) await this.check();
   }
 
   show(screen: ScreenKey): void {
@@ -240,14 +240,14 @@ export class Session extends Store {
     if (this.state.problem === "") await this.check();
   }
 
-  addJobSheets(system: Settings["system"], features: readonly FeatureKey[] = []): Promise<void> {
-    return this.queue("Writing", async () => {
-      const added = await this.host.addJobSheets(system, features);
+  async addJobSheets(start: JobStart): Promise<void> {
+    await this.queue("Writing", async () => {
+      const added = await this.host.addJobSheets(start);
       this.set({
-        message:
-          added.length > 0 ? `Added ${added.join(", ")}.` : "The job sheets are already there.",
+        message: `Added ${added.join(", ")}. Type the dwellings, plan a box, then type the fans.`,
       });
     });
+    if (this.state.problem === "" && !this.reading) await this.check();
   }
 
   async writeOpenings(plan: BoxPlan): Promise<void> {

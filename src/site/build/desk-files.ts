@@ -5,11 +5,11 @@ import type { Plugin } from "vite";
 
 const root = join(import.meta.dirname, "../../..");
 const clientLibrary = "excel-web-16.00.js";
-const workbooks = ["alder-terrace.xlsx", "blank-job.xlsx"];
+const workbooks = ["alder-terrace.xlsx"];
 
 /**
  * Adds to a build what the desk loads beside its own code: the client library of Office.js, which
- * Excel brings itself, and the workbooks it begins with.
+ * Excel brings itself, and the workbook it begins with.
  */
 export function deskFiles(): Plugin {
   return {

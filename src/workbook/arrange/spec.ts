@@ -67,6 +67,8 @@ export interface PageSpec {
   readonly footer?: HeaderText | undefined;
   /** Rows that are repeated on every page: first and last, from 0. */
   readonly titleRows?: readonly [number, number] | undefined;
+  /** Columns that are repeated, first and last, from 0. */
+  readonly titleCols?: readonly [number, number] | undefined;
   /** The cells that are printed, "A1:F40". */
   readonly area?: string | undefined;
   /** Rows, from 0, that start a new page. */

@@ -22,7 +22,7 @@ export async function goTo(page: Page, address: string): Promise<void> {
 export async function read(page: Page, address: string): Promise<string> {
   const cells = address.split("!").at(-1) as string;
   await goTo(page, address);
-  return ((await (await cell(page, cells)).textContent()) ?? "").trim();
+  return ((await (await cell(page, cells)).textContent()) ?? "").replace("◆", "").trim();
 }
 
 /** Types into a cell and finishes with Enter. */

@@ -85,6 +85,10 @@ export function pageLayoutMembers(desk: Desk): Members<SheetTab> {
         const { top, bottom } = range({ args, tab });
         set(tab, { titleRows: [top, bottom] });
       },
+      setPrintTitleColumns(tab, args) {
+        const { left, right } = range({ args, tab });
+        set(tab, { titleCols: [left, right] });
+      },
     },
   };
 }

@@ -56,6 +56,10 @@ export function freezePanesMembers(desk: Desk): Members<SheetTab> {
       freezeRows: (tab, args) => freeze(tab, args.optionalInteger(0, "The count of rows", 1), 0),
       freezeColumns: (tab, args) =>
         freeze(tab, 0, args.optionalInteger(0, "The count of columns", 1)),
+      freezeAt(tab, args) {
+        const range = args.range(0) ?? desk.book.range(tab, args.text(0, "The range"));
+        freeze(tab, range.bottom + 1, range.right + 1);
+      },
       unfreeze: (tab) => freeze(tab, 0, 0),
       getLocationOrNullObject: location,
       getLocation(tab) {

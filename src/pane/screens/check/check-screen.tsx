@@ -1,7 +1,7 @@
 import { Button, ProgressBar } from "@fluentui/react-components";
 import { ArrowSync20Regular } from "@fluentui/react-icons";
 import { useDeferredValue, useMemo } from "react";
-import type { Finding } from "../../../job";
+import type { JobCheck } from "../../../job";
 import { openAndAccepted, sizeOf } from "../../model/announce";
 import {
   everything,
@@ -90,9 +90,7 @@ export function CheckScreen({ view, onView }: CheckScreenProps) {
           <AcceptedFold findings={accepted} all={check.summary.accepted} />
           <AppliedMends />
           <ReadingNotes />
-          {open.length === 0 ? (
-            <p className={shared.text}>{nothingOpen(check.findings, check.summary.accepted)}</p>
-          ) : null}
+          {open.length === 0 ? <p className={shared.text}>{nothingOpen(check)}</p> : null}
           <FindingList
             findings={open}
             by={view.by}
@@ -111,8 +109,13 @@ export function CheckScreen({ view, onView }: CheckScreenProps) {
   );
 }
 
-function nothingOpen(findings: readonly Finding[], accepted: number): string {
-  if (findings.length === 0) return "Every check came out clean.";
+function nothingOpen({ findings, summary: { accepted, fans, measured } }: JobCheck): string {
+  if (findings.length === 0 && fans === 0)
+    return "There is nothing to check yet: no fan has been typed.";
+  if (findings.length === 0)
+    return measured === 0
+      ? "Nothing is wrong with what has been typed; no fan has a reading yet."
+      : "Every check came out clean.";
   return findings.length === accepted
     ? "Every finding has been accepted."
     : "No open finding fits this search.";
