@@ -1,4 +1,3 @@
-import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import {
   addJobSheets,
@@ -297,19 +296,6 @@ describe("the sheets of a new job", () => {
     expect(cells.filter((value) => typeof value === "object" && value !== null)).toEqual([]);
     // Of a 6 in hole ± 1/32 in: π/4 · d² changes by π/2 · d · 1/32 (by definition).
     expect(host.value("Fans", 1, 10)).toBeCloseTo(((Math.PI / 2) * 6) / 32, 2);
-  });
-
-  it("are laid out to be printed on few pages, with headings and names on each", async () => {
-    const host = hostWith({ Data: [line("x")] });
-    await addJobSheets({ system: "ip" });
-    const saved = Workbook.open(host.bytes());
-    const xml = strFromU8(unzipSync(host.bytes())["xl/worksheets/sheet5.xml"] as Uint8Array);
-    const setup = /<pageSetup[^>]*>/.exec(xml)?.[0];
-    expect(setup).toContain('orientation="landscape"');
-    expect(setup).toContain('fitToWidth="2"');
-    expect([saved.sheet("Fans")?.frozenRows, saved.sheet("Fans")?.frozenCols]).toEqual([1, 2]);
-    const book = strFromU8(unzipSync(host.bytes())["xl/workbook.xml"] as Uint8Array);
-    expect(book).toContain("Fans!$A:$B,Fans!$1:$1");
   });
 
   it("offer lists of entries", async () => {

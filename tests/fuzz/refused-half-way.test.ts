@@ -84,7 +84,11 @@ const works: readonly [
   ["a record with a chart renewed", () => writePlan(proof), () => writePlan(laterProof)],
   ["a mend", async () => {}, () => applyMend("Fans", mend)],
   ["openings planned", async () => {}, () => writeOpenings("Box 9", openings)],
-  ["the sheets of a job", async () => {}, () => addJobSheets({ system: "ip", features: [] })],
+  [
+    "the sheets of a job",
+    async () => {},
+    () => addJobSheets({ system: "ip", features: ["estimate"] }),
+  ],
 ];
 
 /** The calls that are refused, one at a time: all of them by `npm run fuzz`, else some twelve. */

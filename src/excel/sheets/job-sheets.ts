@@ -86,11 +86,13 @@ export function addJobSheets(start: JobStart): Promise<readonly string[]> {
       if (sheet)
         await layOut(book, sheet, { layout, system, rows: rows[layout.kind], formulas: own });
     }
+    await book.sync();
     const first = added.get(plan.dwellings.title);
     first?.activate();
     first?.getRangeByIndexes(firstRow, 0, 1, 1).select();
     for (const sheet of blank) sheet.delete();
-    await book.sync();
+    // The sheets stand, whatever becomes of the view.
+    await book.sync().catch(() => {});
     return wanted;
   });
 }

@@ -1,11 +1,9 @@
-import { columnLetters } from "../../cells";
 import {
   type Field,
   firstRow,
   headingOf,
   namingColumns,
   numberFormatOf,
-  pageOf,
   type RowFormulas,
   type SheetLayout,
   widthOf,
@@ -47,27 +45,6 @@ export async function layOut(book: Book, sheet: Excel.Worksheet, table: NewTable
   const naming = namingColumns(layout);
   sheet.freezePanes.freezeAt(sheet.getRangeByIndexes(0, 0, firstRow, naming));
   await writeRows(book, sheet, 0, 0, [headings, ...body]);
-  await setPage(book, sheet, layout, naming);
-}
-
-/** Without a printer Excel may refuse this, and the sheet is sound without it. */
-async function setPage(
-  book: Book,
-  sheet: Excel.Worksheet,
-  layout: SheetLayout,
-  naming: number,
-): Promise<void> {
-  const { pageLayout } = sheet;
-  const { landscape, pagesWide } = pageOf(layout);
-  pageLayout.orientation = landscape ? "Landscape" : "Portrait";
-  pageLayout.zoom = { horizontalFitToPages: pagesWide };
-  pageLayout.setPrintTitleRows("$1:$1");
-  pageLayout.setPrintTitleColumns(`$A:$${columnLetters(naming - 1)}`);
-  try {
-    await book.sync();
-  } catch (thrown) {
-    if ((thrown as { code?: unknown }).code === "InvalidOperationInCellEditMode") throw thrown;
-  }
 }
 
 /** The look of a heading row. */

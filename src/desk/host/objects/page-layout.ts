@@ -83,11 +83,11 @@ export function pageLayoutMembers(desk: Desk): Members<SheetTab> {
       setPrintArea: (tab, args) => set(tab, { area: addressText(range({ args, tab })) }),
       setPrintTitleRows(tab, args) {
         const { top, bottom } = range({ args, tab });
-        set(tab, { titleRows: [top, bottom] });
+        set(tab, { titleCols: tab.page.titleCols, titleRows: [top, bottom] });
       },
       setPrintTitleColumns(tab, args) {
         const { left, right } = range({ args, tab });
-        set(tab, { titleCols: [left, right] });
+        set(tab, { titleCols: [left, right], titleRows: tab.page.titleRows });
       },
     },
   };
