@@ -1,7 +1,7 @@
 import { call } from "../../src/rules";
 
 /**
- * The opening to take to a fan whose flow is expected: its pressure comes nearest to 4 Pa.
+ * The opening to take to a fan whose flow is expected: its pressure comes nearest to 4 Pa, or the middle of the window.
  * @customfunction EXPECTED_OPENING
  * @helpurl https://localhost:3443/help/expected-opening.html
  * @param {any[][]} flow Expected flow, above 0, cfm (L/s for "si"): one cell or a range.

@@ -91,6 +91,13 @@ describe("the words of a finding", () => {
     );
   });
 
+  it("asks for no other opening where the box shows nothing at all", () => {
+    const finding = only({ "Box pressure (Pa)": 0, "Flow (cfm)": null });
+    expect(finding?.kind).toBe("pressure-below");
+    expect(finding?.mend).toMatch(/^Look first whether the fan runs, the hose is on/);
+    expect(finding?.apply).toBeUndefined();
+  });
+
   it("lists what is known where a name is not", () => {
     expect(only({ "Room kind": "attic" })?.mend).toContain(
       "bathroom, toilet, kitchen hood, kitchen and utility",

@@ -51,6 +51,15 @@ describe("the opening to use next", () => {
     });
   });
 
+  it("aims at the middle of a window that leaves 4 Pa out", () => {
+    // A fan of 51.36 cfm: 24 in² is 4 Pa. The middle of 5 to 8 Pa is √40 = 6.3 Pa, at 19.1 in².
+    const many = [16, 17.5, 19, 20.5, 21.4, 24, 36].map((area) => ({ label: `${area}`, area }));
+    expect(nextOpening(4, 24, many, { low: 5, high: 8 })?.label).toBe("19");
+    // The middle of 1 to 3 Pa is √3 = 1.7 Pa, at 36.5 in²; 28 in² is just inside, at 2.94 Pa.
+    const few = [24, 28, 36].map((area) => ({ label: `${area}`, area }));
+    expect(nextOpening(9, 16, few, { low: 1, high: 3 })?.label).toBe("36");
+  });
+
   it("has no single opening that beats it", () => {
     const areas = fc.array(fc.integer({ min: 1, max: 100 }), { minLength: 1, maxLength: 6 });
     fc.assert(

@@ -6,6 +6,12 @@ import { readAgainWith, turnedSign } from "../mends";
 import type { Check } from "./check";
 import { slippedUnit } from "./pressure-unit";
 
+/** Another box would not show more of a fan that does not run. */
+const nothingMoves = {
+  effect: "No air goes through the box, or the manometer does not see it: no flow follows.",
+  mend: "Look first whether the fan runs, the hose is on, and a cover is still on the grille or the tap; then read again.",
+};
+
 /** Pressures above, below or on the wrong side of the window, with the opening to use next. */
 export const checkPressureWindow: Check = (job, report) => {
   const { fans, settings } = job;
@@ -43,8 +49,13 @@ export const checkPressureWindow: Check = (job, report) => {
     else if (status === "below" && !slippedUnit(job, i))
       report.at("pressure-below", fans.table, cell, i, fans.label(i), {
         what: `${shown(pressure)} Pa is below the ${shown(settings.low)} Pa window`,
-        effect: "The manometer's limit is a large part of so small a pressure: the flow is unsure.",
-        ...advice(i),
+        ...(pressure === 0
+          ? nothingMoves
+          : {
+              effect:
+                "The manometer's limit is a large part of so small a pressure: the flow is unsure.",
+              ...advice(i),
+            }),
       });
   }
 

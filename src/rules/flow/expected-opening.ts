@@ -48,7 +48,7 @@ export const rule = ruleOf({
         next
           ? {
               sums: [{ formula: pressureFromFlow, given: { Q, K, A: next.area } }],
-              words: [nearestWords(next)],
+              words: [nearestWords(next, given)],
             }
           : { sources: [pressureFromFlow.source] },
     };
@@ -69,7 +69,7 @@ const areas = [4, 12, 24];
 
 export const help: Help = {
   computes: [
-    "For packing the box before a visit: which of its openings, or set of them, will stand nearest to 4 Pa at the flow that the plan or the rating promises.",
+    "For packing the box before a visit: which of its openings, or set of them, will stand nearest to 4 Pa at the flow that the plan or the rating promises; nearest to the middle of a window that leaves 4 Pa out.",
     "A fan seldom moves what it is rated for. Read first, and change the opening by NEXT_OPENING.",
   ],
   result: 'A label such as A or A+C; "none in range, nearest …" when no set will do.',

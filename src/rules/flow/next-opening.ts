@@ -9,7 +9,7 @@ import { bestSet, setsToTry } from "../native/best-set";
 import type { NativeForm } from "../native/native";
 import { listedOpenings } from "../openings/box-openings";
 import type { Opening } from "../openings/openings-label";
-import { aimedPressure } from "./aimed-pressure";
+import { aimIn } from "./aimed-pressure";
 import { setsAround } from "./opening-sets";
 
 export interface NextOpening {
@@ -40,14 +40,15 @@ export function nextOpening(
   box: readonly Opening[],
   window: Window = usualWindow,
 ): NextOpening | undefined {
-  const aimed = oneValue(areaAtPressure, { A: area, P: pressure, P2: aimedPressure });
+  const aim = aimIn(window);
+  const aimed = oneValue(areaAtPressure, { A: area, P: pressure, P2: aim });
   // On each side of the aimed area the nearest set is the best of that side.
   const sides = setsAround(box, aimed).map((set) => {
     const expected = oneValue(pressureAtOtherArea, { P: pressure, A: area, A2: set.area });
     const inWindow = expected >= window.low && expected <= window.high;
     return { label: set.label, area: set.area, pressure: expected, inWindow };
   });
-  const distance = (set: NextOpening) => Math.abs(Math.log(set.pressure / aimedPressure));
+  const distance = (set: NextOpening) => Math.abs(Math.log(set.pressure / aim));
   return sides.sort(
     (a, b) => Number(b.inWindow) - Number(a.inWindow) || distance(a) - distance(b),
   )[0];
@@ -59,8 +60,8 @@ export function openingCell(next: NextOpening | undefined): string {
   return next.inWindow ? next.label : `none in range, nearest ${next.label}`;
 }
 
-export const nearestWords = ({ label, area }: NextOpening): string =>
-  `${label} (${sixDigits(area)}) comes nearest to ${aimedPressure} Pa by ratio`;
+export const nearestWords = ({ label, area }: NextOpening, window: Window): string =>
+  `${label} (${sixDigits(area)}) comes nearest to ${sixDigits(aimIn(window))} Pa by ratio`;
 
 export const rule = ruleOf({
   id: "NEXT_OPENING",
@@ -81,7 +82,7 @@ export const rule = ruleOf({
         next
           ? {
               sums: [{ formula: pressureAtOtherArea, given: { P, A, A2: next.area } }],
-              words: [nearestWords(next)],
+              words: [nearestWords(next, given)],
             }
           : { sources: [source] },
     };
@@ -101,7 +102,7 @@ const areas = [4, 12, 24];
 
 export const help: Help = {
   computes: [
-    "The answer is the set of openings whose expected pressure comes nearest to 4 Pa by ratio, with as few openings as will do.",
+    "The answer is the set of openings whose expected pressure comes nearest to 4 Pa by ratio, with as few openings as will do. A window that leaves 4 Pa out is aimed at in its middle, √(low · high).",
     "The expectation takes the fan to keep its flow. A weak fan gains a little as the box opens, so read again after the change.",
   ],
   result:

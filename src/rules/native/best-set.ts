@@ -10,7 +10,6 @@ import { digits, endless, wrong } from "./text";
 const same = "(1+1E-9)";
 
 const none = digits(endless);
-const aim = digits(aimedPressure);
 
 /** The openings of a call, where every set of them can be tried; else the error their columns give. */
 export function setsToTry(native: Native): OpeningList | string {
@@ -33,6 +32,8 @@ export function bestSet(
   const { room } = list;
   const [sets, boxes] = [list.sets(), list.boxes()];
   const [low, high] = [native.far("low"), native.far("high")];
+  const usual = digits(aimedPressure);
+  const aim = `IF(AND(${low}<${usual},${usual}<${high}),${usual},SQRT(${low}*${high}))`;
   const inWindow = (pressure: string) => `AND(${pressure}>=${low},${pressure}<=${high})`;
   const ofBox = (box: string, heading: string) => `INDEX(${boxes.column(heading)},MAX(1,${box}))`;
   const everyArea = sets.block("Area, box 1", `Area, box ${boxes.rows}`);
@@ -49,7 +50,8 @@ export function bestSet(
   const of = [P, A, low, high, native.text("box", "far"), everyArea];
   const found = native.call.steps("next opening", of, {
     box: () => boxNumber(native, list),
-    aimed: () => `IF(COUNT(${P},${A})=2,${plain(areaAtPressure, { A, P, P2: aim })},0)`,
+    aim: () => aim,
+    aimed: ({ aim }) => `IF(COUNT(${P},${A})=2,${plain(areaAtPressure, { A, P, P2: aim })},0)`,
     below: ({ box, aimed }) => `SUMPRODUCT(MAX((${areas(box)}<${aimed})*${areas(box)}))`,
     above: ({ box, aimed }) => least(box, `${areas(box)}<${aimed}`),
     // Of areas that are one and the same the least counts, on either side.
@@ -58,8 +60,8 @@ export function bestSet(
       `IF(${below}*${same}<${above},${above},${least(box, `${areas(box)}<=${above}*${same}`)})`,
     "lower pressure": ({ lower }) => `IF(${lower}=0,0,${pressureAt(lower)})`,
     "upper pressure": ({ upper }) => `IF(${upper}>=${none},0,${pressureAt(upper)})`,
-    side: ({ lower, upper, "lower pressure": under, "upper pressure": over }) =>
-      sideOf(lower, upper, nearer(under, over, inWindow)),
+    side: ({ lower, upper, "lower pressure": under, "upper pressure": over, aim }) =>
+      sideOf(lower, upper, nearer(under, over, inWindow, aim)),
     area: ({ side, lower, upper }) => `IF(${side}=1,${lower},${upper})`,
     // The set of this area with the fewest openings, the first of several.
     set: ({ box, area }) =>
@@ -90,7 +92,12 @@ function sideOf(lower: string, upper: string, nearer: string): string {
 }
 
 /** 1 or 2: inside the window before outside, then the nearer to the aimed pressure by ratio. */
-function nearer(under: string, over: string, inWindow: (pressure: string) => string): string {
+function nearer(
+  under: string,
+  over: string,
+  inWindow: (pressure: string) => string,
+  aim: string,
+): string {
   const off = (pressure: string) => `ABS(LN(${pressure}/${aim}))`;
   const byRatio = `IF(${off(under)}<=${off(over)},1,2)`;
   return `IF(${inWindow(under)}=${inWindow(over)},${byRatio},IF(${inWindow(under)},1,2))`;
