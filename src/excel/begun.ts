@@ -88,22 +88,36 @@ export class Begun {
   /** Takes the steps back, the last one first, and says what came of it. `code` is that of the refusal. */
   async takeBack(code?: string): Promise<string> {
     const left: string[] = [];
-    for (const step of this.steps.reverse()) {
-      // The sheet that was in the way is someone else's.
-      if (step.added && code === "ItemAlreadyExists") continue;
-      try {
-        await Excel.run({ delayForCellEdit: true }, async (context) => {
-          await step.back(context);
-          await context.sync();
-        });
-      } catch {
-        left.push(step.left);
-      }
-    }
+    // The sheet that was in the way is someone else's.
+    const own = this.steps.filter(({ added }) => !added || code !== "ItemAlreadyExists");
+    const added = own.flatMap((step) => step.added ?? []);
+    // Sheets may refer to each other: none is in use any more once all are empty.
+    if (added.length > 1) await done((context) => emptied(context, added));
+    for (const step of own.reverse()) if (!(await done(step.back))) left.push(step.left);
     return left.length === 0
       ? "Nothing was changed."
       : `Not all could be taken back: ${left.join("; ")}.`;
   }
+}
+
+/** Whether Excel did it. */
+async function done(work: (context: Excel.RequestContext) => Promise<void>): Promise<boolean> {
+  try {
+    await Excel.run({ delayForCellEdit: true }, async (context) => {
+      await work(context);
+      await context.sync();
+    });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+async function emptied(context: Excel.RequestContext, names: readonly string[]): Promise<void> {
+  const sheets = names.map((name) => context.workbook.worksheets.getItemOrNullObject(name));
+  for (const sheet of sheets) sheet.load("name");
+  await context.sync();
+  for (const sheet of sheets) if (!sheet.isNullObject) sheet.getRange().clear("All");
 }
 
 /** "A1:B2" of an address that names its sheet. */

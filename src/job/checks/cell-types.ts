@@ -33,7 +33,8 @@ export const checkCellTypes: Check = (job, report) => {
           continue;
         }
         if (field.holds !== "number" || table.gap(field.key, i) !== "text") continue;
-        // A formula of ours that answers "none" says so: no rate is required, no fan will do.
+        // "none" says that no rate is required; a formula of ours, that no fan will do.
+        if (field.says?.includes(String(value).trim().toLowerCase())) continue;
         if (field.is && /^none\b/.test(String(value)) && table.hasFormula(field.key, i)) continue;
         // A firm's "n/a" says that there is no number; a number with more behind it is a slip.
         if (job.firm && !/\d/.test(String(value))) continue;
