@@ -1,3 +1,4 @@
+import { quotedSheet } from "../cells";
 import { openXml } from "./opc";
 import type { Package } from "./package";
 import { escapeText } from "./text";
@@ -61,3 +62,27 @@ export function setName(
   }
   pkg.set(workbookPart, doc.toBytes());
 }
+
+/** Names that say how one sheet is printed: they go with it, and by its name. */
+export const printNames = ["_xlnm.Print_Titles", "_xlnm.Print_Area"];
+
+/** Lets the print titles and the print area of a sheet follow its new name. */
+export function renameInPrintNames(
+  pkg: Package,
+  workbookPart: string,
+  local: number,
+  newName: string,
+): void {
+  for (const name of printNames) {
+    const doc = openXml(pkg, workbookPart);
+    const list = doc.child(doc.root, "definedNames");
+    const own = (list === undefined ? [] : doc.children(list, "definedName")).find(
+      ({ attributes }) => attributes.name === name && attributes.localSheetId === String(local),
+    );
+    const ranges = own?.text.replace(ofSheet, `$1${quotedSheet(newName)}!`);
+    if (ranges !== undefined) setName(pkg, workbookPart, name, local, ranges);
+  }
+}
+
+/** The sheet before each of the ranges of a list. */
+const ofSheet = /(^|,)(?:'(?:[^']|'')+'|[^',!]+)!/g;

@@ -1,4 +1,5 @@
 import { decodeText } from "./decode";
+import { printNames } from "./names";
 import { openXml } from "./opc";
 import type { Package } from "./package";
 import { sheetOwnParts } from "./sheet-parts";
@@ -21,12 +22,21 @@ function mentionOf(name: string): RegExp {
   );
 }
 
-/** The workbook part's names apart from those local to the sheet, which go with it. */
-function otherNames(pkg: Package, workbookPart: string, index: number): string {
+/** The workbook part's names apart from those local to the sheet, or some of them, which go with it. */
+function otherNames(
+  pkg: Package,
+  workbookPart: string,
+  index: number,
+  follow?: readonly string[],
+): string {
   const doc = openXml(pkg, workbookPart);
   const list = doc.child(doc.root, "definedNames");
   return (list === undefined ? [] : doc.children(list, "definedName"))
-    .filter((name) => Number(name.attributes.localSheetId ?? -1) !== index)
+    .filter(
+      ({ attributes }) =>
+        Number(attributes.localSheetId ?? -1) !== index ||
+        follow?.includes(String(attributes.name)) === false,
+    )
     .map((name) => doc.raw(name))
     .join("\n");
 }
@@ -51,10 +61,10 @@ export function whyNotRemovable(pkg: Package, place: SheetPlace): string | null 
 }
 
 /** What refers to a sheet by its name and would not follow another name, or null. */
-export function whyNotRenamable(pkg: Package, { name, workbookPart }: SheetPlace): string | null {
-  // No sheet has this place, so the names of all sheets count.
+export function whyNotRenamable(pkg: Package, place: SheetPlace): string | null {
+  const { name, index, workbookPart } = place;
   return whoMentions(pkg, name, (other) =>
-    other === workbookPart ? otherNames(pkg, workbookPart, -2) : null,
+    other === workbookPart ? otherNames(pkg, workbookPart, index, printNames) : null,
   );
 }
 

@@ -1,6 +1,7 @@
 import { InputError } from "../cells";
 import { dropCalcChain, enterSheet, renameSheet, strikeSheet } from "./book-edit";
 import type { BookParts } from "./book-parts";
+import { renameInPrintNames } from "./names";
 import { readRels, removePart, removeRel } from "./opc";
 import { type SheetPlace, whyNotRemovable, whyNotRenamable } from "./removable";
 import { sheetOwnParts } from "./sheet-parts";
@@ -71,4 +72,5 @@ export function renameSheetPart(parts: BookParts, place: SheetPlace, newName: st
   const why = whyNotRenamable(parts.pkg, place);
   if (why !== null) throw new InputError(`The sheet "${place.name}" cannot be renamed: ${why}.`);
   renameSheet(parts.pkg, parts.part, place.index, newName);
+  renameInPrintNames(parts.pkg, parts.part, place.index, newName);
 }

@@ -5,7 +5,7 @@ import { dropCalcChain } from "./book-edit";
 import { BookParts } from "./book-parts";
 import { noSheets } from "./error";
 import { defaultLimits } from "./limits";
-import { setName } from "./names";
+import { printNames, setName } from "./names";
 import { Package } from "./package";
 import { PackageSheet } from "./sheet";
 import {
@@ -133,8 +133,7 @@ export class Workbook {
     this.#bringUpToDate();
     replaceSheetPart(this.#parts, place, spec);
     this.#sheets = this.#sheets.filter((sheet) => sheet.part !== place.part);
-    for (const own of ["_xlnm.Print_Titles", "_xlnm.Print_Area"])
-      setName(this.pkg, this.#parts.part, own, place.index, null);
+    for (const own of printNames) setName(this.pkg, this.#parts.part, own, place.index, null);
     this.#reload();
     return furnish(this.sheet(name) as Sheet, spec);
   }

@@ -155,6 +155,17 @@ describe("A sheet's own name and state", () => {
     expect(again.sheet("readings & MORE")?.cell(0, 1)?.formula).toBe("A1*2");
   });
 
+  it("take what is printed along to another name", () => {
+    const { workbook, sheet } = openCells(cells, more);
+    sheet.arrange({ page: { titleRows: [0, 0], titleCols: [0, 1], area: "A1:C5" } });
+    workbook.renameSheet("Data", "Lot 7's, fans");
+    const { names } = Workbook.open(workbook.save());
+    expect(names.map(({ formula }) => formula)).toEqual([
+      "'Lot 7''s, fans'!$A:$B,'Lot 7''s, fans'!$1:$1",
+      "'Lot 7''s, fans'!$A$1:$C$5",
+    ]);
+  });
+
   it("keep the name where something refers to it, and refuse names that are not possible", () => {
     const { workbook } = openCells('<row r="1"><c r="A1"><f>Data!B1</f><v>0</v></c></row>');
     expect(String(thrownBy(() => workbook.renameSheet("Data", "Other")))).toContain("refers to it");
