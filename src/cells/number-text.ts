@@ -19,11 +19,12 @@ export function shown(value: number): string {
   return fixed(value, magnitude >= 1 || magnitude === 0 ? 1 : magnitude >= 0.1 ? 2 : 3);
 }
 
-/** Two numbers that differ, each with as many decimals as it takes to show that. */
+/** Two numbers that differ, each as shown, or with as many decimals as it takes to show that. */
 export function shownApart(a: number, b: number): [string, string] {
-  for (let decimals = 1; decimals < 6 && a !== b; decimals++)
-    if (fixed(a, decimals) !== fixed(b, decimals)) return [fixed(a, decimals), fixed(b, decimals)];
-  return [shown(a), shown(b)];
+  let pair: [string, string] = [shown(a), shown(b)];
+  for (let decimals = 2; decimals < 6 && pair[0] === pair[1] && a !== b; decimals++)
+    pair = [fixed(a, decimals), fixed(b, decimals)];
+  return pair;
 }
 
 /** A number in a formula: fifteen digits at most, as a spreadsheet keeps them. */

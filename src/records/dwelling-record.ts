@@ -137,7 +137,11 @@ function fanLine(fan: FanFact, dateOffset = 0): (string | number | null)[] {
     orNull(fan.expanded),
     orNull(required),
     fan.verdict === "short" ? orNull(required - flow) : null,
-    [fan.verdict ?? "no rate", fan.isSuperseded ? "read again" : ""]
+    [
+      fan.verdict ?? "no rate",
+      fan.alreadyMeets ? "already meets, and the box only lowers it" : "",
+      fan.isSuperseded ? "read again" : "",
+    ]
       .filter((word) => word !== "")
       .join(", "),
     isoDay(fan.date, dateOffset),

@@ -21,6 +21,8 @@ export interface FanFact {
   readonly expanded: number;
   readonly required: number;
   readonly verdict: Verdict | undefined;
+  /** Read above the window, where the box only lowers a flow that is enough. */
+  readonly alreadyMeets: boolean;
   /** The fan was read again later: that reading stands for it. */
   readonly isSuperseded: boolean;
   readonly isMeasured: boolean;
@@ -67,6 +69,7 @@ function gather(job: Job): FanFact[] {
       expanded: facts.budget(i)?.expanded ?? Number.NaN,
       required: facts.required(i),
       verdict: facts.verdict(i),
+      alreadyMeets: facts.alreadyMeets(i),
       isSuperseded: facts.isSuperseded(i),
       isMeasured: fans.isMeasured(i),
       isAbsent: fans.isAbsent(i),

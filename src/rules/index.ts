@@ -13,7 +13,7 @@ export type { Argument } from "./contract/argument";
 export { type CallWorking, callLines, callText } from "./contract/explain";
 export type { Example, ExampleArgument, ExampleCell, Help } from "./contract/help";
 export type { Rule } from "./contract/rule";
-export { flowUnit, type RequiredRate, type Ruling } from "./contract/ruling";
+export { flowUnit, type RequiredRate, Ruling } from "./contract/ruling";
 export type { SaidSource, SaidSum } from "./contract/say";
 
 export { readYesNo } from "./contract/yes-no";
@@ -24,7 +24,7 @@ export { withDeficits } from "./credits/deficit-rate";
 export { fanRate, type Work, works } from "./credits/fan-rate";
 export { infiltration } from "./credits/infiltration";
 export { rateWhileOn } from "./credits/on-rate";
-export { type DesignMatch, designMatch, matches } from "./equipment/design-match";
+export { DesignMatch, designMatch, matches } from "./equipment/design-match";
 export { longestDuct } from "./equipment/duct-limit";
 
 export { makeupAir } from "./equipment/makeup-air";

@@ -156,6 +156,13 @@ describe("a large hood", () => {
 });
 
 describe("words that neither alarm nor mislead", () => {
+  it("never say of a number that it is above or below one that looks the same", () => {
+    const high = jobWith({ "Box pressure (Pa)": 8.04, "Flow (cfm)": null });
+    expect(whatOf("pressure-above", high)[0]?.what).toContain("8.04 Pa is above the 8 Pa window");
+    const low = jobWith({ "Box pressure (Pa)": 0.9996, "Flow (cfm)": null });
+    expect(whatOf("pressure-below", low)[0]?.what).toContain("0.9996 Pa is below the 1 Pa window");
+  });
+
   it("say of a flow that is enough above the window that the box only lowers it", () => {
     const at = (pressure: number, flow: number) =>
       whatOf("pressure-above", jobWith({ "Box pressure (Pa)": pressure, "Flow (cfm)": flow }))[0];

@@ -1,4 +1,4 @@
-import { shown } from "../../cells";
+import { shown, shownApart } from "../../cells";
 import { unitOf } from "../columns";
 import { factsOf } from "../facts";
 import type { Check } from "./check";
@@ -11,9 +11,10 @@ export const checkDwellingRates: Check = (job, report) => {
   for (let i = 0; i < dwellings.length; i++) {
     const { name, provided, neededFlow, missing, isTold } = factsOf(job).dwellings.at(i);
     if (!isTold || !(missing > 0)) continue;
+    const [own, least] = shownApart(provided, neededFlow);
     const key = dwellings.has("provided") ? "provided" : "dwelling";
     report.at("dwelling-short", dwellings, key, i, name, {
-      what: `its continuous fans move ${shown(provided)} ${unit} where ${shown(neededFlow)} ${unit} are required`,
+      what: `its continuous fans move ${own} ${unit} where ${least} ${unit} are required`,
       effect: `The dwelling is short by ${shown(missing)} ${unit}.`,
       mend: "Raise the continuous flow, add a continuous fan, or record the credit that makes up for it.",
     });

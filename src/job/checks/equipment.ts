@@ -1,4 +1,4 @@
-import { shown } from "../../cells";
+import { shown, shownApart } from "../../cells";
 import type { Ruling } from "../../rules";
 import { unitOf } from "../columns";
 import {
@@ -38,8 +38,9 @@ const checkEfficacy: RowCheck = (job, fans, i, report) => {
   const asked = ruled(() => efficacyAsked(job, i));
   const own = table.number("rated", i) / table.number("watts", i);
   if (!asked || !(own < asked.value)) return;
+  const [each, least] = shownApart(own, asked.value);
   report.at("efficacy-short", table, "watts", i, fans.label(i), {
-    what: `${shown(own)} ${flowUnit(job)} for each watt, where ${job.settings.equipment} asks for ${shown(asked.value)}`,
+    what: `${each} ${flowUnit(job)} for each watt, where ${job.settings.equipment} asks for ${least}`,
     effect: `The fan uses more power than ${where(asked)} lets it.`,
     mend: "Compare watts and rated flow with the nameplate; choose another fan where they are right.",
   });
@@ -49,8 +50,9 @@ const checkSound: RowCheck = (job, fans, i, report) => {
   const allowed = ruled(() => soundAllowed(job, i));
   const own = fans.table.number("sones", i);
   if (typeof allowed?.value !== "number" || !(own > allowed.value)) return;
+  const [loud, most] = shownApart(own, allowed.value);
   report.at("sound-over", fans.table, "sones", i, fans.label(i), {
-    what: `${shown(own)} sones, where ${shown(allowed.value)} is the most (${allowed.working})`,
+    what: `${loud} sones, where ${most} is the most (${allowed.working})`,
     effect: `The fan is louder than ${where(allowed)} lets it: people switch such fans off.`,
     mend: "Compare with the fan's certified rating; choose a quieter fan where it is right.",
   });
@@ -63,9 +65,11 @@ const checkDuct: RowCheck = (job, fans, i, report) => {
   const allowed = ruled(() => ductAllowed(job, i));
   if (!allowed || allowed.value === "no limit") return;
   if (typeof allowed.value === "number" && length <= allowed.value) return;
-  const most = allowed.value === "not allowed" ? allowed.value : `${shown(allowed.value)} at most`;
+  const { value } = allowed;
+  const [own, limit] = value === "not allowed" ? [shown(length), value] : shownApart(length, value);
+  const most = value === limit ? value : `${limit} at most`;
   report.at("duct-over", fans.table, "ductLength", i, fans.label(i), {
-    what: `${shown(length)} ${unitOf("distance", job.settings.system)} of duct, where ${where(allowed)} says: ${most} (${allowed.working})`,
+    what: `${own} ${unitOf("distance", job.settings.system)} of duct, where ${where(allowed)} says: ${most} (${allowed.working})`,
     effect: "Without a measured flow the table decides, and the duct does not meet it.",
     mend: "Measure the installed flow, which waives the table; or shorten or widen the duct.",
   });
@@ -77,8 +81,6 @@ const checkDesign: RowCheck = (job, fans, i, report) => {
   if (!(flow >= 0) || !(design > 0)) return;
   const match = ruled(() => designAsked(job, i, flow));
   if (!match || match.value === "matches") return;
-  // A fan on demand may move more than its design; too much air all day is what fails.
-  if (match.value === "high" && valueIn(fans.duty(i)) === "on demand") return;
   report.at("design-differs", fans.table, "design", i, fans.label(i), {
     what: `${shown(flow)} ${flowUnit(job)} is ${match.value} against the design of ${shown(design)}: ${shown(match.lowest)} to ${shown(match.highest)} would match`,
     effect: `${job.settings.programme} asks for a match both ways: too much air fails as well.`,

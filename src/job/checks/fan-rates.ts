@@ -1,7 +1,7 @@
 import { shown, shownApart } from "../../cells";
-import type { JudgeBy } from "../../rules";
+import { type JudgeBy, readYesNo } from "../../rules";
 import { factsOf } from "../facts";
-import type { Job } from "../read";
+import { attempt, type FanRows, type Job, valueIn } from "../read";
 import type { Check } from "./check";
 
 /** Fans whose flow is short of what the edition asks, or too near it to tell. */
@@ -52,11 +52,11 @@ export const checkFanRates: Check = (job, report) => {
         effect:
           rate > 0
             ? `The alternative for existing buildings lets it stay: a part of it is added to the dwelling's rate (${source.work}, ${source.clause}).`
-            : "The openable window makes up for it under the alternative for existing buildings.",
+            : "The alternative for existing buildings asks no more of this room than it has.",
         mend:
           rate > 0
             ? "Mend or replace the fan, or see that the dwelling's continuous flow carries the deficit."
-            : "Nothing to mend under this alternative; see that the window opens.",
+            : `Nothing to mend under this alternative${hasWindow(fans, i) ? "; see that the window opens" : ""}.`,
       });
     } else
       report.at("flow-short", fans.table, field, i, fans.label(i), {
@@ -66,6 +66,9 @@ export const checkFanRates: Check = (job, report) => {
       });
   }
 };
+
+const hasWindow = ({ table }: FanRows, i: number) =>
+  valueIn(attempt(() => readYesNo("window", table.text("window", i)))) === true;
 
 /** The cell that shows the flow judged. */
 function judgedField({ settings, fans }: Job): string {

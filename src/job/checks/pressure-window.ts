@@ -1,6 +1,7 @@
-import { shown } from "../../cells";
+import { shown, shownApart } from "../../cells";
 import { nextOpening } from "../../rules";
 import { unitOf } from "../columns";
+import { factsOf } from "../facts";
 import type { Mend } from "../findings";
 import { readAgainWith, turnedSign } from "../mends";
 import type { Check } from "./check";
@@ -40,15 +41,17 @@ export const checkPressureWindow: Check = (job, report) => {
         mend: `Check the hoses. If the fan was exhausting, type ${shown(-pressure)} (room minus box).`,
         apply: turnedSign(fans, i),
       });
-    else if (status === "above")
+    else if (status === "above") {
+      const [own, high] = shownApart(pressure, settings.high);
       report.at("pressure-above", fans.table, cell, i, fans.label(i), {
-        what: `${shown(pressure)} Pa is above the ${shown(settings.high)} Pa window`,
+        what: `${own} Pa is above the ${high} Pa window`,
         effect: heldBack(i),
         ...advice(i),
       });
-    else if (status === "below" && !slippedUnit(job, i))
+    } else if (status === "below" && !slippedUnit(job, i)) {
+      const [own, low] = shownApart(pressure, settings.low);
       report.at("pressure-below", fans.table, cell, i, fans.label(i), {
-        what: `${shown(pressure)} Pa is below the ${shown(settings.low)} Pa window`,
+        what: `${own} Pa is below the ${low} Pa window`,
         ...(pressure === 0
           ? nothingMoves
           : {
@@ -57,12 +60,14 @@ export const checkPressureWindow: Check = (job, report) => {
               ...advice(i),
             }),
       });
+    }
   }
 
-  /** A box only ever lowers the flow: one that is enough through it is enough without it. */
   function heldBack(i: number): string {
-    const [flow, required] = [fans?.flow[i] as number, fans?.requiredNumber(i) as number];
-    return flow >= required
+    const facts = factsOf(job).fans;
+    const flow = facts?.judged(i) ?? Number.NaN;
+    const required = facts?.required(i) ?? Number.NaN;
+    return facts?.alreadyMeets(i)
       ? `${shown(flow)} ${flowUnit} already meets ${shown(required)}, and the box only lowers it; how much more the fan moves cannot be said.`
       : `The box holds the fan back: ${shown(flow)} ${flowUnit} reads low.`;
   }

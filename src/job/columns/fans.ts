@@ -2,6 +2,7 @@ import { cookings, ductKinds, duties, findDuty, roomKinds } from "../../editions
 import { matches, rangeStatuses, verdicts } from "../../rules";
 import { attempt, valueIn } from "../read/maybe";
 import {
+  atMost,
   average,
   both,
   cells,
@@ -299,6 +300,12 @@ export const fansLayout: SheetLayout = {
       feature: "spread",
       is: spreadOf(1),
     }),
+    number("freedom", "Degrees of freedom", ["freedom", "dof"], {
+      format: "0.0",
+      says: ["infinite"],
+      feature: "spread",
+      is: spreadOf(2),
+    }),
     number("expanded", "± at 95 %", ["expanded uncertainty", "plus minus"], {
       ...flow,
       feature: "spread",
@@ -377,7 +384,10 @@ export const fansLayout: SheetLayout = {
     number("chance", "Chance of meeting", ["chance met", "conformance probability"], {
       format: "0.0%",
       feature: "spread",
-      is: whereAsked(nothing, rule("CHANCE_MET", first("judged", "flow"), "spread", "required")),
+      is: whereAsked(
+        nothing,
+        rule("CHANCE_MET", first("judged", "flow"), "spread", "required", "freedom"),
+      ),
     }),
     text("verdict", "Verdict", ["result", "pass", "pass fail", "outcome", "ok"], {
       says: verdicts,
@@ -388,6 +398,7 @@ export const fansLayout: SheetLayout = {
         "status",
         withField("spread", when(same(setting("judging"), value("guarded")), "spread", nothing)),
         withField("spread", setting("chance")),
+        withField("freedom", "freedom"),
       ),
     }),
     text("stands", "Latest", ["latest reading", "stands"], {
@@ -432,7 +443,12 @@ export const fansLayout: SheetLayout = {
       feature: "equipment",
       is: unlessBlank(
         [setting("programme"), "design"],
-        rule("DESIGN_MATCH", setting("programme"), "design", "flow", units),
+        // A fan on demand may move more than its design.
+        when(
+          both(same("duty", value("on demand")), isNumber("flow"), atMost("design", "flow")),
+          value("matches"),
+          rule("DESIGN_MATCH", setting("programme"), "design", "flow", units),
+        ),
       ),
     }),
     text("next", "Next opening", ["opening to use next", "try next"], {

@@ -1,13 +1,13 @@
 import { InputError } from "../../cells";
 import { findDuct, findFan } from "../../editions";
 import {
-  type DesignMatch,
+  DesignMatch,
   designMatch,
   leastEfficacy,
   longestDuct,
   loudest,
   makeupAir,
-  type Ruling,
+  Ruling,
   readYesNo,
 } from "../../rules";
 import { dwellingRow, type FanRows, type Job, valueIn, valueOrThrow } from "../read";
@@ -87,7 +87,11 @@ export function designAsked(job: Job, i: number, flow: number): DesignMatch {
   needs(programme !== "", "the Job sheet names no programme");
   const design = fansOf(job).table.number("design", i);
   needs(!Number.isNaN(design), "the row has no design flow");
-  return designMatch(programme, design, flow, system);
+  const match = designMatch(programme, design, flow, system);
+  if (match.value !== "high" || valueIn(fansOf(job).duty(i)) !== "on demand") return match;
+  const { source, parts, lowest, highest } = match;
+  const words = "a fan on demand may move more than its design";
+  return new DesignMatch(new Ruling("matches", source, system, [...parts, words]), lowest, highest);
 }
 
 /** What the fan's dwelling says of an open-flue appliance; undefined where it says nothing. */

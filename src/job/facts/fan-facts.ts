@@ -140,6 +140,12 @@ export class FanFacts {
     return isReversed && found[i] !== "none required" ? "retest" : found[i];
   }
 
+  /** A box only ever lowers the flow: one that is enough through it above the window is enough. */
+  alreadyMeets(i: number): boolean {
+    const { status } = this.fans;
+    return status[i] === "above" && this.judged(i) >= this.required(i);
+  }
+
   /** What the room lacks under the alternative for existing dwellings; undefined on other rows. */
   deficit(i: number): Maybe<RequiredRate> | undefined {
     const { fans } = this;
@@ -184,6 +190,11 @@ export class FanFacts {
         return this.each((i) => valueIn(attempt(() => areaLimitOf(fans, i))) ?? null);
       case "spread":
         return this.each((i) => this.budget(i)?.u ?? null);
+      case "freedom":
+        return this.each((i) => {
+          const { dof = null } = this.budget(i) ?? {};
+          return dof === Number.POSITIVE_INFINITY ? "infinite" : dof;
+        });
       case "expanded":
         return this.each((i) => this.budget(i)?.expanded ?? null);
       case "required":

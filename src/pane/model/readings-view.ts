@@ -17,6 +17,8 @@ export interface FanReading {
   readonly required: number;
   readonly status: RangeStatus | undefined;
   readonly verdict: FanVerdict;
+  /** What a reading outside the window says all the same: "above, already meets …"; else "". */
+  readonly outside: string;
   /** Flows that the lowest and the highest reading alone would give. */
   readonly spread: readonly [low: number, high: number] | undefined;
 }
@@ -58,10 +60,16 @@ export function fanReadings(job: Job): FanReading[] {
       flow: flow[i] as number,
       required: facts.required(i),
       status: fans.status[i],
+      outside: outsideWords(fans.status[i], facts.alreadyMeets(i)),
       verdict: facts.isSuperseded(i) ? "read again" : (facts.verdict(i) ?? "rate unknown"),
       spread: span && span.lowest > 0 ? [span.lowest, span.highest] : undefined,
     };
   });
+}
+
+function outsideWords(status: RangeStatus | undefined, alreadyMeets: boolean): string {
+  if (!status || status === "in range") return "";
+  return alreadyMeets ? `${status}; already meets, and the box only lowers it` : status;
 }
 
 export function filterReadings(

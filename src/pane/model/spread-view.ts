@@ -122,7 +122,8 @@ function acceptances({ settings }: Job, facts: FanFacts, i: number): Acceptance[
   const unit = flowUnit(settings.system);
   const required = facts.required(i);
   const flowWords = (value: number) => (Number.isNaN(value) ? "–" : `${shown(value)} ${unit}`);
-  const limit = (chance: number) => flowWords(acceptFrom(required, facts.spread(i), chance));
+  const limit = (chance: number) =>
+    flowWords(acceptFrom(required, facts.spread(i), chance, facts.budget(i)?.dof));
   return [
     {
       way: "simple",

@@ -1,4 +1,4 @@
-import { shown } from "../../../cells";
+import { shown, shownApart } from "../../../cells";
 import type { Job } from "../../read";
 import type { Check } from "../check";
 import { inSheetUnit } from "./sheet-unit";
@@ -31,8 +31,9 @@ export const checkFirmVerdicts: Check = (job, report) => {
     const status = fans.status[i];
     if (says === "pass" && (status === "above" || status === "below")) {
       const limit = status === "above" ? settings.high : settings.low;
+      const [own, end] = shownApart(fans.pressure[i] as number, limit);
       report.at("passed-outside", table, typed, i, about, {
-        what: `${shown(fans.pressure[i] as number)} Pa is ${status} the ${shown(limit)} Pa window, yet the fan passes`,
+        what: `${own} Pa is ${status} the ${end} Pa window, yet the fan passes`,
         effect: "The verdict rests on a reading that cannot carry it.",
         mend: `Read again with a ${status === "above" ? "larger" : "smaller"} opening.`,
       });
@@ -46,7 +47,7 @@ export const checkFirmVerdicts: Check = (job, report) => {
     const meets = flow >= required * share + slack;
     if (status === "reversed" || !(says === "pass" ? isShort : meets && inWindow(job, i))) continue;
     report.at("verdict-differs", table, "verdict", i, about, {
-      what: `the verdict is "${table.text("verdict", i)}", but ${inSheetUnit(table, "flow", i, flow)} ${isShort ? "is short of" : "meets"} ${inSheetUnit(table, "required", i, required)}${rest}`,
+      what: `the verdict is "${table.text("verdict", i)}", but ${inSheetUnit(table, "flow", i, flow, required)} ${isShort ? "is short of" : "meets"} ${inSheetUnit(table, "required", i, required, flow)}${rest}`,
       effect: isShort ? "A fan that is short counts as sound." : "A sound fan counts as short.",
       mend: "Correct the verdict, or the flow and required rate that it rests on.",
     });

@@ -49,7 +49,7 @@ export function ReadingTable({ fans, unit }: ReadingTableProps) {
             <td className="number">{orDash(fan.required)}</td>
             <td>
               {fan.verdict}
-              {fan.status && fan.status !== "in range" ? `, ${fan.status}` : ""}
+              {fan.outside === "" ? "" : `, ${fan.outside}`}
             </td>
           </tr>
         ))}
