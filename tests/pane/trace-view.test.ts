@@ -225,7 +225,7 @@ describe("the trace of a job that works out spreads", () => {
   });
 
   it("lists the cells behind an argument that is worked out in place", () => {
-    const spread = callOf(mill, "Fans!AT2").arguments.find(({ name }) => name === "spread");
+    const spread = callOf(mill, "Fans!AU2").arguments.find(({ name }) => name === "spread");
     expect(spread?.words).toBe('IF(Job!$B$15="guarded",AK2,"")');
     expect(spread?.cells.map(({ target }) => target.name)).toEqual(["Job!B15", "Fans!AK2"]);
   });
