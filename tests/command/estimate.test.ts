@@ -238,6 +238,20 @@ describe("a list of lots", () => {
     expect(toilets?.slice(4)).toEqual(["none required", "none required", 50, 50]);
   });
 
+  it("is known by no more than the headings that a refusal names, which are those of our Dwellings sheet too", async () => {
+    const { notes } = await call("--estimate", at("none.xlsx"), at("fans.csv"));
+    const headings = /headings such as (.*)/.exec(notes)?.[1]?.replaceAll(", ", ",");
+    writeFileSync(at("named.csv"), `${headings}\n1,Avocet,1,1800,3,2\n2,Teal,1,2200,4,3\n`);
+    const { out } = await call(
+      "--estimate",
+      at("named.xlsx"),
+      "--edition",
+      "IRC-2021",
+      at("named.csv"),
+    );
+    expect(out).toContain("2 dwellings, 5 fans planned; IRC-2021");
+  });
+
   it("asks for headings where a file holds no lots, and for a name that ends in .xlsx", async () => {
     const none = await call("--estimate", at("x.xlsx"), at("fans.csv"));
     expect([none.code, none.notes]).toEqual([2, expect.stringContaining("no list of lots")]);

@@ -285,10 +285,15 @@ export function isOwnForm(fit: SheetFit): boolean {
   return own.length >= ownShare * (fit.columns.size + fit.unused.length);
 }
 
-/** The sheets in which a firm's fans may stand: all but those of our own form. */
+/**
+ * The sheets in which a firm's fans or lots may stand: all but those of our own form. A file of
+ * nothing but dwellings lists lots, whose headings are the trade's as well as ours.
+ */
 export function withoutOwnSheets(file: JobFile, fit: JobFit): JobFile {
-  const fits = Object.values(fit.sheets).flat();
-  const own = new Set(fits.filter(isOwnForm).map(({ sheet }) => sheet));
+  const fits = Object.values(fit.sheets).flat().filter(isOwnForm);
+  const own = new Set(fits.map(({ sheet }) => sheet));
+  if (own.size === file.sheets.length && fits.every(({ kind }) => kind === "dwellings"))
+    return file;
   return { ...file, sheets: file.sheets.filter(({ name }) => !own.has(name)) };
 }
 
