@@ -1,7 +1,14 @@
+interface Choice {
+  readonly label: string;
+  readonly run: () => void;
+}
+
 interface Message {
   readonly id: number;
   readonly kind: "error" | "info";
   readonly text: string;
+  /** What can be done about it; such a line stays until that is chosen. */
+  readonly choices: readonly Choice[];
 }
 
 /** Most lines shown at once; the oldest go first. */
@@ -15,9 +22,9 @@ export class Messages {
   constructor(private readonly changed: () => void) {}
 
   /** Returns the id by which the line can be dismissed. */
-  add(kind: Message["kind"], text: string): number {
+  add(kind: Message["kind"], text: string, choices: readonly Choice[] = []): number {
     const others = this.list.filter((message) => message.text !== text);
-    this.list = [...others, { id: ++this.lastId, kind, text }].slice(-most);
+    this.list = [...others, { id: ++this.lastId, kind, text, choices }].slice(-most);
     this.changed();
     return this.lastId;
   }
@@ -28,8 +35,9 @@ export class Messages {
   }
 
   clear(): void {
-    if (this.list.length === 0) return;
-    this.list = [];
+    const lasting = this.list.filter(({ choices }) => choices.length > 0);
+    if (this.list.length === lasting.length) return;
+    this.list = lasting;
     this.changed();
   }
 }

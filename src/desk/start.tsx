@@ -5,6 +5,7 @@ import { loadFunctions, loadScript } from "./files/functions";
 import { App } from "./frame/App";
 import { type ClientLibrary, connect, WorkbookHost } from "./host";
 import { HostBook } from "./host-book";
+import { Keeper } from "./keep/keeper";
 
 /** The client library of Office.js, copied into the site when it is built. */
 const clientLibrary = "office/excel-web-16.00.js";
@@ -23,5 +24,7 @@ export async function startDesk(element: HTMLElement, base: string): Promise<voi
   connect((globalThis as unknown as { OfficeExtension: ClientLibrary }).OfficeExtension, host);
   const desk = new Desk(new HostBook(host));
   if (first.problem !== null) desk.messages.add("error", first.problem);
-  createRoot(element).render(<App desk={desk} files={new Files(host, desk)} />);
+  const files = new Files(host, desk);
+  const keeper = new Keeper(host, desk, files);
+  createRoot(element).render(<App desk={desk} files={files} keeper={keeper} />);
 }

@@ -3,6 +3,8 @@ import { csvOf, workbookOfCsv } from "../../csv";
 import { Workbook } from "../../workbook";
 import { type Desk, messageOf } from "../desk";
 import type { WorkbookHost } from "../host";
+import type { KeptJob } from "../keep/kept";
+import { type Opened, openedOf, writeBack } from "../keep/opened-file";
 import { type CopyKind, copyName, download, kindName } from "./download";
 import { demoFile, fetchFile, type GivenFile, givenPath } from "./given";
 
@@ -16,6 +18,10 @@ interface ReadyFile {
 
 /** Opens and saves the workbook of a desk. A file that cannot be read leaves the open job as it is. */
 export class Files {
+  /** How to write back to the open file; null where the browser cannot. */
+  opened: Opened | null = null;
+  private saved: () => void = () => {};
+
   constructor(
     private readonly host: WorkbookHost,
     private readonly desk: Desk,
@@ -27,7 +33,7 @@ export class Files {
     for (const file of list) {
       const read = await this.attempt(file.name, async () => {
         const bytes = new Uint8Array(await file.arrayBuffer());
-        return this.prepare({ name: file.name, bytes });
+        return this.prepare({ name: file.name, bytes }, openedOf(file));
       });
       if (read && ready) this.desk.messages.add("info", `${file.name}: one job is open at a time.`);
       else ready ??= read;
@@ -39,17 +45,16 @@ export class Files {
   openBlank(): void {
     const workbook = Workbook.create();
     workbook.addSheet("Sheet1", { rows: [] });
-    this.desk.messages.clear();
-    this.host.open(workbook, "job.xlsx");
+    this.place(workbook, "job.xlsx", null);
   }
 
   /** Gives the file with all edits as a download; false where that is not possible. */
-  save(): boolean {
+  save(name = copyName(this.desk.book.fileName)): boolean {
     const { desk } = this;
     if (desk.edit && !desk.commit()) return false;
     try {
-      const name = copyName(desk.book.fileName);
       download(desk.book.save(), name);
+      this.saved();
       desk.messages.add("info", `${name} is saved where the browser keeps its downloads.`);
       return true;
     } catch (thrown) {
@@ -96,13 +101,47 @@ export class Files {
     });
   }
 
-  private prepare(file: GivenFile): ReadyFile {
+  /** Calls the listener each time the open job was saved. */
+  onSaved(listener: () => void): void {
+    this.saved = listener;
+  }
+
+  /** Opens a job that was kept unsaved, with its changes still to be saved. */
+  takeUp({ fileName, bytes, file }: KeptJob): void {
+    this.place(Workbook.open(bytes), fileName, file, true);
+  }
+
+  /** Writes the job with all edits into the file that was opened. */
+  async saveBack(): Promise<void> {
+    const { desk, host, opened } = this;
+    if (!opened || (desk.edit && !desk.commit())) return;
+    const { book } = desk;
+    const name = book.fileName;
+    await this.attempt(name, async () => {
+      const { opened: count } = desk;
+      const { revision } = host;
+      const written = await writeBack(opened, host.bytes());
+      if (desk.opened !== count) return;
+      this.opened = written;
+      // What was typed while the file was written is not in it.
+      if (host.revision === revision) {
+        book.save();
+        this.saved();
+      }
+      desk.messages.add("info", `${name} is saved in its place.`);
+    });
+  }
+
+  private place(workbook: Workbook, name: string, opened: Opened | null, isDirty = false): void {
+    this.desk.messages.clear();
+    this.opened = opened;
+    this.host.open(workbook, name, isDirty);
+  }
+
+  private prepare(file: GivenFile, opened: Opened | null): ReadyFile {
     const { workbook, name } = read(file);
     return {
-      open: () => {
-        this.desk.messages.clear();
-        this.host.open(workbook, name);
-      },
+      open: () => this.place(workbook, name, opened),
     };
   }
 

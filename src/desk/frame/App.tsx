@@ -1,34 +1,40 @@
 import { FluentProvider } from "@fluentui/react-components";
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Desk } from "../desk";
+import { copyName } from "../files/download";
 import type { Files } from "../files/files";
+import type { Keeper } from "../keep/keeper";
+import { pickWritable } from "../keep/opened-file";
 import { Divider } from "./Divider";
 import { EntryBar } from "./EntryBar";
 import { FindBar } from "./FindBar";
 import { GridView } from "./GridView";
 import { LeaveDialog } from "./LeaveDialog";
+import { NameDialog } from "./NameDialog";
 import { Notices } from "./Notices";
 import { PaneFrame } from "./PaneFrame";
 import { attendPage } from "./page-events";
 import { SheetTabs } from "./SheetTabs";
 import { StatusLine } from "./StatusLine";
-import { Tools } from "./Tools";
+import { type SaveKind, Tools } from "./Tools";
 import { fluentThemes } from "./theme";
 import { useTheme } from "./use-theme";
 
 interface AppProps {
   readonly desk: Desk;
   readonly files: Files;
+  readonly keeper: Keeper;
 }
 
 /** The whole page: tools, sheets, the entry bar, the grid, and the task pane beside it. */
-export function App({ desk, files }: AppProps) {
+export function App({ desk, files, keeper }: AppProps) {
   const { choice, theme, choose } = useTheme();
   const [isPaneShown, showPane] = useState(true);
   const [paneWidth, setPaneWidth] = useState(400);
   /** What is done once the changes of the open job are saved or let go. */
   const [pending, setPending] = useState<(() => void) | null>(null);
   const [isFinding, setFinding] = useState(false);
+  const [isNaming, setNaming] = useState(false);
   const picker = useRef<HTMLInputElement>(null);
 
   const leaveFor = useCallback(
@@ -47,14 +53,27 @@ export function App({ desk, files }: AppProps) {
     [desk, files, open],
   );
 
+  useEffect(() => void keeper.offer(leaveFor), [keeper, leaveFor]);
+  const pick = async () => {
+    const picked = await pickWritable();
+    if (picked) open(picked);
+    else picker.current?.click();
+  };
+  const copy = (kind: SaveKind) => {
+    if (kind === "named") setNaming(true);
+    else if (kind === "back") void files.saveBack();
+    else void files.saveWithoutAddIn(kind);
+  };
+
   return (
     <FluentProvider theme={fluentThemes[theme]} className="desk">
       <Tools
         desk={desk}
-        onOpen={() => picker.current?.click()}
+        onOpen={() => void pick()}
         onNew={() => leaveFor(() => files.openBlank())}
         onSave={() => files.save()}
-        onCopy={(kind) => void files.saveWithoutAddIn(kind)}
+        onCopy={copy}
+        canSaveBack={() => files.opened !== null}
         onFind={() => setFinding(true)}
         theme={choice}
         onTheme={choose}
@@ -88,6 +107,13 @@ export function App({ desk, files }: AppProps) {
           target.value = "";
         }}
       />
+      {isNaming && (
+        <NameDialog
+          name={copyName(desk.book.fileName)}
+          onSave={(name) => files.save(name)}
+          onDone={() => setNaming(false)}
+        />
+      )}
       <LeaveDialog
         fileName={desk.book.fileName}
         pending={pending}

@@ -8,7 +8,7 @@ export function Notices({ desk }: { desk: Desk }) {
   useDesk(desk);
   return (
     <section className="desk-notices" aria-label="Messages" aria-live="polite">
-      {desk.messages.list.map(({ id, kind, text }) => (
+      {desk.messages.list.map(({ id, kind, text, choices }) => (
         <MessageBar key={id} intent={kind} layout="multiline">
           <MessageBarBody>{text}</MessageBarBody>
           <MessageBarActions
@@ -21,7 +21,13 @@ export function Notices({ desk }: { desk: Desk }) {
                 onClick={() => desk.messages.dismiss(id)}
               />
             }
-          />
+          >
+            {choices.map(({ label, run }) => (
+              <Button key={label} size="small" onClick={run}>
+                {label}
+              </Button>
+            ))}
+          </MessageBarActions>
         </MessageBar>
       ))}
     </section>

@@ -35,13 +35,17 @@ const themeWords: Readonly<Record<ThemeChoice, string>> = {
   contrast: "High contrast",
 };
 
+/** A copy that needs no add-in, one under a chosen name, or the opened file itself. */
+export type SaveKind = CopyKind | "named" | "back";
+
 interface ToolsProps {
   readonly desk: Desk;
   readonly onOpen: () => void;
   readonly onNew: () => void;
   readonly onSave: () => void;
-  /** Saves a copy that needs no add-in, or the sheet in view as text. */
-  readonly onCopy: (kind: CopyKind) => void;
+  readonly onCopy: (kind: SaveKind) => void;
+  /** Whether the browser can write to the file that was opened. */
+  readonly canSaveBack: () => boolean;
   readonly onFind: () => void;
   readonly theme: ThemeChoice;
   readonly onTheme: (theme: ThemeChoice) => void;
@@ -64,7 +68,7 @@ export function Tools(props: ToolsProps) {
         <ToolbarButton icon={<ArrowDownloadRegular />} onClick={props.onSave}>
           <Word>Save a copy</Word>
         </ToolbarButton>
-        <CopyMenu onCopy={props.onCopy} />
+        <CopyMenu onCopy={props.onCopy} canSaveBack={props.canSaveBack()} />
         <RowsMenu desk={desk} onFind={props.onFind} />
         <ToolbarButton icon={<DocumentAddRegular />} onClick={props.onNew}>
           <Word>New</Word>
@@ -103,8 +107,8 @@ export function Tools(props: ToolsProps) {
   );
 }
 
-/** Copies for those who have no add-in. */
-function CopyMenu({ onCopy }: Pick<ToolsProps, "onCopy">) {
+/** Other ways to save, and copies for those who have no add-in. */
+function CopyMenu({ onCopy, canSaveBack }: Pick<ToolsProps, "onCopy"> & { canSaveBack: boolean }) {
   return (
     <Menu>
       <MenuTrigger disableButtonEnhancement>
@@ -114,6 +118,12 @@ function CopyMenu({ onCopy }: Pick<ToolsProps, "onCopy">) {
       </MenuTrigger>
       <MenuPopover>
         <MenuList>
+          <MenuItem onClick={() => onCopy("named")}>Save under another name</MenuItem>
+          {canSaveBack && (
+            <MenuItem subText="In place of what it holds" onClick={() => onCopy("back")}>
+              Save into the opened file
+            </MenuItem>
+          )}
           <MenuItem
             subText="Formulas of the program in place of the add-in's"
             onClick={() => onCopy("plain")}

@@ -98,9 +98,15 @@ export class WorkbookHost extends PageSide {
     return this.book.isDirty;
   }
 
-  /** Puts another workbook in place of the open one, whose unsaved changes are gone then. */
-  open(workbook: Workbook, fileName: string): void {
+  /** Counts the states of the open workbook. */
+  get revision(): number {
+    return this.book.revision;
+  }
+
+  /** Puts another workbook in place of the open one, whose unsaved changes are gone then; `isDirty` where it has such itself. */
+  open(workbook: Workbook, fileName: string, isDirty = false): void {
     this.desk = this.makeDesk(workbook, fileName);
+    this.book.isDirty = isDirty;
     this.listeners.changed({ kind: "opened" });
     this.listeners.selected(this.selection);
   }

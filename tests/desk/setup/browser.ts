@@ -38,6 +38,7 @@ export function deskBrowser() {
         await page.evaluate(() => localStorage.clear());
         await page.close();
       }
+      await forgetKept(context);
     }
   });
   afterAll(async () => {
@@ -56,6 +57,8 @@ export function deskBrowser() {
       (await browser.newContext({ viewport: size, reducedMotion: "reduce", ...options }));
     contexts.set(key, context);
     const page = await context.newPage();
+    // The tests answer the plain chooser of files; nothing can answer the other one.
+    await page.addInitScript(() => Reflect.deleteProperty(window, "showOpenFilePicker"));
     const address = new URL(path, inject("site"));
     page.on("console", (message) => {
       // A file that is not there is part of what is tested, and shown on the page.
@@ -73,4 +76,18 @@ export function deskBrowser() {
     await page.getByRole("gridcell").first().waitFor();
     return page;
   };
+}
+
+/** Deletes what desks kept, from a page of the site that keeps nothing itself. */
+async function forgetKept(context: BrowserContext): Promise<void> {
+  const page = await context.newPage();
+  await page.goto(new URL("functions.json", inject("site")).href);
+  await page.evaluate(
+    () =>
+      new Promise((done) => {
+        const request = indexedDB.deleteDatabase("fanrow-desk");
+        request.onsuccess = request.onerror = done;
+      }),
+  );
+  await page.close();
 }
