@@ -17,14 +17,14 @@ export { flowUnit, type RequiredRate, Ruling } from "./contract/ruling";
 export type { SaidSource, SaidSum } from "./contract/say";
 
 export { readYesNo } from "./contract/yes-no";
-export { type Balance, balanceOf, balances } from "./credits/balance";
+export { balanceOf } from "./credits/balance";
 export { rateIfBalanced } from "./credits/balanced-rate";
 export { deficitOf } from "./credits/deficit";
 export { withDeficits } from "./credits/deficit-rate";
-export { fanRate, type Work, works } from "./credits/fan-rate";
+export { fanRate } from "./credits/fan-rate";
 export { infiltration } from "./credits/infiltration";
 export { rateWhileOn } from "./credits/on-rate";
-export { DesignMatch, designMatch, matches } from "./equipment/design-match";
+export { DesignMatch, designMatch } from "./equipment/design-match";
 export { longestDuct } from "./equipment/duct-limit";
 
 export { makeupAir } from "./equipment/makeup-air";
@@ -33,12 +33,7 @@ export { leastEfficacy } from "./equipment/min-efficacy";
 export { aimedPressure } from "./flow/aimed-pressure";
 export { expectedOpening } from "./flow/expected-opening";
 export { type NextOpening, nextOpening } from "./flow/next-opening";
-export {
-  type RangeStatus,
-  rangeStatus,
-  rangeStatusColumn,
-  rangeStatuses,
-} from "./flow/range-status";
+export { rangeStatus, rangeStatusColumn } from "./flow/range-status";
 export * from "./instrument";
 export * from "./instruments";
 export { deviceFlow } from "./instruments/device-flow";
@@ -46,10 +41,9 @@ export { deviceBudget } from "./instruments/device-spread";
 export {
   panReading,
   panStatus,
-  panStatuses,
   usualPan,
 } from "./instruments/pan-status";
-export { readStatus, type Verdict, verdictColumn, verdicts } from "./judging/verdict";
+export { readStatus, verdictColumn } from "./judging/verdict";
 export * as helps from "./made/help";
 export {
   compared,
@@ -71,10 +65,10 @@ export {
   openingsNamed,
   splitLabels,
 } from "./openings/openings-label";
+export * from "./outcomes";
 export * from "./proof";
 export * from "./reach";
 export { everyEdition, everyNumber, type NumberEntry, numbersOf } from "./reading-along/numbers";
-
 export { dwellingRate } from "./required/dwelling-rate";
 export { NoneAsked, type RoomFacts, roomRate, roomRule } from "./required/room-rate";
 export * from "./small-hole";

@@ -20,7 +20,8 @@ export function callRule(rule: Rule, args: readonly unknown[], rules: Rules): un
 
 function alone(rule: Rule, call: CallArguments): unknown[][] {
   const { height, width } = call;
-  const cell = rule.atOnce?.(call) ?? ((i: number) => cellsOf(rule, call, i));
+  const atOnce = rule.atOnce?.(call);
+  const cell = (i: number) => (atOnce ? orError(() => atOnce(i)) : cellsOf(rule, call, i));
   const out: unknown[][] = new Array(height);
   for (let r = 0, i = 0; r < height; r++) {
     const row: unknown[] = new Array(width);
@@ -43,11 +44,17 @@ function sideBySide(rule: Rule, call: CallArguments, width: number): unknown[][]
 }
 
 function cellsOf(rule: Rule, call: CallArguments, i: number): unknown {
-  try {
+  return orError(() => {
     const given = call.row(i) as never;
     rule.check?.(given);
     const { gives } = rule.work(given);
     return Array.isArray(gives) && gives.length === 1 ? gives[0] : gives;
+  });
+}
+
+function orError(work: () => unknown): unknown {
+  try {
+    return work();
   } catch (error) {
     return fromError(error);
   }

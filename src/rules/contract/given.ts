@@ -87,6 +87,11 @@ export class CallArguments {
     return this.columns.get(name) as Column;
   }
 
+  /** A name argument of one row as it is written; "" where it is blank or left out. */
+  text(name: string, i: number): string {
+    return nameAt(this.names.get(name) as Names, i);
+  }
+
   /** What the work of one sound row gets. Throws an InputError for a name that means nothing. */
   row(i: number): Readonly<Record<string, unknown>> {
     const row: Record<string, unknown> = {};
@@ -101,7 +106,7 @@ export class CallArguments {
         return Number.isNaN(value) ? undefined : value;
       }
       case "name": {
-        const text = nameAt(this.names.get(name) as Names, i);
+        const text = this.text(name, i);
         return text === "" ? undefined : argument.read(text, name);
       }
       case "units":

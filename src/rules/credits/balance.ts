@@ -9,9 +9,7 @@ import { withUnit } from "../contract/say";
 import type { NativeForm } from "../native/native";
 import { balanceLimits } from "../native/tables/credits";
 import { wrong } from "../native/text";
-
-export const balances = ["balanced", "not balanced", "by one definition", "no rule"] as const;
-export type Balance = (typeof balances)[number];
+import type { Balance } from "../outcomes";
 
 /** A sum and a difference of decimals may miss their limit by a last digit. */
 const roundOff = 1e-9;

@@ -23,9 +23,7 @@ import {
 import type { NativeForm } from "../native/native";
 import { creditRules } from "../native/tables/credits";
 import { wrong } from "../native/text";
-
-export const works = ["new", "existing"] as const;
-export type Work = (typeof works)[number];
+import { type Work, works } from "../outcomes";
 
 export interface Credited {
   /** Required total, cfm or L/s. */

@@ -10,9 +10,7 @@ import { flowUnits, Ruling, statedIn, sum } from "../contract/ruling";
 import { withUnit } from "../contract/say";
 import type { NativeForm } from "../native/native";
 import { designTolerances } from "../native/tables/equipment";
-
-export const matches = ["matches", "low", "high"] as const;
-export type Match = (typeof matches)[number];
+import type { Match } from "../outcomes";
 
 export class DesignMatch extends Ruling<Match> {
   constructor(

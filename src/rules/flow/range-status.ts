@@ -6,9 +6,7 @@ import type { Help } from "../contract/help";
 import { rule as ruleOf } from "../contract/rule";
 import { sixDigits } from "../contract/say";
 import type { NativeForm } from "../native/native";
-
-export const rangeStatuses = ["reversed", "below", "in range", "above"] as const;
-export type RangeStatus = (typeof rangeStatuses)[number];
+import type { RangeStatus } from "../outcomes";
 
 /** Where each pressure (Pa, room minus box) stands against the window; undefined for NaN. */
 export function rangeStatusColumn(

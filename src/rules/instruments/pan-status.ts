@@ -9,10 +9,7 @@ import { sixDigits } from "../contract/say";
 import type { NativeForm } from "../native/native";
 import { readings } from "../native/readings";
 import { digits } from "../native/text";
-
-/** The closed box held over a register as a pressure pan, the house held at a pressure. */
-export const panStatuses = ["tight", "leaks", "repeat"] as const;
-export type PanStatus = (typeof panStatuses)[number];
+import { type PanStatus, panStatuses } from "../outcomes";
 
 const practice = (clause: string): Source => ({
   work: "pressure pan over a register",

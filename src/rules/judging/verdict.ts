@@ -7,20 +7,10 @@ import { ifGiven, namedIfGiven, needed, optional } from "../contract/argument";
 import type { Help } from "../contract/help";
 import { rule as ruleOf } from "../contract/rule";
 import { sixDigits } from "../contract/say";
-import { type RangeStatus, rangeStatuses } from "../flow/range-status";
 import type { NativeForm } from "../native/native";
 import { digits, wrong } from "../native/text";
+import { type RangeStatus, rangeStatuses, type Verdict } from "../outcomes";
 import { chanceNeed, freedomGiven, nativeChance, spreadNeed } from "./chance";
-
-export const verdicts = [
-  "meets",
-  "short",
-  "too close to call",
-  "retest",
-  "not measured",
-  "none required",
-] as const;
-export type Verdict = (typeof verdicts)[number];
 
 /** Guarded acceptance (JCGM 106:2012, 8.3.2): what a flow may be off by, and how sure to be. */
 export interface Guard {
@@ -28,8 +18,8 @@ export interface Guard {
   readonly spread: Column;
   /** The chance that has to be reached, from 0.5 to below 1; the usual one where NaN. */
   readonly chance: Column;
-  /** Degrees of freedom behind each spread; infinite where left out. */
-  readonly freedom?: number;
+  /** Degrees of freedom behind each spread; infinite where NaN or left out. */
+  readonly freedom?: Column;
 }
 
 /** The required rate where the edition asks nothing of such a room: "none", as ROOM_RATE gives it. */
@@ -45,8 +35,8 @@ const roundOff = 1e-12;
  * the chance that it truly meets the rate reaches the guard's, is "short" when the chance that it
  * does not reaches it, and else is "too close to call".
  *
- * Where the rate is "none", any reading or none is "none required". A NaN flow is "not measured"; a range status other than "in range" is "retest"; undefined where
- * only the required rate is unknown.
+ * Where the rate is "none", any reading or none is "none required". A NaN flow is "not measured"; a
+ * range status other than "in range" is "retest"; undefined where only the required rate is unknown.
  */
 export function verdictColumn(
   flow: Column,
@@ -59,19 +49,23 @@ export function verdictColumn(
   const out = new Array<Verdict | undefined>(length);
   for (let i = 0; i < length; i++) {
     const q = at(flow, i);
-    const s = status?.[i];
     const r = at(required, i);
     const u = guard ? at(guard.spread, i) : Number.NaN;
     if (r === noRate) out[i] = "none required";
     else if (Number.isNaN(q)) out[i] = "not measured";
-    else if (s !== undefined && s !== "in range") out[i] = "retest";
+    else if (isOutside(status?.[i])) out[i] = "retest";
     else if (Number.isNaN(r)) continue;
-    else if (guard && !Number.isNaN(u))
-      out[i] = guarded(chanceMet(q, u, r, guard.freedom), at(guard.chance, i));
-    else out[i] = meets[i] ? "meets" : "short";
+    else if (guard && !Number.isNaN(u)) {
+      const freedom = at(guard.freedom ?? Number.NaN, i);
+      const chance = chanceMet(q, u, r, Number.isNaN(freedom) ? Number.POSITIVE_INFINITY : freedom);
+      out[i] = guarded(chance, at(guard.chance, i));
+    } else out[i] = meets[i] ? "meets" : "short";
   }
   return out;
 }
+
+const isOutside = (status: RangeStatus | undefined) =>
+  status !== undefined && status !== "in range";
 
 function guarded(chance: number, given: number): Verdict {
   const asked = Number.isNaN(given) ? usualGuardChance : given;
@@ -133,6 +127,15 @@ export const rule = ruleOf({
               `guarded acceptance: with a spread of ${sixDigits(spread)} the chance that the rate is met is ${sixDigits(chanceMet(flow, spread, required, freedom))}, where ${chance} is asked for either way`,
               acceptanceLimit.source,
             ),
+    };
+  },
+  atOnce(call) {
+    const of = (name: string) => call.column(name);
+    const guard = { spread: of("spread"), chance: of("chance"), freedom: of("freedom") };
+    const known = verdictColumn(of("flow"), of("required"), call.length, undefined, guard);
+    return (i) => {
+      const isSeen = known[i] !== "not measured" && known[i] !== "none required";
+      return isOutside(readStatus(call.text("status", i))) && isSeen ? "retest" : known[i];
     };
   },
 });
