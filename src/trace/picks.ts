@@ -5,9 +5,13 @@ import { alone, type Call } from "./calls";
 import { forEachUsed, gridOf, isReference, mostListed, placeOf, seenAt } from "./places";
 import type { Pick } from "./trace-data";
 
-/** The cells that a look-up or a conditional sum takes from its ranges, where that can be told. */
+/**
+ * The cells that a look-up or a conditional sum takes from its ranges, where that can be told. One
+ * that stands in the formula twice is told once.
+ */
 export function picksOf(calls: readonly Call[], at: Spot, file: JobFile): Pick[] {
-  return calls.flatMap((call) => {
+  const once = new Map(calls.map((call) => [call.text, call]));
+  return [...once.values()].flatMap((call) => {
     const rows = call.name === "INDEX" ? indexed(call, at, file) : conditional(call, at, file);
     if (!rows) return [];
     const cells = rows

@@ -16,7 +16,6 @@ describe.each(firmLayouts)("$name", ({ sheet, bytes, slip, corrects }) => {
     const page = await open();
     await openFiles(page, { name: "job.xlsx", bytes: bytes() });
     await sheetTab(page, sheet).waitFor();
-    await pane(page).getByRole("button", { name: "Check the workbook" }).click();
     await pane(page).getByRole("button", { name: "Check again" }).waitFor({ timeout: 30_000 });
 
     const found = pane(page)
@@ -53,7 +52,6 @@ describe("a word that is not known", () => {
       name: "job.xlsx",
       bytes: (firmLayouts[0] as (typeof firmLayouts)[0]).bytes(),
     });
-    await pane(page).getByRole("button", { name: "Check the workbook" }).click();
     await pane(page).getByRole("button", { name: "Check again" }).waitFor({ timeout: 30_000 });
     await screen(page, "Fit").click();
     const asked = pane(page).getByRole("region", { name: 'What does "Pendel" mean?' });
@@ -70,7 +68,6 @@ describe("a word that is not known", () => {
       name: "next.xlsx",
       bytes: (firmLayouts[0] as (typeof firmLayouts)[0]).bytes(),
     });
-    await pane(next).getByRole("button", { name: "Check the workbook" }).click();
     await pane(next).getByRole("button", { name: "Check again" }).waitFor({ timeout: 30_000 });
     await screen(next, "Fit").click();
     const question = pane(next).getByRole("region", { name: 'What does "Pendel" mean?' });

@@ -162,7 +162,7 @@ describe("the records at the desk", () => {
       .first()
       .waitFor();
     await pane(page)
-      .getByText(/^[0-9a-f]{16}$/)
+      .getByText(/^[0-9a-f]{8} [0-9a-f]{8} [0-9a-f]{8}$/)
       .waitFor();
   });
 });

@@ -2,12 +2,16 @@ import type { Check } from "./check";
 
 /** Settings of the Job sheet that cannot be used, and sheets that were not found. */
 export const checkSettings: Check = (job, report) => {
-  for (const { sheet, cell, what, mend, isBlank } of job.settings.problems)
+  const isEmpty = !Object.values(job.tables).some((table) => table.length > 0);
+  for (const { sheet, cell, what, mend, isBlank } of job.settings.problems) {
+    // A job that nobody has begun wants nothing yet.
+    if (isBlank && isEmpty) continue;
     report.add(isBlank ? "setting-blank" : "setting-wrong", sheet, cell, rowOf(cell), "", {
       what,
       effect: "What depends on this setting is not checked, or checked with the usual value.",
       mend,
     });
+  }
   if (!job.fans && !job.noFans)
     report.add("sheet-missing", "", "", -1, "", {
       what: "no sheet with a row a fan was recognised",
