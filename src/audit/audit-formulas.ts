@@ -50,7 +50,7 @@ export function auditFormulas(
         return;
       told.add(place);
       const { severity } = kindEntry(kind);
-      const about = places.about(sheet, row);
+      const about = places.about(sheet, row, col);
       const cells = [cell, ...also].map((each) => ({ sheet, cell: each }));
       const effect = difference ? `${difference.what}.` : words.effect;
       const finding: Finding = { kind, severity, sheet, cell, row, cells, about, ...words, effect };

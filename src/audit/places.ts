@@ -55,12 +55,12 @@ export class Places {
   }
 
   /** The row's own name: its first fields, or the first text of a sheet that is not the job's. */
-  about(sheet: string, row: number): string {
+  about(sheet: string, row: number, col: number): string {
     const grid = this.file.sheets.find(({ name }) => name === sheet);
     if (!grid || row < 0) return "";
-    const { fans } = this.job;
-    const [reading] = this.job.firm ? this.readingsOf(sheet, row) : [];
-    if (fans && reading !== undefined) return fans.label(reading);
+    const { fans, firm } = this.job;
+    const own = fans?.table.readingsAt(sheet, row, col)[0] ?? this.readingsOf(sheet, row)[0];
+    if (firm && fans && own !== undefined) return fans.label(own);
     const text = (col: number) => {
       const value = grid.value(row, col);
       return typeof value === "string" || typeof value === "number" ? String(value).trim() : "";

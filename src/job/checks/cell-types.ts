@@ -1,14 +1,14 @@
 import { type CellError, isCellError } from "../../cells";
 import type { Field } from "../columns";
 import { numberAlone } from "../mends";
-import type { Table } from "../read";
+import type { Job, Table } from "../read";
 import type { Check } from "./check";
 import { inheritsError } from "./inherited-error";
 
 /** Text where a number belongs, and error values. */
 export const checkCellTypes: Check = (job, report) => {
   for (const table of Object.values(job.tables)) {
-    const about = aboutRow(table);
+    const about = aboutIn(job, table);
     // A file stores no message with an error; a fresh evaluation has one.
     const explained = (stored: CellError, key: string, i: number): CellError => {
       const place = table.place(key, i);
@@ -26,7 +26,7 @@ export const checkCellTypes: Check = (job, report) => {
           const { grid, row, col } = table.placeOrHome(field.key, i);
           if (inheritsError(job.file, grid, row, col)) continue;
           report.at("cell-error", table, field.key, i, about(i), {
-            what: `${table.heading(field.key)} holds ${value.error}`,
+            what: `${table.heading(field.key, i)} holds ${value.error}`,
             effect: "Whatever uses this cell shows an error too.",
             mend: mendOfError(explained(value, field.key, i)),
           });
@@ -39,7 +39,7 @@ export const checkCellTypes: Check = (job, report) => {
         // A firm's "n/a" says that there is no number; a number with more behind it is a slip.
         if (job.firm && !/\d/.test(String(value))) continue;
         report.at("number-as-text", table, field.key, i, about(i), {
-          what: `${table.heading(field.key)} holds the text "${String(value)}"`,
+          what: `${table.heading(field.key, i)} holds the text "${String(value)}"`,
           effect: "A spreadsheet passes over text: the number is not used.",
           mend: "Type the number alone, without a unit or an apostrophe, in a cell that is not formatted as text.",
           apply: numberAlone(table, field.key, i, ownUnit(table, field, i)),
@@ -63,6 +63,11 @@ function mendOfError({ error, message }: CellError): string {
 function ownUnit(table: Table, field: Field, i: number): string[] {
   const unit = table.unit(field.key, i);
   return unit ? [unit] : [];
+}
+
+/** The row's own name; a firm's fan may have its name beside or over it. */
+export function aboutIn({ fans, firm }: Job, table: Table): (i: number) => string {
+  return firm && fans?.table === table ? (i) => fans.label(i) : aboutRow(table);
 }
 
 /** The row's own name: its first text fields. */

@@ -5,7 +5,7 @@ import { expectedIn } from "../facts";
 import type { Job, Table } from "../read";
 import type { Report } from "../report";
 import { listed } from "../words";
-import { aboutRow } from "./cell-types";
+import { aboutIn } from "./cell-types";
 import type { Check } from "./check";
 import { unreachedBy } from "./reach";
 
@@ -39,7 +39,7 @@ interface Column {
 function checkColumn(job: Job, report: Report, column: Column): void {
   const { table, field, rows } = column;
   const { key } = field;
-  const about = aboutRow(table);
+  const about = aboutIn(job, table);
   const expected = expectedIn(job, table, field);
   const wanted = (i: number) => toldOf(table, field, i, expected);
   const byFormula = new Map<string, number[]>();
@@ -88,7 +88,7 @@ function cellAt(table: Table, key: string, i: number) {
 }
 
 function differenceOf({ table, field: { key } }: Column, i: number, wanted: Expected): string {
-  return `${table.heading(key)} is ${text(table.raw(key, i))} but the row gives ${text(wanted)}`;
+  return `${table.heading(key, i)} is ${text(table.raw(key, i))} but the row gives ${text(wanted)}`;
 }
 
 type Expected = number | string | undefined;

@@ -28,7 +28,7 @@ export const checkOpeningSizes: Check = (job, report) => {
     const expected = areaFromSizes(table, i);
     if (!(stored > 0) || expected === undefined || close(stored, expected)) continue;
     const words = {
-      effect: `Every flow read with it comes out ${shown((100 * stored) / expected)} % of what it was.`,
+      effect: `Every flow read with it comes out ${shown((100 * stored) / expected)} % of the true flow.`,
       mend: `Its sizes give ${shown(expected)} ${unit}: correct the area or the sizes.`,
     };
     const [low, high] = [convert(expected, "cm²", "in²"), convert(expected, "in²", "cm²")];

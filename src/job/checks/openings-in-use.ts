@@ -51,7 +51,7 @@ export const checkOpeningsInUse: Check = (job, report) => {
     if (!(stored > 0) || near(stored, total)) return;
     const about = fans?.label(i) ?? "";
     const label = table.text("openings", i);
-    const share = `The flow comes out ${shown((100 * stored) / total)} % of what it was.`;
+    const share = `The flow comes out ${shown((100 * stored) / total)} % of the true flow.`;
     const single = used.find((opening) => near(stored, opening.area));
     const apply = restoredFormula(table, "area", i);
     const place = `${label} has ${shown(total)} ${unit}`;

@@ -22,7 +22,7 @@ export const checkPressureUnit: Check = (job, report) => {
     const typed = significant(fans.pressure[i] as number, 3);
     report.at("pressure-unit", fans.table, fans.typedPressure(i), i, fans.label(i), {
       what: `${typed} Pa is probably ${typed} ${slip.unit}, which is ${shown(slip.pascal)} Pa`,
-      effect: `The flow comes out at about ${shown(100 * Math.sqrt(1 / slip.factor))} % of what it was.`,
+      effect: `The flow comes out at about ${shown(100 * Math.sqrt(1 / slip.factor))} % of the true flow.`,
       mend: `Set the manometer to Pa and read again, or type the readings in Pa (× ${shown(slip.factor)}).`,
     });
   }

@@ -14,8 +14,10 @@ export const checkRooms: Check = (job, report) => {
   const effect = isOwn
     ? "The rate that its sheet asks cannot be compared with others of its kind."
     : "The fan has no required rate, so no verdict.";
-  const typed = (words: readonly string[]) =>
-    job.firm ? "Say on the Fit screen what it means." : `Type one of ${listed(words)}.`;
+  const typed = (text: string, words: readonly string[]) =>
+    job.firm && text !== ""
+      ? "Say what it means in the pane, on the Fit screen; or type a word that is known."
+      : `Type one of ${listed(words)}.`;
   for (let i = 0; i < fans.length; i++) {
     const room = fans.room(i);
     const duty = fans.duty(i);
@@ -35,7 +37,7 @@ export const checkRooms: Check = (job, report) => {
         {
           what: text === "" ? "the room kind is missing" : `"${text}" is no known room kind`,
           effect,
-          mend: typed(roomKinds),
+          mend: typed(text, roomKinds),
           cause: plainName(text),
           question: ask(text, "which kind of room", roomKinds),
         },
@@ -48,7 +50,7 @@ export const checkRooms: Check = (job, report) => {
         effect: isOwn
           ? effect
           : `${effect} On demand and continuous rates differ by more than two to one.`,
-        mend: typed(duties),
+        mend: typed(text, duties),
         cause: plainName(text),
         question: ask(text, "on demand or continuous", duties),
       });

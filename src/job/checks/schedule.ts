@@ -39,7 +39,7 @@ export const checkSchedule: Check = (job, report) => {
         what:
           duct === "too narrow"
             ? `the table allows no duct of this kind and width for a fan of ${shown(table.number("buy", i))} ${unit}`
-            : `${shown(table.number("ductLength", i))} ${length} of duct are drawn where ${shown(table.number("allowed", i))} ${length} are allowed`,
+            : `${shown(table.number("ductLength", i))} ${length} of duct are drawn where at most ${shown(table.number("allowed", i))} ${length} may be`,
         cause: [duct, "buy", "ductItem", "ductLength", "elbows"]
           .map((key) => (key === duct ? key : table.text(key, i)))
           .join(" "),

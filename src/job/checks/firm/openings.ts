@@ -46,7 +46,7 @@ export const checkFirmOpenings: Check = (job, report) => {
         : right === undefined
           ? `${told(area)} is an area that ${others}`
           : `the area is ${told(area)} where ${from} gives ${told(right)}`,
-      effect: "The flow comes out in the same measure wrong.",
+      effect: "The flow is wrong by the same factor.",
       mend:
         right === undefined
           ? "Compare with the openings of the box."
