@@ -111,3 +111,17 @@ export function jobWith(...fans: FanCells[]): JobFile {
   });
   return jobFile(settings, dwellings, boxes, grid("Fans", [fanHeadings, ...rows]));
 }
+
+/** A job of that one dwelling under an edition, its fan rows with whatever headings they have. */
+export function jobUnder(edition: string, ...rows: Readonly<Record<string, TestCell>>[]): JobFile {
+  const headings = [...new Set(rows.flatMap(Object.keys))];
+  return jobFile(
+    grid("Job", [
+      ["Edition", edition],
+      ["Units", "ip"],
+    ]),
+    dwellings,
+    boxes,
+    grid("Fans", [headings, ...rows.map((cells) => headings.map((key) => cells[key] ?? null))]),
+  );
+}

@@ -1,7 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { checkJob } from "../../src/job";
 import { holeError } from "../../src/rules";
-import { boxes, type FanCells, grid, jobFile, jobWith, settings, soundFan, today } from "./grids";
+import {
+  boxes,
+  type FanCells,
+  grid,
+  jobFile,
+  jobUnder,
+  jobWith,
+  settings,
+  soundFan,
+  today,
+} from "./grids";
 
 type Cells = Readonly<Record<string, string | number | null>>;
 
@@ -198,24 +208,7 @@ describe("a flow that is short by a little", () => {
 
 describe("a kitchen that its row describes", () => {
   const kitchen = (cells: Cells, edition = "62.2-2016") =>
-    checkJob(
-      jobFile(
-        grid("Job", [
-          ["Edition", edition],
-          ["Units", "ip"],
-        ]),
-        grid("Dwellings", [
-          ["Dwelling", "Floor area (ft²)", "Bedrooms"],
-          ["Lot 1", 1400, 2],
-        ]),
-        boxes,
-        grid("Fans", [
-          Object.keys({ ...soundFan, ...kitchenCells, ...cells }),
-          Object.values({ ...soundFan, ...kitchenCells, ...cells }),
-        ]),
-      ),
-      today,
-    );
+    checkJob(jobUnder(edition, { ...soundFan, ...kitchenCells, ...cells }), today);
   const kitchenCells: Cells = {
     "Room kind": "kitchen",
     "Room volume (ft³)": 960,

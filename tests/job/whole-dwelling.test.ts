@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkJob, type DwellingFacts, factsOf, type Job } from "../../src/job";
-import { boxes, grid, jobFile, soundFan, type TestCell, today } from "./grids";
+import { jobUnder, soundFan, type TestCell, today } from "./grids";
 
 type Cells = Readonly<Record<string, TestCell>>;
 
@@ -13,27 +13,8 @@ const first: Cells = {
 };
 
 /** Lot 1 with these fan rows, each a sound row with some cells changed. */
-function check(edition: string, ...fans: Cells[]) {
-  const headings = [...new Set([first, ...fans].flatMap(Object.keys))];
-  return checkJob(
-    jobFile(
-      grid("Job", [
-        ["Edition", edition],
-        ["Units", "ip"],
-      ]),
-      grid("Dwellings", [
-        ["Dwelling", "Floor area (ft²)", "Bedrooms"],
-        ["Lot 1", 1400, 2],
-      ]),
-      boxes,
-      grid("Fans", [
-        headings,
-        ...fans.map((cells) => headings.map((key) => ({ ...first, ...cells })[key] ?? null)),
-      ]),
-    ),
-    today,
-  );
-}
+const check = (edition: string, ...fans: Cells[]) =>
+  checkJob(jobUnder(edition, ...fans.map((cells) => ({ ...first, ...cells }))), today);
 
 const lot = (job: Job): DwellingFacts => factsOf(job).dwellings.at(0);
 /** 24 in² and 1.07: what a pressure gives. */
