@@ -11,7 +11,7 @@ import { call } from "../../src/rules";
  * @param {any[][]} [spread] Standard spread of the flow; blank or left out: simple acceptance.
  * @param {any[][]} [chance] How sure to be, 0.5 to below 1; 0.95 where blank or left out.
  * @param {any[][]} [freedom] Degrees of freedom of the spread; "infinite" where blank or left out.
- * @returns {any[][]} "meets", "short", "too close to call", "retest" or "not measured".
+ * @returns {any[][]} "meets", "short", "too close to call", "retest", "not measured" or "none required".
  */
 export function VERDICT(
   flow: any[][],

@@ -14,7 +14,7 @@ import { call } from "../../src/rules";
  * @param {any[][]} [window] "yes" for a window that opens, where the edition asks; "no" where left out.
  * @param {any[][]} [floorArea] Floor area of the dwelling, ft² (m² for "si"), where hoods go by that.
  * @param {any[][]} [capture] Capture efficiency at which the hood is listed, %, where that may stand instead.
- * @returns {any[][]} Required rate, cfm (L/s for "si").
+ * @returns {any[][]} Required rate, cfm (L/s for "si"); "none" where nothing is asked of such a room.
  */
 export function ROOM_RATE(
   edition: any[][],
