@@ -78,13 +78,9 @@ function checkColumn(job: Job, report: Report, column: Column): void {
         unreached.length > 0
           ? `Let the formula follow from ${names}, and copy it down.`
           : "Compare the formula with that of the rows above and below.",
-      also: others.map((i) => cellAt(table, key, i)),
+      also: others.map((i) => table.cell(key, i)),
     });
   }
-}
-
-function cellAt(table: Table, key: string, i: number) {
-  return { sheet: table.placeOrHome(key, i).grid.name, cell: table.ref(key, i) };
 }
 
 function differenceOf({ table, field: { key } }: Column, i: number, wanted: Expected): string {

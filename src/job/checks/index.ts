@@ -10,13 +10,16 @@ import { checkDwellingRates } from "./dwelling-rates";
 import { checkDwellingSize } from "./dwelling-size";
 import { checkEquipment } from "./equipment";
 import { checkFanRates } from "./fan-rates";
+import { checkFansAgain } from "./fans-again";
 import { checkFirmOpenings } from "./firm/openings";
 import { checkFirmRates } from "./firm/required";
 import { checkFirmVerdicts } from "./firm/verdict";
+import { checkFlowsAlike } from "./flows-alike";
 import { checkIdentity } from "./identity";
 import { checkInstruments } from "./instruments";
 import { checkMakeupUnsaid } from "./makeup-unsaid";
 import { checkNotes } from "./notes";
+import { checkOldRecords } from "./old-records";
 import { checkOpeningSizes } from "./opening-sizes";
 import { checkOpeningsInUse } from "./openings-in-use";
 import { checkPressureBlank } from "./pressure-blank";
@@ -26,6 +29,7 @@ import { checkPressureWindow } from "./pressure-window";
 import { checkProofs } from "./proof-of-box";
 import { checkRating } from "./rating";
 import { checkReadingsApart } from "./readings-apart";
+import { checkReadingsCopied } from "./readings-copied";
 import { checkRegisters } from "./registers";
 import { checkRetests } from "./retests";
 import { checkRooms } from "./rooms";
@@ -34,15 +38,9 @@ import { checkSettings } from "./settings";
 import { checkSmallHoles } from "./small-holes";
 import { checkStaleValues } from "./stale-values";
 import { checkTwoOpenings } from "./two-openings";
-import {
-  checkFansAgain,
-  checkFlowsAlike,
-  checkOldRecords,
-  checkReadingsCopied,
-  checkWideWindow,
-} from "./unseen";
 import { checkWhoAndWhen } from "./who-and-when";
 import { checkWholeHouse } from "./whole-house";
+import { checkWideWindow } from "./wide-window";
 
 export { checkSettings };
 

@@ -128,8 +128,13 @@ export class Table {
 
   /** The cell's name, such as "K12"; that of the reading as a whole where the field is absent. */
   ref(key: string, i: number): string {
-    const { row, col } = this.placeOrHome(key, i);
-    return cellName(row, col);
+    return this.cell(key, i).cell;
+  }
+
+  /** The same with the name of its sheet. */
+  cell(key: string, i: number): { readonly sheet: string; readonly cell: string } {
+    const { grid, row, col } = this.placeOrHome(key, i);
+    return { sheet: grid.name, cell: cellName(row, col) };
   }
 
   /** What stands over a field's cells. */
