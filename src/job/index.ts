@@ -52,12 +52,13 @@ export {
   firmFileOf,
   fitHeadings,
   fitSheetTitle,
-  isSameQuestion,
   plainName,
   readFirmFile,
   readHeading,
   rowOfChoice,
   type SheetFit,
+  withAnswer,
+  withFirms,
 } from "./fit";
 export type {
   Calculator,
@@ -65,7 +66,6 @@ export type {
   Grid,
   JobFile,
 } from "./grid";
-export * from "./planning";
 export * from "./planning";
 export { type Provenance, provenanceLine, provenanceOf } from "./provenance";
 export {

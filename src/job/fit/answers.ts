@@ -47,12 +47,22 @@ export function readChoices(file: JobFile): FitChoice[] {
 }
 
 /** Whether two answers are to the same question. */
-export function isSameQuestion(a: FitChoice, b: FitChoice): boolean {
+function isSameQuestion(a: FitChoice, b: FitChoice): boolean {
   const same = (x = "", y = "") => x.trim().toLowerCase() === y.trim().toLowerCase();
   const isWord = a.word !== undefined || b.word !== undefined;
   return isWord
     ? a.field === b.field && same(a.word, b.word)
     : same(a.sheet, b.sheet) && same(a.heading, b.heading);
+}
+
+/** The answers with one more, in place of a former one to the same question. */
+export function withAnswer(choices: readonly FitChoice[], said: FitChoice): FitChoice[] {
+  return [...choices.filter((each) => !isSameQuestion(each, said)), said];
+}
+
+/** A workbook's own answers, and those of a firm's file to what it does not answer itself. */
+export function withFirms(own: readonly FitChoice[], firms: readonly FitChoice[]): FitChoice[] {
+  return [...own, ...firms.filter((each) => !own.some((held) => isSameQuestion(held, each)))];
 }
 
 /** What the first line of a firm's file says. */

@@ -1,6 +1,6 @@
 import { jobSettings, jobTitle, layouts, type SheetKind } from "../columns";
 import type { FitChoice, JobFile } from "../grid";
-import { fitSheetTitle, isSameQuestion, readChoices } from "./answers";
+import { fitSheetTitle, readChoices, withFirms } from "./answers";
 import { fitSheet, type SheetFit } from "./fit-sheet";
 import { plainName } from "./heading";
 
@@ -18,10 +18,7 @@ export interface JobFit {
 /** Finds the job's sheets: by their headings first, and of equals by the sheet's name. */
 export function fitJob(file: JobFile): JobFit {
   const choices = readChoices(file);
-  const further = (file.answers ?? []).filter(
-    (answer) => !choices.some((own) => isSameQuestion(own, answer)),
-  );
-  const answers = [...choices, ...further];
+  const answers = withFirms(choices, file.answers ?? []);
   const candidates = layouts.flatMap((layout) =>
     file.sheets.flatMap((grid) => {
       if (isOurOwn(grid.name)) return [];

@@ -4,9 +4,10 @@ export {
   firmFileOf,
   fitHeadings,
   fitSheetTitle,
-  isSameQuestion,
   readFirmFile,
   rowOfChoice,
+  withAnswer,
+  withFirms,
 } from "./answers";
 export { fitJob, type JobFit } from "./fit-job";
 export type { SheetFit } from "./fit-sheet";

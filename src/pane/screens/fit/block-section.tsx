@@ -1,6 +1,6 @@
 import { Button, makeStyles, Select, tokens } from "@fluentui/react-components";
 import { useId } from "react";
-import { isSameQuestion, unitsOfRole } from "../../../job";
+import { unitsOfRole, withAnswer } from "../../../job";
 import { count } from "../../model/announce";
 import {
   type FirmGroup,
@@ -48,10 +48,8 @@ export function BlockSection({ group, isFirst, job, busy, onAnswers }: BlockProp
     onAnswers(
       line === undo ? withoutRole(choices, block, view) : withRole(choices, block, view, line),
     );
-  const say = (field: string, word: string, means: string) => {
-    const said = { sheet: "", heading: "", field, word, means };
-    onAnswers([...choices.filter((each) => !isSameQuestion(each, said)), said]);
-  };
+  const say = (field: string, word: string, means: string) =>
+    onAnswers(withAnswer(choices, { sheet: "", heading: "", field, word, means }));
   const row = (view: RoleView) => (
     <div key={view.role} className={styles.row}>
       <span>

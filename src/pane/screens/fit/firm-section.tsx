@@ -1,5 +1,5 @@
 import { Button } from "@fluentui/react-components";
-import { type FitChoice, isSameQuestion } from "../../../job";
+import { type FitChoice, withAnswer } from "../../../job";
 import { count } from "../../model/announce";
 import { firmGroups, sheetsLeft, wordQuestions } from "../../model/firm-view";
 import { Fold } from "../../parts/fold";
@@ -13,8 +13,7 @@ export function FirmSection(props: AnswerProps) {
   const shared = useShared();
   const { job, busy, onAnswers } = props;
   const { choices } = job.fit;
-  const answer = (said: FitChoice) =>
-    onAnswers([...choices.filter((each) => !isSameQuestion(each, said)), said]);
+  const answer = (said: FitChoice) => onAnswers(withAnswer(choices, said));
   const left = sheetsLeft(job);
   return (
     <>

@@ -1,7 +1,7 @@
-import { Button } from "@fluentui/react-components";
-import { useRef, useState } from "react";
-import { type FitChoice, isSameQuestion, type JobCheck, readFirmFile } from "../../../job";
+import { useState } from "react";
+import { type FitChoice, type JobCheck, readFirmFile, withFirms } from "../../../job";
 import { fittedSheets, withChoice } from "../../model/fit-view";
+import { FilePicker } from "../../parts/file-picker";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 import { FirmSection } from "./firm-section";
@@ -11,7 +11,6 @@ import { SheetSection } from "./sheet-section";
 export function FitScreen({ check }: { check: JobCheck }) {
   const shared = useShared();
   const { session, state } = useSession();
-  const picker = useRef<HTMLInputElement>(null);
   const [problem, setProblem] = useState("");
   const { job } = check;
   const { choices } = job.fit;
@@ -21,10 +20,7 @@ export function FitScreen({ check }: { check: JobCheck }) {
     try {
       const taken = readFirmFile(await file.text());
       setProblem("");
-      save([
-        ...choices,
-        ...taken.filter((each) => !choices.some((own) => isSameQuestion(own, each))),
-      ]);
+      save(withFirms(choices, taken));
     } catch (error) {
       setProblem(`${file.name} ${error instanceof Error ? error.message : String(error)}`);
     }
@@ -37,22 +33,16 @@ export function FitScreen({ check }: { check: JobCheck }) {
             ? "What was taken for what. Correct it where it is wrong."
             : job.noFans}
         </span>
-        <Button size="small" disabledFocusable={busy} onClick={() => picker.current?.click()}>
+        <FilePicker
+          size="small"
+          label="Firm's file"
+          accept=".json"
+          busy={busy}
+          onFile={(file) => void take(file)}
+        >
           Use a firm's file
-        </Button>
+        </FilePicker>
       </div>
-      <input
-        ref={picker}
-        type="file"
-        accept=".json"
-        hidden
-        aria-label="Firm's file"
-        onChange={({ target }) => {
-          const [file] = target.files ?? [];
-          if (file) void take(file);
-          target.value = "";
-        }}
-      />
       {problem === "" ? null : <p role="alert">{problem}</p>}
       <FirmSection job={job} busy={busy} onAnswers={save} />
       {fittedSheets(job).map((found) => (

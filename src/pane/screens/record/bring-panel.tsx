@@ -1,7 +1,8 @@
 import { Button, Checkbox, makeStyles } from "@fluentui/react-components";
-import { useRef, useState } from "react";
+import { useState } from "react";
 import { cellName, numberText } from "../../../cells";
 import { count } from "../../model/announce";
+import { FilePicker } from "../../parts/file-picker";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 import { placeReadings, readFieldCopy } from "../../session/field-work";
@@ -16,7 +17,6 @@ export function BringPanel() {
   const styles = useStyles();
   const shared = useShared();
   const { session, state } = useSession();
-  const picker = useRef<HTMLInputElement>(null);
   const [takesDiffering, setTakesDiffering] = useState(false);
   const busy = state.busy !== "";
   const { brought } = state.record;
@@ -30,22 +30,15 @@ export function BringPanel() {
         From a field copy, by dwelling and fan. You see first what goes where.
       </p>
       <div className={shared.line}>
-        <Button disabledFocusable={busy} onClick={() => picker.current?.click()}>
+        <FilePicker
+          label="Field copy"
+          accept=".xlsx"
+          busy={busy}
+          onFile={(file) => void readFieldCopy(session, file)}
+        >
           Choose the field copy
-        </Button>
+        </FilePicker>
       </div>
-      <input
-        ref={picker}
-        type="file"
-        accept=".xlsx"
-        hidden
-        aria-label="Field copy"
-        onChange={({ target }) => {
-          const [file] = target.files ?? [];
-          if (file) void readFieldCopy(session, file);
-          target.value = "";
-        }}
-      />
       {brought ? (
         <>
           <p className={shared.text}>

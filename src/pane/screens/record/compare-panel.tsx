@@ -1,7 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { DocumentSearch20Regular } from "@fluentui/react-icons";
-import { useRef } from "react";
 import type { JobCheck } from "../../../job";
+import { FilePicker } from "../../parts/file-picker";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 import { compareAgain, compareWithFile } from "../../session/record-work";
@@ -11,7 +11,6 @@ import { ChangeList } from "./change-list";
 export function ComparePanel({ check }: { check: JobCheck }) {
   const shared = useShared();
   const { session, state } = useSession();
-  const picker = useRef<HTMLInputElement>(null);
   const { comparison } = state.record;
   const busy = state.busy !== "";
   return (
@@ -22,26 +21,16 @@ export function ComparePanel({ check }: { check: JobCheck }) {
         nowhere.
       </p>
       <div className={shared.line}>
-        <Button
+        <FilePicker
           icon={<DocumentSearch20Regular />}
-          disabledFocusable={busy}
-          onClick={() => picker.current?.click()}
+          label="Older file"
+          accept=".xlsx"
+          busy={busy}
+          onFile={(file) => void compareWithFile(session, file)}
         >
           Choose an older file
-        </Button>
+        </FilePicker>
       </div>
-      <input
-        ref={picker}
-        type="file"
-        accept=".xlsx"
-        hidden
-        aria-label="Older file"
-        onChange={({ target }) => {
-          const [file] = target.files ?? [];
-          if (file) void compareWithFile(session, file);
-          target.value = "";
-        }}
-      />
       {comparison ? (
         <>
           {comparison.check === check ? null : (
