@@ -1,7 +1,15 @@
 import Table from "cli-table3";
 import { auditFormulas } from "../audit";
 import { serialOf, visible, visibleIn, visibleJson } from "../cells";
-import { type Change, codeKinds, compareJobs, type JobCodes, provenanceOf, readJob } from "../job";
+import {
+  type Change,
+  checkJob,
+  codeKinds,
+  compareChecks,
+  type JobCheck,
+  type JobCodes,
+  provenanceOf,
+} from "../job";
 import { type Look, openFile, unreadableBy } from "./check-file";
 import type { Format } from "./options";
 import { csvLines } from "./reports/csv";
@@ -32,9 +40,11 @@ export async function compareFiles(
     }
   const [old, now] = jobs;
   if (!old || !now) return { complaint: "name two files" };
-  const options = { today: serialOf(look.today), further: auditFormulas };
-  const changes = compareJobs(old, now, options);
-  const codes = [old, now].map((file) => provenanceOf(readJob(file)).codes);
+  const [was, is] = [old, now].map((file) =>
+    checkJob(file, serialOf(look.today) - (file.dateOffset ?? 0), auditFormulas),
+  ) as [JobCheck, JobCheck];
+  const changes = compareChecks(was, is);
+  const codes = [was, is].map(({ job }) => provenanceOf(job).codes);
   const report = {
     table: () => tableOf(before, after, changes, look.width, codes),
     json: () =>

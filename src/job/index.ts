@@ -18,6 +18,7 @@ export * from "./columns";
 export {
   type Change,
   type ChangeKind,
+  compareChecks,
   compareJobs,
   type RateUnder,
   underEdition,

@@ -17,19 +17,23 @@ interface ComparingOptions {
   readonly further?: FurtherCheck;
 }
 
-/**
- * What is otherwise in the later state of a job: settings, rows matched by their names, field by
- * field, sheets, and what the check finds. Columns may stand in another order. Workbooks without
- * anything of a job are compared cell by cell.
- */
+/** What is otherwise in the later state of a job, both checked first. */
 export function compareJobs(
   before: JobFile,
   after: JobFile,
   { today = serialOf(new Date()), further }: ComparingOptions = {},
 ): Change[] {
-  const [old, now] = [before, after].map((file) =>
-    checkJob(file, today - (file.dateOffset ?? 0), further),
-  ) as [JobCheck, JobCheck];
+  const checked = (file: JobFile) => checkJob(file, today - (file.dateOffset ?? 0), further);
+  return compareChecks(checked(before), checked(after));
+}
+
+/**
+ * What is otherwise in the later of two states: settings, rows matched by their names, field by
+ * field, sheets, and what the check finds. Columns may stand in another order. Workbooks without
+ * anything of a job are compared cell by cell.
+ */
+export function compareChecks(old: JobCheck, now: JobCheck): Change[] {
+  const [before, after] = [old.job.file, now.job.file];
   const changes = [
     ...compareSheets(before, after),
     ...compareSettings(old.job, now.job),
