@@ -1,5 +1,5 @@
 import Papa from "papaparse";
-import { fixed, visible, visibleJson } from "../cells";
+import { visible, visibleJson } from "../cells";
 import { type Edition, findEdition } from "../editions";
 import {
   type EstimateSection,
@@ -8,6 +8,7 @@ import {
   estimateSections,
   type Job,
   readJob,
+  sectionText,
 } from "../job";
 import { type Look, openFile } from "./check-file";
 import { complaintOf } from "./complaint";
@@ -75,7 +76,7 @@ export function orderReport(
 function tableLines({ title, columns, rows }: EstimateSection): string[] {
   const texts = [
     columns.map((column) => column.title),
-    ...rows.map((row) => row.map((cell, at) => cellText(cell, columns[at]?.digits))),
+    ...rows.map((row) => row.map((cell, at) => sectionText(cell, columns[at]?.digits))),
   ];
   const widths = columns.map((_, at) => Math.max(...texts.map((row) => row[at]?.length ?? 0)));
   return [
@@ -92,6 +93,3 @@ function tableLines({ title, columns, rows }: EstimateSection): string[] {
     ),
   ];
 }
-
-const cellText = (cell: string | number | null, digits: number | undefined): string =>
-  typeof cell === "number" ? fixed(cell, digits ?? 0) : (cell ?? "");

@@ -1,4 +1,4 @@
-import { shown } from "../../cells";
+import { fixed, shown } from "../../cells";
 import { unitOf } from "../columns";
 import type { Settings } from "../read";
 import type { Estimate, PlannedRate, Total } from "./estimate";
@@ -14,6 +14,10 @@ export interface EstimateSection {
   }[];
   readonly rows: readonly (readonly (string | number | null)[])[];
 }
+
+/** A cell as it is read: a number with the decimals of its column, a blank as nothing. */
+export const sectionText = (cell: string | number | null | undefined, digits?: number): string =>
+  typeof cell === "number" ? fixed(cell, digits ?? 0) : (cell ?? "");
 
 type Cells = (string | number | null)[];
 type Column = readonly [title: string, digits?: number];

@@ -1,8 +1,7 @@
 import { Field, makeStyles, Select } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
-import { fixed } from "../../../cells";
 import { findEdition } from "../../../editions";
-import { estimateNotes, estimateOf, estimateSections, type Job } from "../../../job";
+import { estimateNotes, estimateOf, estimateSections, type Job, sectionText } from "../../../job";
 import { otherEditions } from "../../model/under-view";
 import { useShared } from "../../parts/styles";
 
@@ -56,7 +55,7 @@ export function OrderSection({ job }: { job: Job }) {
                 {rows.map((row) => (
                   <tr key={row.slice(0, 3).join()}>
                     {columns.map((column, at) => (
-                      <td key={column.title}>{cellText(row[at] ?? null, column.digits)}</td>
+                      <td key={column.title}>{sectionText(row[at], column.digits)}</td>
                     ))}
                   </tr>
                 ))}
@@ -72,6 +71,3 @@ export function OrderSection({ job }: { job: Job }) {
     </>
   );
 }
-
-const cellText = (cell: string | number | null, digits: number | undefined): string =>
-  typeof cell === "number" ? fixed(cell, digits ?? 0) : (cell ?? "");
