@@ -6,11 +6,6 @@ import { looks } from "./looks";
 import type { PlanCell, PlanChart, PlanRow } from "./plan";
 import { figure } from "./words";
 
-/** The constant that the box flows are worked out with. */
-export function constantOf(job: Job, { box }: BoxProof): number {
-  return constantInUse(job, box);
-}
-
 /** What a box reads with a constant. */
 export function flowOf(K: number, A: number, P: number): number {
   return oneValue(flowFromPressure, { K, A, P });
@@ -18,7 +13,7 @@ export function flowOf(K: number, A: number, P: number): number {
 
 /** Round end of both axes. */
 export function axisEnd(job: Job, own: BoxProof): number {
-  const constant = constantOf(job, own);
+  const constant = constantInUse(job, own.box);
   const flows = own.pairs.flatMap(({ area, pressure, reference }) => [
     reference,
     flowOf(constant, area, pressure),

@@ -1,15 +1,15 @@
 import { isSameNumber, shown } from "../../cells";
 import { restoredFormula } from "../mends";
+import { constantInUse } from "../read";
 import type { Check } from "./check";
 
 /** The constant of a fan row against that of its box. */
 export const checkConstants: Check = (job, report) => {
-  const { fans, boxes } = job;
+  const { fans } = job;
   if (!fans?.table.has("constant")) return;
   for (let i = 0; i < fans.length; i++) {
     const stored = fans.table.number("constant", i);
-    const stated = boxes?.constant(fans.table.text("box", i)) ?? Number.NaN;
-    const own = stated > 0 ? stated : job.settings.constant;
+    const own = constantInUse(job, fans.table.text("box", i));
     if (!(stored > 0) || isSameNumber(stored, own)) continue;
     report.at("constant-differs", fans.table, "constant", i, fans.label(i), {
       what: `the constant is ${stored}; the box has ${own}`,

@@ -3,6 +3,7 @@ import {
   isBlank,
   isNumber,
   nothing,
+  orNothing,
   plus,
   same,
   setting,
@@ -18,7 +19,6 @@ import { money, number, type SheetLayout, text } from "./field";
 export const catalogueUses = ["kitchen hood", "other rooms"] as const;
 
 const rating = { measure: "flow", format: "0" } as const;
-const orNothing = (key: string) => when(isBlank(key), nothing, key);
 
 /**
  * A row a fan that can be bought, by whose rating an estimate chooses, and a row a duct, named as

@@ -114,8 +114,8 @@ function planned(part: Expression, has: (key: string) => boolean, places: Places
     case "rule": {
       const isThere = (arg: Expression) => arg.is !== "with" || has(arg.key);
       const args = part.args.slice(0, part.args.findLastIndex(isThere) + 1);
-      const planned = (arg: Expression) => (arg.is === "with" ? inside(arg.what) : inside(arg));
-      return { ...part, args: args.map((arg) => (isThere(arg) ? planned(arg) : blank)) };
+      const own = (arg: Expression) => inside(arg.is === "with" ? arg.what : arg);
+      return { ...part, args: args.map((arg) => (isThere(arg) ? own(arg) : blank)) };
     }
     case "sum":
     case "count":

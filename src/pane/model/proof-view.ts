@@ -75,7 +75,7 @@ function figuresOf(job: Job, own: BoxProof, today: number): ProofView["figures"]
     ? ""
     : `, each known to about ±${digits(1.96 * errors.limitError, 2)} %`;
   return [
-    { name: "Constant", value: `${digits(constantOf(job, own), 4)} in use` },
+    { name: "Constant", value: `${digits(constantInUse(job, own.box), 4)} in use` },
     {
       name: "By the pairs",
       value: Number.isNaN(constant.u)
@@ -130,7 +130,7 @@ function coverageOf({ settings }: Job, { proof }: BoxProof): CoverageView[] {
 }
 
 function pairsOf(job: Job, own: BoxProof): PairView[] {
-  const constant = constantOf(job, own);
+  const constant = constantInUse(job, own.box);
   return own.pairs.map(({ opening, area, pressure, reference }) => {
     const { lowest: box } = reachOf(area, constant, { low: pressure, high: pressure });
     return {
@@ -141,9 +141,4 @@ function pairsOf(job: Job, own: BoxProof): PairView[] {
       difference: signedPercent((100 * (box - reference)) / reference),
     };
   });
-}
-
-/** The constant that the box's flows are worked out with. */
-function constantOf(job: Job, { box }: BoxProof): number {
-  return constantInUse(job, box);
 }

@@ -1,8 +1,10 @@
 import { cellName } from "../../cells";
 import { factsOf, type Job, type RangeStatus, reachOf, type Verdict } from "../../job";
 
-/** A verdict, or that there is no rate to judge by. */
-/** A fan that was read again is judged by its later reading. */
+/**
+ * A verdict, or that there is no rate to judge by, or that the fan was read again and is judged by
+ * its later reading.
+ */
 export type FanVerdict = Verdict | "rate unknown" | "read again";
 
 /** One fan as the pictures show it. Flows in the job's unit; NaN where not known. */
