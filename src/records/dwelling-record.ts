@@ -1,14 +1,15 @@
-import { columnLetters, isoDay } from "../cells";
-import { codesText, factsOf, type JobCheck, type Provenance, provenanceOf, unitOf } from "../job";
+import { isoDay } from "../cells";
+import { factsOf, type JobCheck, unitOf } from "../job";
 import { type DwellingFact, dwellingFacts, findingsOf } from "./dwelling-facts";
 import { type FanFact, whoAndWhen } from "./fan-facts";
 import { looks } from "./looks";
 import { sheetNameOf } from "./names";
 import type { Look, SheetPlan } from "./plan";
 import { PlanRows } from "./plan-rows";
+import { printedPage } from "./printed-page";
 import { addCautions, addSignatures } from "./sections/closing";
 import { addAccepted, addFindingsInWords } from "./sections/findings";
-import { counted, figure, orNull, paperOf } from "./words";
+import { counted, figure, orNull } from "./words";
 
 /** Fan, room, duty, box and openings, readings, pressure, flow, ±, required, missing, verdict, day. */
 const columns = [7, 15, 11, 12, 13, 10, 9, 8, 10, 10, 16, 11];
@@ -16,11 +17,7 @@ const columns = [7, 15, 11, 12, 13, 10, 9, 8, 10, 10, 16, 11];
 const mostOnePage = 30;
 
 /** The record of one dwelling: its fans row by row, its rate, what is missing and what was found. */
-export function dwellingRecord(
-  check: JobCheck,
-  dwelling: string,
-  provenance: Provenance = provenanceOf(check.job),
-): SheetPlan {
+export function dwellingRecord(check: JobCheck, dwelling: string): SheetPlan {
   const { job } = check;
   const fact = dwellingFacts(job).find(
     ({ name }) => name.trim().toLowerCase() === dwelling.trim().toLowerCase(),
@@ -45,18 +42,14 @@ export function dwellingRecord(
     columns,
     rows: rows.rows,
     merges: rows.merges,
-    page: {
-      paper: paperOf(settings.system),
+    page: printedPage(job, {
+      left: [settings.name, fact.name].filter((part) => part !== "").join(": "),
       landscape: true,
       onePage: fact.fans.length <= mostOnePage,
       titleRows: 2,
-      footer: {
-        left: [settings.name, fact.name].filter((part) => part !== "").join(": "),
-        center: "Page {page} of {pages}",
-        right: `Codes ${codesText(provenance.codes)}`,
-      },
-      area: `A1:${columnLetters(columns.length - 1)}${rows.rows.length}`,
-    },
+      width: columns.length,
+      height: rows.rows.length,
+    }),
   };
 }
 

@@ -1,4 +1,3 @@
-import { columnLetters } from "../cells";
 import {
   codesText,
   type Estimate,
@@ -6,13 +5,14 @@ import {
   estimateNotes,
   estimateSections,
   type JobCheck,
-  type Provenance,
+  provenanceOf,
 } from "../job";
 import { looks } from "./looks";
 import type { Look, SheetPlan } from "./plan";
 import { PlanRows, type TableColumn } from "./plan-rows";
+import { printedPage } from "./printed-page";
 import { addFindingsByKind } from "./sections/findings";
-import { counted, paperOf } from "./words";
+import { counted } from "./words";
 
 /** A page held across: the widest table has nine columns. */
 const columns = Array.from({ length: 14 }, () => 9.3);
@@ -26,12 +26,9 @@ const lookOf: Readonly<Record<number, Look>> = {
 };
 
 /** The record of a job in which fans are planned and none is measured: what to buy, bring and charge. */
-export function estimateRecord(
-  { job, findings }: JobCheck,
-  estimate: Estimate,
-  provenance: Provenance,
-): SheetPlan {
+export function estimateRecord({ job, findings }: JobCheck, estimate: Estimate): SheetPlan {
   const { settings } = job;
+  const provenance = provenanceOf(job);
   const name = settings.name === "" ? "Job without a name" : settings.name;
   const rows = new PlanRows(columns);
   const all = estimate.totals.at(-1);
@@ -63,18 +60,14 @@ export function estimateRecord(
     columns,
     rows: rows.rows,
     merges: rows.merges,
-    page: {
-      paper: paperOf(settings.system),
+    page: printedPage(job, {
+      left: name,
       landscape: true,
       onePage: false,
       titleRows: 2,
-      footer: {
-        left: name,
-        center: "Page {page} of {pages}",
-        right: `Codes ${codesText(provenance.codes)}`,
-      },
-      area: `A1:${columnLetters(columns.length - 1)}${rows.rows.length}`,
-    },
+      width: columns.length,
+      height: rows.rows.length,
+    }),
   };
 }
 

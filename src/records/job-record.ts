@@ -1,25 +1,16 @@
-import { columnLetters } from "../cells";
-import {
-  codesText,
-  estimateOf,
-  type JobCheck,
-  type Provenance,
-  provenanceOf,
-  unitOf,
-  type Verdict,
-  verdicts,
-} from "../job";
+import { estimateOf, type JobCheck, provenanceOf, unitOf, type Verdict, verdicts } from "../job";
 import { type DwellingFact, dwellingFacts } from "./dwelling-facts";
 import { estimateRecord } from "./estimate-record";
 import { type FanFact, fanFacts, whoAndWhen } from "./fan-facts";
 import { looks } from "./looks";
 import type { SheetPlan } from "./plan";
 import { PlanRows } from "./plan-rows";
+import { printedPage } from "./printed-page";
 import { addCautions, addProvenance, addSignatures } from "./sections/closing";
 import { addAccepted, addFindingsByKind } from "./sections/findings";
 import { addMeasuredWith } from "./sections/measured-with";
 import { addRates } from "./sections/rates";
-import { counted, figure, orNull, paperOf } from "./words";
+import { counted, figure, orNull } from "./words";
 
 /** Twelve columns, on which every table of the record is laid out. */
 const columns = Array.from({ length: 12 }, () => 8.3);
@@ -30,13 +21,10 @@ const pageHeight = 695;
 const mostShrunk = 1.35;
 
 /** The record of a whole job, of an estimate where nothing is measured yet: what was measured, with what, by whom, by which rates, and what came of it. */
-export function jobRecord(
-  check: JobCheck,
-  provenance: Provenance = provenanceOf(check.job),
-): SheetPlan {
+export function jobRecord(check: JobCheck): SheetPlan {
   const { job, findings } = check;
   const estimate = check.summary.measured === 0 ? estimateOf(job) : undefined;
-  if (estimate) return estimateRecord(check, estimate, provenance);
+  if (estimate) return estimateRecord(check, estimate);
   const { settings } = job;
   const facts = fanFacts(job).filter(({ isAbsent }) => !isAbsent);
   const dwellings = dwellingFacts(job);
@@ -51,7 +39,7 @@ export function jobRecord(
   addRates(rows, job, dwellings);
   addFindingsByKind(rows, findings);
   addAccepted(rows, job, findings);
-  addProvenance(rows, provenance);
+  addProvenance(rows, provenanceOf(job));
   addSignatures(rows, ["Tested by", "Reviewed by"]);
   addCautions(rows);
   return {
@@ -60,18 +48,14 @@ export function jobRecord(
     columns,
     rows: rows.rows,
     merges: rows.merges,
-    page: {
-      paper: paperOf(settings.system),
+    page: printedPage(job, {
+      left: name,
       landscape: false,
       onePage: rows.height <= mostShrunk * pageHeight,
       titleRows: 2,
-      footer: {
-        left: name,
-        center: "Page {page} of {pages}",
-        right: `Codes ${codesText(provenance.codes)}`,
-      },
-      area: `A1:${columnLetters(columns.length - 1)}${rows.rows.length}`,
-    },
+      width: columns.length,
+      height: rows.rows.length,
+    }),
   };
 }
 

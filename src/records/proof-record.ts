@@ -1,13 +1,14 @@
 import { columnLetters, isoDay } from "../cells";
-import { type BoxProof, codesText, type Job, provenanceOf, unitOf } from "../job";
+import { type BoxProof, constantInUse, type Job, unitOf } from "../job";
 import { agreementFactor, percentDifferences } from "../spread";
 import { looks } from "./looks";
 import { sheetNameOf } from "./names";
 import type { SheetPlan } from "./plan";
 import { PlanRows } from "./plan-rows";
-import { axisEnd, chartOf, constantOf, flowOf, linesOf, withAside } from "./proof-chart";
+import { printedPage } from "./printed-page";
+import { axisEnd, chartOf, flowOf, linesOf, withAside } from "./proof-chart";
 import { addCautions, addSignatures } from "./sections/closing";
-import { figure, paperOf, signed } from "./words";
+import { figure, signed } from "./words";
 
 /** Opening, area, pressure, box flow, reference flow, difference, reference instrument, tester, day. */
 const columns = [13, 9, 9, 9, 11, 10, 15, 13, 11];
@@ -38,18 +39,14 @@ export function proofRecord(job: Job, own: BoxProof): SheetPlan {
     columns: [...columns, 3, 9, 9, 9, 9],
     rows: withAside(rows.rows, linesOf(most, own.proof.requirement), aside),
     merges: rows.merges,
-    page: {
-      paper: paperOf(settings.system),
+    page: printedPage(job, {
+      left: settings.name,
       landscape: false,
       onePage: true,
       titleRows: 0,
-      footer: {
-        left: settings.name,
-        center: "Page {page} of {pages}",
-        right: `Codes ${codesText(provenanceOf(job).codes)}`,
-      },
-      area: `A1:${columnLetters(columns.length - 1)}${printed}`,
-    },
+      width: columns.length,
+      height: printed,
+    }),
     chart: chartOf(job, own, { first, over, most, aside }),
   };
 }
@@ -70,7 +67,7 @@ function addPairs(rows: PlanRows, job: Job, own: BoxProof): number {
   const { pairs: table } = job.tables;
   const { system } = job.settings;
   const flow = unitOf("flow", system);
-  const constant = constantOf(job, own);
+  const constant = constantInUse(job, own.box);
   const flows = own.pairs.map(({ area, pressure }) => flowOf(constant, area, pressure));
   const errors = percentDifferences(
     flows,
@@ -114,7 +111,7 @@ function addFigures(rows: PlanRows, job: Job, own: BoxProof): void {
   rows.section("What the pairs come to");
   rows.fact(
     "Constant",
-    `${figure(constantOf(job, own), 4)} in use; the pairs give ${figure(constant.value, 4)} with a standard spread of ${figure(constant.u, 4)}, the reference's included`,
+    `${figure(constantInUse(job, own.box), 4)} in use; the pairs give ${figure(constant.value, 4)} with a standard spread of ${figure(constant.u, 4)}, the reference's included`,
     2,
   );
   rows.fact(

@@ -1,10 +1,10 @@
-import { columnLetters } from "../../cells";
-import { codesText, type Job, plainName, provenanceOf, unitOf } from "../../job";
+import { type Job, plainName, unitOf } from "../../job";
 import { looks } from "../looks";
 import { sheetNameOf } from "../names";
 import type { Look, SheetPlan } from "../plan";
 import { PlanRows } from "../plan-rows";
-import { figure, paperOf } from "../words";
+import { printedPage } from "../printed-page";
+import { figure } from "../words";
 import { firstOpening } from "./first-opening";
 
 /** Fan, room, duty, needs, rated, open first, opened, three readings, note. */
@@ -67,18 +67,14 @@ export function readingForm(job: Job): SheetPlan {
     columns,
     rows: rows.rows,
     merges: rows.merges,
-    page: {
-      paper: paperOf(settings.system),
+    page: printedPage(job, {
+      left: settings.name,
       landscape: true,
       onePage: false,
       titleRows: 3,
-      footer: {
-        left: settings.name,
-        center: "Page {page} of {pages}",
-        right: `Codes ${codesText(provenanceOf(job).codes)}`,
-      },
-      area: `A1:${columnLetters(columns.length - 1)}${rows.rows.length}`,
-    },
+      width: columns.length,
+      height: rows.rows.length,
+    }),
   };
 }
 

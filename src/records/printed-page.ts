@@ -1,0 +1,26 @@
+import { columnLetters } from "../cells";
+import { codesText, type Job, provenanceOf } from "../job";
+import type { PlanPage } from "./plan";
+import { paperOf } from "./words";
+
+interface Printed extends Pick<PlanPage, "landscape" | "onePage" | "titleRows"> {
+  /** What is printed below on the left. */
+  readonly left: string;
+  /** Columns and rows of the sheet that are printed. */
+  readonly width: number;
+  readonly height: number;
+}
+
+/** How a sheet of a job is printed: its pages counted, and the job's codes on each. */
+export function printedPage(job: Job, { left, width, height, ...page }: Printed): PlanPage {
+  return {
+    ...page,
+    paper: paperOf(job.settings.system),
+    footer: {
+      left,
+      center: "Page {page} of {pages}",
+      right: `Codes ${codesText(provenanceOf(job).codes)}`,
+    },
+    area: `A1:${columnLetters(width - 1)}${height}`,
+  };
+}
