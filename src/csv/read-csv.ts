@@ -7,7 +7,7 @@ import { type CsvHabits, isDay, readCell } from "./read-cell";
 export class CsvError extends InputError {}
 
 const decimalWithComma = /^[-+]?\d+,\d+$/;
-/** Cells of the first rows that tell how the file writes its numbers. */
+/** The first rows tell how the file writes its numbers, and how wide its columns are. */
 const mostLookedAt = 500;
 
 /**
@@ -38,8 +38,26 @@ export function workbookOfCsv(bytes: Uint8Array, name: string): Workbook {
     const value = readCell(cell, habits);
     return isDay(cell) && typeof value === "number" ? { value, style: day } : { value };
   };
-  workbook.addSheet(sheetName(name), { rows: data.map((row) => row.map(specOf)) });
+  workbook.addSheet(sheetName(name), {
+    rows: data.map((row) => row.map(specOf)),
+    columnWidths: widthsOf(data),
+  });
   return workbook;
+}
+
+/** A day needs more room than a column has by default; no text gets all that it might ask for. */
+const [usualWidth, widestColumn] = [9, 30];
+
+/** Widths at which the first rows can be read, so that no day is shown as ####. */
+function widthsOf(rows: readonly (readonly string[])[]): (number | null)[] {
+  const widths: number[] = [];
+  for (const row of rows.slice(0, mostLookedAt))
+    row.forEach((cell, col) => {
+      widths[col] = Math.max(widths[col] ?? 0, cell.trim().length);
+    });
+  return Array.from(widths, (width = 0) =>
+    width < usualWidth ? null : Math.min(width + 2, widestColumn),
+  );
 }
 
 function habitsOf(rows: readonly (readonly string[])[], delimiter: string): CsvHabits {

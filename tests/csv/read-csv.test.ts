@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { CsvError, csvOf, workbookOfCsv } from "../../src/csv";
+import type { Sheet } from "../../src/workbook";
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 const read = (content: Uint8Array | string, name = "lots.csv") => {
@@ -29,6 +30,17 @@ describe("A text table as a workbook", () => {
   it("reads decimal commas and days before months in a file parted by semicolons", () => {
     const { rows } = read("Wohnung;Pa;Tag;m³\n3;4,4;9.3.2026;1.200,5\n");
     expect(rows[1]).toEqual([3, 4.4, 46_090, 1200.5]);
+  });
+
+  it("makes room for a day, and for no text without end", () => {
+    const { columnWidths } = workbookOfCsv(
+      bytes(`Pa,Day,Note\n4.1,2026-03-09,${"x".repeat(99)}\n`),
+      "lots.csv",
+    ).sheets[0] as Sheet;
+    expect([...columnWidths]).toEqual([
+      [1, 12],
+      [2, 30],
+    ]);
   });
 
   it("reads the code page of Windows and UTF-16 as well as UTF-8", () => {
