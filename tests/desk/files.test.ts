@@ -67,6 +67,9 @@ describe("opening files at the desk", () => {
     await page.getByLabel("Edition that applies").selectOption("IRC-2021");
     await add.click();
     await sheetTab(page, "Fans").waitFor();
+    // The tabs stand before the pane has gone to where typing begins.
+    const shown = () => sheetTab(page, "Dwellings").getAttribute("aria-selected");
+    await expect.poll(shown, { timeout: 20_000 }).toBe("true");
     expect(await read(page, "Job!B3")).toBe("IRC-2021");
     await type(page, "Boxes!A2", "Box 1");
     await type(page, "Boxes!B2", "A");
