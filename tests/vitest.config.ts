@@ -16,7 +16,7 @@ export default defineConfig({
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/desk/**"],
           isolate: false,
-          setupFiles: ["tests/setup/formula-trees.ts", "tests/setup/worksheet-functions.ts"],
+          setupFiles: ["tests/setup/worksheet-functions.ts"],
           testTimeout: 120_000,
           hookTimeout: 180_000,
         },

@@ -1,6 +1,7 @@
 import { formulaNumber } from "../cells";
 import type { Formula } from "../formulas";
-import type { Expression, FunctionName, Operator } from "./expression";
+import type { Expression, FunctionName } from "./expression";
+import { strength } from "./parse";
 import { programOf } from "./program";
 
 /**
@@ -15,18 +16,6 @@ export function plain(formula: Formula, references: Readonly<Record<string, stri
   for (const { name, tree } of program.steps) known.set(name, `(${write(tree, known, 0)})`);
   return write(program.result, known, 0);
 }
-
-const strength: Record<Operator, number> = {
-  "<": 1,
-  "<=": 1,
-  ">": 1,
-  ">=": 1,
-  "+": 2,
-  "-": 2,
-  "*": 3,
-  "/": 3,
-  "^": 4,
-};
 
 const natives: Record<FunctionName, string> = {
   sqrt: "SQRT",
@@ -47,7 +36,7 @@ function write(tree: Expression, known: ReadonlyMap<string, string>, outer: numb
     }
     // A spreadsheet reads -2^2 as 4: a negation always carries its own parentheses.
     case "negate":
-      return `(-${write(tree.of, known, 5)})`;
+      return `(-${write(tree.of, known, strength["^"] + 1)})`;
     case "call":
       return `${natives[tree.name]}(${write(tree.of, known, 0)})`;
     case "choice":

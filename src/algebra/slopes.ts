@@ -1,11 +1,7 @@
 import type { Formula } from "../formulas";
 import { evaluate, type Inputs } from "./columns";
-import type { Expression } from "./expression";
-import ready from "./made/slopes.json";
-import { makerFor } from "./maker";
-import { fromPostfix } from "./postfix";
-import type { Program } from "./program";
-import { wholeText } from "./whole-text";
+import { derivative } from "./derivative";
+import { type Program, programOf } from "./program";
 
 /**
  * The slopes reader: the partial derivative of a formula by one of its symbols, over rows.
@@ -29,18 +25,9 @@ function slopeProgram(formula: Formula, symbol: string): Program {
   cache.set(formula, bySymbol);
   let program = bySymbol.get(symbol);
   if (!program) {
-    program = { title: formula.title, steps: [], result: slopeOf(formula, symbol) };
+    const whole = programOf(formula);
+    program = { ...whole, result: derivative(whole, symbol) };
     bySymbol.set(symbol, program);
   }
   return program;
-}
-
-/** By formula with its steps, then by symbol: the symbols it uses, and no others. */
-const lines: Readonly<Record<string, Readonly<Record<string, string>>>> = ready;
-
-function slopeOf(formula: Formula, symbol: string): Expression {
-  const text = wholeText(formula);
-  if (!Object.hasOwn(lines, text)) return makerFor(text).differentiate(formula, symbol);
-  const line = lines[text]?.[symbol];
-  return line === undefined ? { kind: "number", value: 0 } : fromPostfix(line);
 }

@@ -2,6 +2,7 @@ import { numberText } from "../cells";
 import { type Formula, type Unit, unitIn } from "../formulas";
 import type { Expression, Operator } from "./expression";
 import { oneValue } from "./one-value";
+import { strength } from "./parse";
 import { programOf } from "./program";
 
 /** A formula as a reviewer reads it. */
@@ -107,17 +108,6 @@ const signs: Record<Operator, string> = {
   "<=": " ≤ ",
   ">": " > ",
   ">=": " ≥ ",
-};
-const strength: Record<Operator, number> = {
-  "<": 1,
-  "<=": 1,
-  ">": 1,
-  ">=": 1,
-  "+": 2,
-  "-": 2,
-  "*": 3,
-  "/": 3,
-  "^": 5,
 };
 
 function print(tree: Expression, names: ReadonlyMap<string, string>, outer: number): string {

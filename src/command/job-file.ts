@@ -1,7 +1,5 @@
 import { worksheetFunctions } from "../../functions";
-import { requireTrees } from "../algebra";
 import { offsetOf, rectangleOf } from "../cells";
-import { formulas } from "../formulas";
 import type { Grid, JobFile } from "../job";
 import { readWorkbook } from "../reading";
 import { type SheetCells, SheetModel } from "../sheet";
@@ -11,7 +9,6 @@ import { bodyOf } from "./sheet-body";
 
 /** A workbook as the job reads it, with formulas evaluated afresh on request. */
 export function toJobFile(workbook: Workbook): JobFile {
-  requireTrees(formulas);
   const model = new SheetModel(workbook, worksheetFunctions);
   return {
     sheets: workbook.sheets.map((sheet) => ({ ...toGrid(sheet, model), ...looksOf(sheet) })),

@@ -33,10 +33,6 @@ describe("the parser of formula texts", () => {
     ["a chain of comparisons", "1 < x < 2"],
     ["a plus sign in front", "+x"],
     ["a bit operation", "x | y"],
-    ["true", "true"],
-    ["null", "null"],
-    ["infinity", "Infinity"],
-    ["not a number", "NaN"],
     ["nothing", ""],
   ])("refuses %s", (_, text) => {
     expect(() => parseText(text)).toThrow(/formula text may not/);

@@ -1,6 +1,4 @@
 import type { Plugin, Rolldown } from "vite";
-// The generator has no place in src/algebra/index.ts, which browsers load: it needs mathjs.
-import { requireFreshTrees } from "../../algebra/make";
 import { licenceNotices } from "../../licences/index.mjs";
 import { helpPages } from "../help/page";
 import { pageText } from "../html/page";
@@ -18,7 +16,7 @@ export const licencesFile = "licences.txt";
 
 /**
  * Adds to a build what Excel needs beside the pages: functions.js, functions.json, icons, the
- * help and the manifest. Fails the build where formula trees, metadata or manifest do not hold.
+ * help and the manifest. Fails the build where metadata or manifest do not hold.
  */
 export function sitePlugin(): Plugin {
   const manifest = readManifest();
@@ -28,7 +26,6 @@ export function sitePlugin(): Plugin {
     async generateBundle(_, bundle) {
       const add = (fileName: string, source: string | Uint8Array) =>
         this.emitFile({ type: "asset", fileName, source });
-      requireFreshTrees();
       add("functions.json", await freshMetadata());
       const functions = await functionsBundle();
       add("functions.js", functions.code);
