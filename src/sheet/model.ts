@@ -1,5 +1,5 @@
 import type { WorksheetFunction } from "../../functions";
-import type { CellValue, Place } from "../cells";
+import { type CellValue, errors, type Place } from "../cells";
 import { Book, type WorkbookView } from "./book";
 import type { Blank } from "./compile/expr";
 import { Editor } from "./editor";
@@ -9,6 +9,7 @@ import type { Change } from "./ledger";
 import { isKnownToAgree } from "./native/agreeing";
 import { evaluate } from "./outcome";
 import { Programs } from "./programs";
+import { obstacleTo, wantedBy } from "./spill";
 
 /** The values of one sheet, and the formulas as stored: without "=", null where there is none. */
 export interface SheetCells {
@@ -94,7 +95,11 @@ export class SheetModel {
     const outcome = evaluate(cell, this.programs.of(cell));
     if ("unsupported" in outcome) return outcome;
     const { spills, value } = outcome;
-    if (cell.row === row && cell.col === col) return { value };
+    if (cell.row === row && cell.col === col) {
+      const isBlocked =
+        spills && !cell.isFixed && obstacleTo(this.book, cell, wantedBy(cell, spills));
+      return { value: isBlocked ? errors.spill : value };
+    }
     const [r, c] = [row - cell.row, col - cell.col];
     if (cell.isFixed) return { value: spills ? spills.stretched(r, c) : value };
     if (!spills) return { value: null };

@@ -16,18 +16,12 @@ export class Spiller {
 
   /** Lays the result of an array formula over its cells, or says why they cannot be had. */
   spill(cell: FormulaCell, result: Matrix): void {
-    const { row, col } = cell;
     if (cell.isFixed) {
       this.fill(cell, cell.extent!, (r, c) => result.stretched(r, c));
       return;
     }
-    const wanted = {
-      top: row,
-      left: col,
-      bottom: row + result.rows - 1,
-      right: col + result.cols - 1,
-    };
-    const obstacle = this.obstacle(cell, wanted);
+    const wanted = wantedBy(cell, result);
+    const obstacle = obstacleTo(this.book, cell, wanted);
     cell.blocked = obstacle === undefined ? null : wanted;
     if (obstacle === undefined) this.blocked.delete(cell);
     else this.blocked.add(cell);
@@ -72,24 +66,30 @@ export class Spiller {
       this.ledger.stir(grid, row, col);
     });
   }
+}
 
-  private obstacle(cell: FormulaCell, wanted: Rectangle): string | undefined {
-    const { grid } = cell;
-    if (wanted.bottom >= maxRows || wanted.right >= maxCols)
-      return "the result reaches past the edge of the sheet";
-    let found: string | undefined;
-    forEachCell(wanted, (row, col) => {
-      if (found !== undefined || (row === cell.row && col === cell.col)) return;
-      const maker = grid.maker(row, col);
-      if (maker === cell) return;
-      if (maker !== undefined || grid.get(row, col) !== null)
-        found = "the cells it fills are not empty";
-    });
-    const isOne = wanted.top === wanted.bottom && wanted.left === wanted.right;
-    if (!found && !isOne && this.book.tableAt(grid, cell.row, cell.col))
-      found = "a table takes no spilled results: use a formula for one row";
-    return found;
-  }
+/** The cells that a result would fill from its formula's cell. */
+export function wantedBy({ row, col }: FormulaCell, { rows, cols }: Matrix): Rectangle {
+  return { top: row, left: col, bottom: row + rows - 1, right: col + cols - 1 };
+}
+
+/** Why a formula cannot have the cells it would fill. */
+export function obstacleTo(book: Book, cell: FormulaCell, wanted: Rectangle): string | undefined {
+  const { grid } = cell;
+  if (wanted.bottom >= maxRows || wanted.right >= maxCols)
+    return "the result reaches past the edge of the sheet";
+  let found: string | undefined;
+  forEachCell(wanted, (row, col) => {
+    if (found !== undefined || (row === cell.row && col === cell.col)) return;
+    const maker = grid.maker(row, col);
+    if (maker === cell) return;
+    if (maker !== undefined || grid.get(row, col) !== null)
+      found = "the cells it fills are not empty";
+  });
+  const isOne = wanted.top === wanted.bottom && wanted.left === wanted.right;
+  if (!found && !isOne && book.tableAt(grid, cell.row, cell.col))
+    found = "a table takes no spilled results: use a formula for one row";
+  return found;
 }
 
 /** The formula's own cell alone. */

@@ -7,6 +7,7 @@ import { Budget } from "./limits";
 import { dynamicArrayMark } from "./metadata";
 import { kindOf, readRels } from "./opc";
 import type { Package } from "./package";
+import { richErrors } from "./rich-errors";
 import { readSharedStrings } from "./shared-strings";
 import type { SheetData } from "./sheet-data";
 import { readSheet } from "./sheet-read";
@@ -22,6 +23,7 @@ export class BookParts {
   readonly styles: Styles;
   readonly #cells: Budget;
   #strings: readonly string[] | undefined;
+  #richErrors: ReadonlyMap<string, string> | undefined;
 
   constructor(
     readonly pkg: Package,
@@ -46,6 +48,7 @@ export class BookParts {
       cells: this.#cells,
       date1904,
       strings: () => this.#sharedStrings(),
+      richErrors: () => (this.#richErrors ??= richErrors(this.pkg, this.part)),
     });
     this.pkg.release(part);
     return data;

@@ -14,6 +14,8 @@ export interface ReadContext {
   readonly date1904: boolean;
   /** The shared strings, read when the first cell needs them. */
   strings(): readonly string[];
+  /** Errors newer than the format by the vm attribute of their cells. */
+  richErrors(): ReadonlyMap<string, string>;
 }
 
 /** The attributes of a formula element that say what kind it is. */
@@ -67,6 +69,12 @@ export class SheetContent {
     if (text === "1" || text === "true") return true;
     if (text === "0" || text === "false") return false;
     throw this.#flawed(`holds ${quoted(text)} for TRUE or FALSE`);
+  }
+
+  /** The error that a cell with a vm attribute stands for. */
+  richError(vm: string, stored: CellValue): CellValue {
+    const error = this.context.richErrors().get(vm);
+    return error === undefined ? stored : { error };
   }
 
   string(index: number): string {

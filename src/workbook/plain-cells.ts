@@ -51,6 +51,8 @@ export class PlainCells {
   #style = 0;
   /** The cell carries metadata, which marks a formula that spills. */
   #isMarked = false;
+  /** Its vm attribute, which may tell a newer error. */
+  #vm: string | undefined;
 
   constructor(
     /** The cell data in pieces, each of whole rows. */
@@ -194,6 +196,7 @@ export class PlainCells {
     this.#style = style;
     this.#type = type;
     this.#isMarked = false;
+    this.#vm = undefined;
     return true;
   }
 
@@ -206,6 +209,7 @@ export class PlainCells {
     let others: Set<string> | undefined;
     this.#type = "";
     this.#style = 0;
+    this.#vm = undefined;
     while (xml.nextAttribute()) {
       const { nameStart, nameEnd, valueStart, valueEnd } = xml;
       const letter = nameEnd - nameStart === 1 ? text.charCodeAt(nameStart) : 0;
@@ -225,6 +229,7 @@ export class PlainCells {
         if (others?.has(name)) xml.fail();
         others ??= new Set();
         others.add(name);
+        if (name === "vm") this.#vm = text.slice(valueStart, valueEnd);
       }
       if ((seen & bit) !== 0) xml.fail();
       seen |= bit;
@@ -256,10 +261,9 @@ export class PlainCells {
     xml.expect("</c>");
     if (inline !== undefined) {
       if (this.#type !== "inlineStr") xml.fail();
-      this.#values[place] = inline;
+      // Beside a formula an empty text in place of a value says that none was worked out.
+      if (inline !== "" || !hasFormula) this.#values[place] = inline;
     } else if (value !== undefined) this.#values[place] = value;
-    // A formula may give an empty text, for which some programs store no value at all.
-    else if (this.#type === "str" && hasFormula) this.#values[place] = "";
   }
 
   #formula(): StoredFormula {
@@ -316,7 +320,9 @@ export class PlainCells {
     }
     if (text.charCodeAt(xml.at) !== greater) xml.attributes();
     const written = this.#inner("</v>");
-    return type === "inlineStr" ? null : this.content.value(type, written, true);
+    if (type === "inlineStr") return null;
+    const value = this.content.value(type, written, true);
+    return type === "e" && this.#vm !== undefined ? this.content.richError(this.#vm, value) : value;
   }
 
   #inlineString(): string {

@@ -22,6 +22,7 @@ export class SheetElements implements XmlHandlers {
   #type = "";
   #style = 0;
   #isMarked = false;
+  #vm: string | undefined;
   #value = "";
   #hasValue = false;
   #hasInline = false;
@@ -71,6 +72,7 @@ export class SheetElements implements XmlHandlers {
       cursor.nextCol(attributes.r);
       this.#type = attributes.t ?? "";
       this.#isMarked = attributes.cm !== undefined;
+      this.#vm = attributes.vm;
       this.#style = attributes.s === undefined ? 0 : Number(attributes.s);
       this.#value = "";
       this.#formula = "";
@@ -133,9 +135,15 @@ export class SheetElements implements XmlHandlers {
   }
 
   #readValue() {
-    if (this.#type === "inlineStr") return this.#hasInline ? this.#item.take() : null;
-    const isThere = this.#hasValue || this.#formulaTag !== undefined;
-    return this.content.value(this.#type, this.#value, isThere);
+    if (this.#type !== "inlineStr") {
+      const value = this.content.value(this.#type, this.#value, this.#hasValue);
+      return this.#type === "e" && this.#vm !== undefined
+        ? this.content.richError(this.#vm, value)
+        : value;
+    }
+    const inline = this.#hasInline ? this.#item.take() : null;
+    // Beside a formula an empty text in place of a value says that none was worked out.
+    return inline === "" && this.#formulaTag !== undefined ? null : inline;
   }
 }
 

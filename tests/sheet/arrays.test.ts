@@ -17,6 +17,7 @@ describe("spilled formulas", () => {
     const own = desk({ ...column, C2: "mine" });
     own.type("C1", "=A1:A3");
     expect(own.value("C1")).toMatchObject({ error: "#SPILL!" });
+    expect(own.model.recompute("Main", 0, 2)).toEqual({ value: { error: "#SPILL!" } });
     expect(own.values("C2:C3")).toEqual([["mine"], [null]]);
     own.type("C2", "");
     expect(own.values("C1:C3")).toEqual([[1], [2], [3]]);

@@ -121,6 +121,21 @@ describe("functions with an example in Microsoft's documentation", () => {
     ["=XMATCH(4,{1;3;5},-1,2)", 2],
     ["=MATCH(39,{25;38;40;41},1)", 2],
     ["=MATCH(40,{25;38;40;41},-1)", { error: "#N/A" }],
+    // As workbooks saved by Excel 16 hold them: of an array in an array its first value; the angle less
+    // quarter turns of 64 binary places; a blank name of a link as 0; nothing left as #CALC!.
+    ["=SUM(MUNIT({1,2;3,4}))", 4],
+    ["=INDEX({2,3;4,5},{2,1})", 4],
+    ["=TAN(1.5707963267948966)", 16_324_552_277_619_072],
+    ['=HYPERLINK("https://example.org",B9)', 0],
+    ["=LCM(C2:C3,B9)", 28],
+    ["=LCM(B1:B2,C2)", 0],
+    ["=LARGE({1,2},0.9)", { error: "#NUM!" }],
+    ["=SEQUENCE(0)", { error: "#CALC!" }],
+    ["=SEQUENCE(-1)", { error: "#VALUE!" }],
+    ["=TAKE({1,2;3,4},0)", { error: "#CALC!" }],
+    ['=IMTAN("7+25j")', "3.82126757337684E-22+j"],
+    ['=DECIMAL("113",2)', { error: "#NUM!" }],
+    ["=PPMT(0.1,2,1,4)", { error: "#NUM!" }],
   ])("%s gives %j", (formula, expected) => {
     expect(own.ask(formula)).toEqual(expected);
   });

@@ -20,6 +20,34 @@ describe("cell values", () => {
     ).toEqual([1.5, -2000, true, false, { error: "#N/A" }, "1.5x", null, ""]);
   });
 
+  it("a formula beside which nothing or an empty inline text is stored has no value", () => {
+    expect(
+      values(
+        '<row r="1"><c r="A1" t="str"><f>1+1</f></c><c r="B1" t="inlineStr"><f>1+1</f><is><t></t></is></c><c r="C1" t="str"><f>""</f><v/></c></row>',
+      ),
+    ).toEqual([null, null, ""]);
+  });
+
+  it("errors newer than the format are read from the rich values that cells name beside #VALUE!", () => {
+    // The parts as Excel 16 writes them ([MS-XLSX], rich values): errorType 8 is #SPILL!, 13 #CALC!, 3 #VALUE!.
+    const cells = [1, 2, 3].map((vm) => `<c t="e" vm="${vm}"><f>X()</f><v>#VALUE!</v></c>`);
+    const rvb = (i: number) => `<bk><extLst><ext uri="{0}"><r:rvb i="${i}"/></ext></extLst></bk>`;
+    const { sheet } = openCells(
+      `<row>${cells.join("")}<c t="e"><v>#VALUE!</v></c></row>`,
+      {
+        "xl/metadata.xml": `<metadata xmlns="${main}" xmlns:r="urn:rich"><metadataTypes count="1"><metadataType name="XLRICHVALUE"/></metadataTypes><futureMetadata name="XLRICHVALUE" count="3">${[1, 0, 2].map(rvb).join("")}</futureMetadata><valueMetadata count="3"><bk><rc t="1" v="0"/></bk><bk><rc t="1" v="1"/></bk><bk><rc t="1" v="2"/></bk></valueMetadata></metadata>`,
+        "xl/rdRichValue.xml":
+          '<rvData xmlns="urn:rich"><rv s="0"><v>13</v><v>3</v></rv><rv s="1"><v>x</v><v>8</v></rv><rv s="0"><v>3</v><v>1</v></rv></rvData>',
+        "xl/rdRichValueStructure.xml":
+          '<rvStructures xmlns="urn:rich"><s t="_error"><k n="errorType" t="i"/><k n="subType" t="i"/></s><s t="_error"><k n="argument" t="s"/><k n="errorType" t="i"/></s></rvStructures>',
+      },
+      ["metadata.xml", "rdRichValue.xml", "rdRichValueStructure.xml"],
+    );
+    expect([...sheet.cells()].map((cell) => cell.value)).toEqual(
+      ["#SPILL!", "#CALC!", "#VALUE!", "#VALUE!"].map((error) => ({ error })),
+    );
+  });
+
   it("shared strings join rich runs, leave out phonetic runs and undo escapes", () => {
     const cells = [0, 1, 2, 3].map((index) => `<c t="s"><v>${index}</v></c>`).join("");
     expect(values(`<row>${cells}</row>`)).toEqual([

@@ -21,6 +21,7 @@ function contextOf({ strings = [], date1904 = false, depth, cells }: Given): Rea
     cells: new Budget(cells ?? defaultLimits.cells, "too many cells"),
     date1904,
     strings: () => strings,
+    richErrors: () => new Map(),
   };
 }
 

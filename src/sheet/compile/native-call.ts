@@ -81,7 +81,8 @@ export function nativeCall(
             own[i] = cell[k] as CellValue;
           });
           const result = values(call(own));
-          return result instanceof Matrix ? errors.value : result;
+          // Of an array within an array its first value stands.
+          return result instanceof Matrix ? result.at(0, 0) : result;
         },
       );
     },

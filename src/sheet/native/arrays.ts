@@ -2,6 +2,7 @@ import { type CellError, type CellValue, errors, isCellError, maxRows } from "..
 import type { Value } from "../area";
 import { compare, toBoolean, toNumber } from "../coerce";
 import { Matrix } from "../values";
+import { numbered } from "./information";
 import type { Natives } from "./natives";
 import { matrixOf, oneOf } from "./read";
 
@@ -18,6 +19,7 @@ export function addArrays(to: Natives): void {
     }
     const [height = 1, width = 1] = read.map(Math.trunc);
     const [, , start = 1, step = 1] = read;
+    if (height < 0 || width < 0) return errors.value;
     if (height < 1 || width < 1) return errors.calc;
     if (height * width > maxRows) return errors.num;
     return Matrix.of(height, width, (r, c) => start + (r * width + c) * step);
@@ -97,11 +99,11 @@ function filter(array: Value, keep: Value, otherwise?: Value): Value {
   return byRow ? rowsOf(from, picked) : turned(rowsOf(turned(from), picked));
 }
 
-/** Order of sorting: blanks last whichever way, errors after everything else. */
+/** Order of sorting: blanks last whichever way, errors after everything else by their numbers. */
 function inOrder(a: CellValue, b: CellValue, way: number): number {
   if (a === null || b === null) return (a === null ? 1 : 0) - (b === null ? 1 : 0);
-  const rank = (isCellError(a) ? 1 : 0) - (isCellError(b) ? 1 : 0);
-  return (rank !== 0 ? rank : isCellError(a) ? 0 : compare(a, b)) * way;
+  const number = (cell: CellValue) => (isCellError(cell) ? numbered.indexOf(cell.error) + 1 : 0);
+  return (number(a) - number(b) || (isCellError(a) ? 0 : compare(a, b))) * way;
 }
 
 /** Lines put in order by one key after the other; of equal ones the order stays. */

@@ -44,10 +44,12 @@ interface Unit {
   readonly zero: number;
 }
 
-let known: Map<string, Unit> | undefined;
+type Units = ReadonlyMap<string, Unit>;
 
-/** Every unit, with and without a prefix; a name that stands for itself goes before a prefixed one. */
-function units(): Map<string, Unit> {
+let known: readonly [plain: Units, prefixed: Units] | undefined;
+
+/** Every unit, without and with a prefix. */
+function units(): readonly [plain: Units, prefixed: Units] {
   if (known) return known;
   const plain = new Map<string, Unit>();
   const prefixed = new Map<string, Unit>();
@@ -71,15 +73,19 @@ function units(): Map<string, Unit> {
             prefixed.set(prefix + name, { measure, factor: factor * 1024 ** (i + 1), zero: 0 });
       }
     }
-  known = new Map([...prefixed, ...plain]);
+  known = [plain, prefixed];
   return known;
 }
 
 export function addConvert(to: Natives): void {
   to.add("CONVERT", "e t t", (x, from, into): CellValue => {
-    const a = units().get(from);
-    const b = units().get(into);
-    if (!a || !b || a.measure !== b.measure) return errors.na;
+    const [plain, prefixed] = units();
+    const b = plain.get(into) ?? prefixed.get(into);
+    // A name that stands for itself goes before a prefixed one of the same letters.
+    const a = [plain, prefixed]
+      .map((known) => known.get(from))
+      .find((unit) => unit && unit.measure === b?.measure);
+    if (!a || !b) return errors.na;
     if (a === b) return x;
     return finite((x * a.factor + a.zero - b.zero) / b.factor);
   });

@@ -5,7 +5,7 @@ import type { Natives } from "./natives";
 import { oneOf } from "./read";
 
 /** The error values in the order of their numbers. */
-const numbered = "#NULL! #DIV/0! #VALUE! #REF! #NAME? #NUM! #N/A".split(" ");
+export const numbered = "#NULL! #DIV/0! #VALUE! #REF! #NAME? #NUM! #N/A #GETTING_DATA".split(" ");
 
 export function addInformation(to: Natives): void {
   const is = (name: string, test: (value: CellValue) => boolean) => to.add(name, "s", test);

@@ -27,13 +27,13 @@ const taken: Readonly<Record<string, string>> = {
   "i i i i b": "HYPGEOM.DIST",
   "n r": "FVSCHEDULE",
   "r n n": "MIRR",
-  "n r r": "XNPV",
+  "e r r": "XNPV",
   e: "FACTDOUBLE SQRTPI ERF.PRECISE=ERF ERFC ERFC.PRECISE=ERFC",
   "e e?": "DELTA GESTEP DEC2BIN DEC2HEX DEC2OCT",
   "e e": "BESSELI BESSELJ BESSELK BESSELY DOLLARDE DOLLARFR EFFECT NOMINAL",
   "e e t?": "COMPLEX",
   "e e e e e e": "CUMIPMT CUMPRINC",
-  x: "BIN2DEC HEX2DEC OCT2DEC IMAGINARY IMABS IMARGUMENT IMCONJUGATE IMCOS IMCOSH IMCOT IMCSC IMCSCH IMEXP IMREAL IMSEC IMSECH IMSIN IMSINH IMSQRT IMTAN",
+  x: "BIN2DEC HEX2DEC OCT2DEC IMAGINARY IMABS IMARGUMENT IMCONJUGATE IMCOS IMCOSH IMCSC IMCSCH IMEXP IMREAL IMSEC IMSECH IMSIN IMSINH IMSQRT",
   "x e?": "BIN2HEX BIN2OCT HEX2BIN HEX2OCT OCT2BIN OCT2HEX",
   "x x": "IMSUB",
   "x n": "IMPOWER",
@@ -57,6 +57,7 @@ export function addLibrary(to: Natives): void {
     for (const [name, call] of calls(names)) to.add(name, signature, call as () => CellValue);
   for (const [signature, names] of Object.entries(takenArrays))
     for (const [name, call] of calls(names)) to.addSpreading(name, signature, call as () => Value);
+  to.add("IMTAN", "x", (z) => tangent(z, 1)).add("IMCOT", "x", (z) => tangent(z, -1));
 }
 
 /** Where the distributions have values; the library answers beyond it too. */
@@ -68,12 +69,18 @@ const domains: Readonly<Record<string, (...given: number[]) => boolean>> = {
   "LOGNORM.INV": (p, _, sd) => p! > 0 && p! < 1 && sd! > 0,
   "WEIBULL.DIST": (x, a, b) => x! >= 0 && a! > 0 && b! > 0,
   "POISSON.DIST": (k, mean) => k! >= 0 && mean! >= 0,
+  DECIMAL: (text, radix) => [...String(text)].every((digit) => Number.parseInt(digit, radix) >= 0),
+  IPMT: (_, period, periods) => period! >= 1 && period! <= periods!,
+  PPMT: (_, period, periods) => period! >= 1 && period! <= periods!,
   BESSELJ: (_, order) => order! >= 0,
   FACTDOUBLE: (x) => x! >= -1,
   STANDARDIZE: (_, __, sd) => sd! > 0,
   XNPV: (rate) => rate! > 0,
+  RATE: (periods) => periods! > 0,
   RRI: (periods, from) => periods! > 0 && from! > 0,
 };
+
+const complex = /^IM(?!ABS|AGINARY|ARGUMENT|REAL)/;
 
 type Call = (...args: Value[]) => Value;
 
@@ -91,16 +98,38 @@ function* calls(names: string): Iterable<[string, Call]> {
       );
       const error = given.find(isCellError);
       if (error) return error;
+      // A power or root of 0 has no direction to turn.
+      if (/^IM(POWER|SQRT)$/.test(name) && Number(given[0]) === 0) return "0";
       if (domains[source]?.(...(given as number[])) === false) return errors.num;
       const sides = given.map((arg) => /[ij]$/.exec(String(arg))?.[0]).filter((side) => side);
       if (name === "IMSUB" && new Set(sides).size > 1) return errors.num;
       const result = apply(...given);
-      // What is no complex number is #NUM!.
-      if (name.startsWith("IM") && result instanceof Error) return errors.num;
+      // What is no complex number is #NUM!; a complex number is a text, whole or not.
+      if (name.startsWith("IM") && result instanceof Error && result.message !== "#DIV/0!")
+        return errors.num;
+      if (/^(TAKE|DROP)$/.test(name) && result instanceof Error) return errors.calc;
+      if (typeof result === "number" && complex.test(name)) return numberText(result);
       return isText && typeof result === "string" ? shown(result) : resultOf(result);
     };
     yield [name, call];
   }
+}
+
+/** The tangent of a complex number, or with `sign` -1 its cotangent. */
+function tangent(z: string, sign: number): CellValue {
+  const [x, y] = [library.IMREAL(z), library.IMAGINARY(z)].map((part) => 2 * Number(part)) as [
+    number,
+    number,
+  ];
+  const below = Math.cosh(y) + sign * Math.cos(x);
+  if (below === 0 || Number.isNaN(below)) return errors.num;
+  return shown(
+    library.COMPLEX(
+      Math.sin(x) / below,
+      (sign * Math.sinh(y)) / below,
+      z.endsWith("j") ? "j" : "i",
+    ) as string,
+  );
 }
 
 /** Complex numbers and digits of other bases as a cell shows them: 15 digits, capitals, no 1 before i. */

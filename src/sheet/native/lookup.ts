@@ -122,6 +122,7 @@ function lookup(wanted: CellValue, among: Value, results?: Value): Value {
       return byRow ? matrix.at(matrix.rows - 1, i) : matrix.at(i, matrix.cols - 1);
     const from = matrixOf(results);
     if (isCellError(from)) return from;
+    if (from.rows > 1 && from.cols > 1) return errors.na;
     return i < from.data.length ? (from.data[i] ?? null) : errors.na;
   });
 }
@@ -222,7 +223,8 @@ function offset(
   if (!(from instanceof Area)) return isCellError(from) ? from : errors.value;
   const size = (given: CellValue | undefined, own: number) => {
     const read = toNumber(given ?? own);
-    return typeof read === "number" ? Math.trunc(read) : read;
+    // Part of a cell is the cell.
+    return typeof read === "number" ? Math.trunc(read) || Math.sign(read) : read;
   };
   const tall = size(height, from.rows);
   const wide = size(width, from.cols);

@@ -10,9 +10,9 @@ export function addMath(to: Natives): void {
     ["ABS", Math.abs],
     ["SIGN", Math.sign],
     ["EXP", Math.exp],
-    ["SIN", Math.sin],
-    ["COS", Math.cos],
-    ["TAN", Math.tan],
+    ["SIN", sine],
+    ["COS", cosine],
+    ["TAN", tangent],
     ["ASIN", Math.asin],
     ["ACOS", Math.acos],
     ["ATAN", Math.atan],
@@ -33,7 +33,7 @@ export function addMath(to: Natives): void {
   ];
   for (const [name, apply] of plain) to.add(name, "n", (x) => finite(apply(x)));
   // One over another: beyond what an angle can tell, and at the poles, there is no result.
-  const inverses = { COT: Math.tan, CSC: Math.sin, SEC: Math.cos };
+  const inverses = { COT: tangent, CSC: sine, SEC: cosine };
   for (const [name, of] of Object.entries(inverses))
     to.add(name, "n", (x) =>
       Math.abs(x) >= 2 ** 27 ? errors.num : of(x) === 0 ? errors.div0 : 1 / of(x),
@@ -47,7 +47,9 @@ export function addMath(to: Natives): void {
     .add("LOG", "n n?", (x, base = 10) => logToBase(x, base))
     .add("POWER", "n n", power)
     .add("ATAN2", "n n", (x, y) => (x === 0 && y === 0 ? errors.div0 : Math.atan2(y, x)))
-    .add("MOD", "n n", (x, y) => (y === 0 ? errors.div0 : finite(x - y * Math.floor(x / y))))
+    .add("MOD", "n n", (x, y) =>
+      y === 0 ? errors.div0 : finite(x % y === 0 || x < 0 === y < 0 ? x % y : (x % y) + y),
+    )
     .add("QUOTIENT", "e e", (x, y) => (y === 0 ? errors.div0 : Math.trunc(x / y)))
     .add("ROUND", "n n", (x, digits) => rounded(x, digits, halfAway))
     .add("ROUNDUP", "n n", (x, digits) => rounded(x, digits, awayFromZero))
@@ -71,6 +73,32 @@ export function addMath(to: Natives): void {
     .add("FLOOR.MATH", "n n? n?", (x, step = 1, mode = 0) =>
       steps(x, Math.abs(step), x < 0 && mode !== 0 ? Math.ceil : Math.floor),
     );
+}
+
+/** A quarter turn in 64 binary places, as Excel reduces an angle by it: in parts whose multiples are exact. */
+const quarter = [0x3243f6 * 2 ** -21, 0x2a2216 * 2 ** -43, 0x8c235 * 2 ** -63];
+
+/** An angle less its whole quarter turns, and how many of them. */
+function reduced(x: number): [rest: number, quarters: number] {
+  const turns = Math.abs(x) < 2 ** 27 ? Math.round(x / (Math.PI / 2)) : 0;
+  return [quarter.reduce((rest, part) => rest - turns * part, x), turns & 3];
+}
+
+function sine(x: number): number {
+  const [rest, quarters] = reduced(x);
+  const value = quarters % 2 === 0 ? Math.sin(rest) : Math.cos(rest);
+  return quarters > 1 ? -value : value;
+}
+
+function cosine(x: number): number {
+  const [rest, quarters] = reduced(x);
+  const value = quarters % 2 === 0 ? Math.cos(rest) : Math.sin(rest);
+  return quarters === 1 || quarters === 2 ? -value : value;
+}
+
+function tangent(x: number): number {
+  const [rest, quarters] = reduced(x);
+  return quarters % 2 === 0 ? Math.tan(rest) : -1 / Math.tan(rest);
 }
 
 function logarithm(x: number): CellValue {

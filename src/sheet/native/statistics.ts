@@ -18,7 +18,7 @@ import {
   studentDensity,
   studentQuantile,
 } from "../../spread";
-import type { Value } from "../area";
+import { Area, type Value } from "../area";
 import { finite, toNumber } from "../coerce";
 import { quantile, sorted, sum } from "./aggregate";
 import { fromLibrary } from "./library";
@@ -74,7 +74,7 @@ export function addStatistics(to: Natives): void {
 function kth(range: Value, k: number, fromTop: boolean): CellValue {
   const numbers = numbersIn([range]);
   if (isCellError(numbers)) return numbers;
-  const place = Math.ceil(k);
+  const place = Math.trunc(k);
   if (place < 1 || place > numbers.length) return errors.num;
   const ascending = sorted(numbers);
   return ascending[fromTop ? ascending.length - place : place - 1]!;
@@ -134,18 +134,24 @@ function paired(x: Value, y: Value, apply: (x: Numbers, y: Numbers) => CellValue
   if (isCellError(a)) return a;
   if (isCellError(b)) return b;
   if (a.data.length !== b.data.length) return errors.na;
+  // The first error stands, but that a pair with #NULL! in front is passed over for another.
+  let failed: CellError | undefined;
   const xs: number[] = [];
   const ys: number[] = [];
   for (let i = 0; i < a.data.length; i++) {
     const p = a.data[i] ?? null;
     const q = b.data[i] ?? null;
+    if (isCellError(p) && p.error === errors.nul.error) {
+      failed = p;
+      continue;
+    }
     if (isCellError(p)) return p;
     if (isCellError(q)) return q;
     if (typeof p !== "number" || typeof q !== "number") continue;
     xs.push(p);
     ys.push(q);
   }
-  return apply(xs, ys);
+  return failed ?? apply(xs, ys);
 }
 
 function regression(to: Natives): void {
@@ -205,12 +211,16 @@ function chosen(n: number, k: number): CellValue {
 function divisible(args: readonly Value[]): number[] | CellError {
   const out: number[] = [];
   let failed: CellError | undefined;
-  forEachValue(args, (value, isArgument) => {
-    if (value === null && !isArgument) return;
-    const x = typeof value === "boolean" ? errors.value : toNumber(value);
-    if (typeof x === "number") out.push(x);
-    else failed ??= x;
-  });
+  for (const arg of args) {
+    // A blank cell by itself is passed over; among others it is 0.
+    const isLone = arg instanceof Area && arg.rows * arg.cols === 1;
+    forEachValue([arg], (value) => {
+      if (value === null && isLone) return;
+      const x = typeof value === "boolean" ? errors.value : toNumber(value);
+      if (typeof x === "number") out.push(x);
+      else failed ??= x;
+    });
+  }
   if (failed || out.length === 0) return failed ?? errors.value;
   return out.some((x) => x < 0 || x >= 2 ** 53) ? errors.num : out.map(Math.trunc);
 }

@@ -83,7 +83,7 @@ export function addText(to: Natives, { date1904 }: Calendar): void {
     .add("CONCATENATE", "t+", (...texts) => limited(texts.join("")))
     .add("CONCAT", "r+", (...args) => joined("", false, ...args))
     .add("TEXTJOIN", "t b r+", joined)
-    .add("HYPERLINK", "t s?", (address, shown) => shown ?? address);
+    .add("HYPERLINK", "t s?", (address, shown) => (shown === undefined ? address : (shown ?? 0)));
 }
 
 /** Letter by letter: a letter whose capital is two letters (ß) stays as it is. */
@@ -159,15 +159,15 @@ function formatted(value: CellValue, pattern: string, date1904: boolean): CellVa
 
 function fixed(x: number, places = 2, plain = false): CellValue {
   const value = rounded(x, places, (each) => Math.sign(each) * Math.round(Math.abs(each)));
-  if (typeof value !== "number") return value;
+  if (typeof value !== "number" || places >= 128) return isCellError(value) ? value : errors.value;
   const decimals = Math.max(0, Math.trunc(places));
   // Past 15 digits a sheet knows zeros only.
   const text =
     decimals === 0
       ? numberText(value)
       : Math.abs(value) < 1e15
-        ? value.toFixed(Math.min(decimals, 100))
-        : `${numberText(value)}.${"0".repeat(Math.min(decimals, 100))}`;
+        ? value.toFixed(Math.min(decimals, 100)) + "0".repeat(Math.max(0, decimals - 100))
+        : `${numberText(value)}.${"0".repeat(decimals)}`;
   if (plain) return text;
   const [whole = "", fraction] = text.split(".");
   const grouped = whole.replace(/\B(?=(\d{3})+$)/g, ",");
