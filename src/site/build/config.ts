@@ -3,6 +3,7 @@ import type { UserConfig } from "vite";
 import { chunksFile } from "./chunks";
 import { deskFiles } from "./desk-files";
 import { withoutHelpAddresses } from "./help-addresses";
+import { withoutHelpOfFormulas } from "./help-only";
 import { sitePlugin } from "./plugin";
 
 const site = join(import.meta.dirname, "..");
@@ -17,7 +18,7 @@ export function siteConfig(outDir: string = join(site, "../../dist")): UserConfi
     // Relative, so that the site can be served from any folder of any address.
     base: "./",
     publicDir: false,
-    plugins: [withoutHelpAddresses(), sitePlugin(), deskFiles()],
+    plugins: [withoutHelpAddresses(), withoutHelpOfFormulas(), sitePlugin(), deskFiles()],
     build: {
       outDir,
       emptyOutDir: true,

@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { build } from "vite";
+import { withoutHelpOfFormulas } from "./help-only";
 
 const entry = join(import.meta.dirname, "../../../functions/excel.ts");
 
@@ -18,6 +19,7 @@ export async function functionsBundle(): Promise<FunctionsBundle> {
     configFile: false,
     logLevel: "warn",
     publicDir: false,
+    plugins: [withoutHelpOfFormulas()],
     define: { "process.env.NODE_ENV": '"production"' },
     build: {
       write: false,
