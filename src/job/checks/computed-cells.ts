@@ -46,7 +46,9 @@ function checkColumn(job: Job, report: Report, column: Column): void {
   for (const i of rows) {
     if (table.hasFormula(key, i)) {
       const relative = translateFormulaToR1C1(table.formula(key, i) ?? "", table.ref(key, i));
-      byFormula.set(relative, [...(byFormula.get(relative) ?? []), i]);
+      const alike = byFormula.get(relative);
+      if (alike) alike.push(i);
+      else byFormula.set(relative, [i]);
     } else if (differs(column, i, wanted(i)))
       report.at("value-differs", table, key, i, about(i), {
         what: differenceOf(column, i, wanted(i)),
