@@ -1,6 +1,6 @@
-import type { CellValue } from "../cells";
+import { type CellValue, rowPattern } from "../cells";
 import type { Grid } from "../job";
-import { CopiedDown, rowPattern } from "../sheet";
+import { CopiedDown } from "../sheet";
 import type { Shape, Shapes } from "./formula-shape";
 
 /** What a cell without a formula holds. A code of 0 or more is the id of a formula's shape. */

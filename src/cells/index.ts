@@ -34,6 +34,7 @@ export {
   type Rectangle,
   type Spot,
 } from "./rectangle";
+export { rowPattern, rowPlaces } from "./row-pattern";
 export { agrees, isIdentical, isSameNumber, isSameValue } from "./same-value";
 export { type Day, dayOfSerial, isoDay, offsetOf, serialOf, serialOfDay } from "./serial";
 export { toldOf } from "./told";

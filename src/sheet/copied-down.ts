@@ -1,5 +1,4 @@
-import { maxRows } from "../cells";
-import { rowPlaces } from "./pattern";
+import { maxRows, rowPlaces } from "../cells";
 
 /**
  * The formula met last in a column, to know the next one as the same copied down: the texts are

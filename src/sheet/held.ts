@@ -30,6 +30,8 @@ interface HeldWorkbook {
  * depends on that is not evaluated.
  */
 export class HeldModel extends SheetModel {
+  private readonly sheets: ReadonlyMap<string, HeldSheet>;
+
   constructor(held: HeldWorkbook, functions: readonly WorksheetFunction[]) {
     const sheets = held.sheets.map((sheet) => new SheetView(sheet) as Partial<Sheet> as Sheet);
     super(
@@ -47,6 +49,7 @@ export class HeldModel extends SheetModel {
       },
       functions,
     );
+    this.sheets = new Map(held.sheets.map((sheet) => [sheet.name.toLowerCase(), sheet]));
   }
 
   override recompute(sheet: string, row: number, col: number): Fresh {
@@ -65,10 +68,11 @@ export class HeldModel extends SheetModel {
   }
 
   private formula(sheet: string, row: number, col: number): string | null {
-    return this.cells(sheet).formula(row, col);
+    return this.sheets.get(sheet.toLowerCase())?.formula(row, col) ?? null;
   }
 
   private spillRefused(formula: string): Fresh | undefined {
+    if (!formula.includes("#") && !/ANCHOR/i.test(formula)) return undefined;
     return /[\d)]#/.test(formula.replace(/"[^"]*"/g, "")) || /\bANCHORARRAY\(/i.test(formula)
       ? { unsupported: "a spilled range (#)" }
       : undefined;

@@ -12,6 +12,5 @@ export {
   SheetModel,
 } from "./model";
 export { FormulaSyntaxError } from "./parse";
-export { rowPattern } from "./pattern";
 export { inStoredForm, inTypedForm } from "./spelling";
 export { readTyped } from "./typed";

@@ -1,4 +1,5 @@
 import type { WorksheetFunction } from "../../functions";
+import { rowPattern } from "../cells";
 import type { CopiedFormula } from "../workbook";
 import type { Book } from "./book";
 import { compileFormula, type Library } from "./compile/compile";
@@ -6,7 +7,6 @@ import type { Blank } from "./compile/expr";
 import { CopiedDown } from "./copied-down";
 import type { FormulaCell, Grid } from "./grid";
 import { nativeFunctions } from "./native";
-import { rowPattern } from "./pattern";
 import type { Program } from "./program";
 
 /** The compiled formulas of a workbook: one program serves all cells with the same row pattern. */

@@ -1,5 +1,4 @@
-import { maxRows } from "../cells";
-import { rowPlaces } from "./pattern";
+import { maxRows, rowPlaces } from "../cells";
 import { SharedFormula } from "./shared-formula";
 import { escapeText } from "./text";
 

@@ -15,7 +15,6 @@ export type { ChartSpec } from "./chart/spec";
 export { CopiedFormula } from "./copied-formula";
 export { WorkbookError } from "./error";
 export { defaultLimits } from "./limits";
-export { rowPattern, rowPlaces } from "./pattern";
 export type {
   Cell,
   CellSpec,

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { errors } from "../../src/cells";
-import { rowPattern } from "../../src/sheet";
+import { errors, rowPattern } from "../../src/cells";
 import { CopiedDown } from "../../src/sheet/copied-down";
 
 const program = {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { rowPattern } from "../../src/sheet";
+import { rowPattern } from "../../src/cells";
 
 describe("the row pattern of a formula", () => {
   it("is equal for a formula copied down", () => {

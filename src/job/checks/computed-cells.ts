@@ -1,5 +1,11 @@
-import { translateFormulaToR1C1 } from "@borgar/fx/xlsx";
-import { type CellValue, isBlankCell, isCellError, isSameNumber, shown } from "../../cells";
+import {
+  type CellValue,
+  isBlankCell,
+  isCellError,
+  isSameNumber,
+  rowPattern,
+  shown,
+} from "../../cells";
 import { type Field, layoutOf } from "../columns";
 import { expectedIn } from "../facts";
 import type { Job, Table } from "../read";
@@ -45,7 +51,8 @@ function checkColumn(job: Job, report: Report, column: Column): void {
   const byFormula = new Map<string, number[]>();
   for (const i of rows) {
     if (table.hasFormula(key, i)) {
-      const relative = translateFormulaToR1C1(table.formula(key, i) ?? "", table.ref(key, i));
+      const { row, col } = table.placeOrHome(key, i);
+      const relative = rowPattern(table.formula(key, i) ?? "", row, col);
       const alike = byFormula.get(relative);
       if (alike) alike.push(i);
       else byFormula.set(relative, [i]);

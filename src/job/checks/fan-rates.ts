@@ -12,6 +12,7 @@ export const checkFanRates: Check = (job, report) => {
   const field = judgedField(job);
   for (let i = 0; i < fans.length; i++) {
     const [flow, required, verdict] = [facts.judged(i), facts.required(i), facts.verdict(i)];
+    if (verdict !== "short" && verdict !== "too close to call") continue;
     if (job.firm?.says(i) === "pass") continue;
     const unit = fans.table.unit("flow", i) ?? "";
     const factor = fans.table.factor("flow", i);

@@ -12,38 +12,48 @@ export interface Input {
 /** Numbers are tried as so many times what they are: past every limit that they may lie near. */
 const times = [1 / 4, 4];
 
+/** Rows that are tried, spread evenly: more would tell the same of a column. */
+const mostTried = 200;
+
 /**
  * The columns that a computed field follows: change one, and by its definition the field changes in
- * at least half of these rows. Found by trying, so that what a definition names without need (a
- * field that this edition does not ask for) is none.
+ * at least half of the rows that are tried of these. Found by trying, so that what a definition
+ * names without need (a field that this edition does not ask for) is none.
  */
 export function restsOn(job: Job, table: Table, field: Field, rows: readonly number[]): Input[] {
   const { kind } = table.layout;
   const { is } = field;
   if (!is) return [];
   const source = storedIn(job).source(kind);
+  const step = Math.max(1, rows.length / mostTried);
+  const length = Math.ceil(rows.length / step);
+  const tried = Array.from({ length }, (_, i) => rows[Math.floor(i * step)] as number);
   const asked = new Map<string, Input>();
   const note = (input: Input): void => {
     if (job.tables[input.kind]?.has(input.key)) asked.set(`${input.kind} ${input.key}`, input);
   };
-  const valuesWith = (input?: Input, change?: (values: Values) => Values): Values => {
-    const read = (of: Input, values: Values) => {
-      if (!input || !change) note(of);
-      return change && of.kind === input?.kind && of.key === input.key ? change(values) : values;
+  const valuesWith = (input?: Input, changed?: Values): Values => {
+    const read = (kind: SheetKind, key: string): Values => {
+      if (!input || !changed) note({ kind, key });
+      return changed && kind === input?.kind && key === input.key
+        ? changed
+        : source.column(kind, key);
     };
-    return evaluate(is, {
-      ...source,
-      field: (key) => read({ kind, key }, source.field(key)),
-      column: (sheet, key) => read({ kind: sheet, key }, source.column(sheet, key)),
-    });
+    const field = (key: string) => {
+      const values = read(kind, key);
+      return tried.map((i) => values[i] ?? null);
+    };
+    return evaluate(is, { ...source, length, field, column: read });
   };
   const usual = valuesWith();
-  const follows = (input: Input, change: (values: Values) => Values) => {
-    const other = valuesWith(input, change);
-    return rows.filter((i) => String(other[i]) !== String(usual[i])).length >= rows.length / 2;
+  const follows = (input: Input, changed: Values) => {
+    const other = valuesWith(input, changed);
+    return usual.filter((value, i) => String(other[i]) !== String(value)).length >= length / 2;
   };
   return [...asked.values()].filter((input) =>
-    [...times.map(multiplied), exchanged].some((change) => follows(input, change)),
+    [...times.map(multiplied), exchanged].some((change) =>
+      follows(input, change(source.column(input.kind, input.key))),
+    ),
   );
 }
 
@@ -53,6 +63,6 @@ const multiplied = (by: number) => (values: Values) =>
 /** Each text by another that the column holds as well. */
 function exchanged(values: Values): Values {
   const texts = [...new Set(values)].filter((value) => typeof value === "string" && value !== "");
-  const next = (value: CellValue) => texts[(texts.indexOf(value) + 1) % texts.length] ?? value;
-  return values.map((value) => (texts.includes(value) ? next(value) : value));
+  const next = new Map(texts.map((text, i) => [text, texts[(i + 1) % texts.length] as CellValue]));
+  return values.map((value) => next.get(value) ?? value);
 }

@@ -1,6 +1,5 @@
 import { format } from "numfmt";
-import { type CellValue, offsetOf } from "../../../cells";
-import { rowPattern } from "../../../sheet";
+import { type CellValue, offsetOf, rowPattern } from "../../../cells";
 import type { SheetTab } from "../book";
 import type { HostRange } from "../host-range";
 import { typedForm } from "./typed-form";

@@ -1,5 +1,5 @@
-import type { Rectangle } from "../../../cells";
-import { FormulaSyntaxError, rowPattern } from "../../../sheet";
+import { type Rectangle, rowPattern } from "../../../cells";
+import { FormulaSyntaxError } from "../../../sheet";
 import type { ConditionalFormat as FileFormat } from "../../../workbook";
 import { HostError, invalidArgument } from "../wire/errors";
 

@@ -1,4 +1,4 @@
-import { rowPattern } from "../../../sheet";
+import { rowPattern } from "../../../cells";
 import { type Content, contentOf } from "../cells/content";
 import type { CellEdit } from "../cells/write";
 import type { HostRange } from "../host-range";

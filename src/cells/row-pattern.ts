@@ -1,4 +1,4 @@
-import { maxCols, maxRows } from "../cells";
+import { maxCols, maxRows } from "./rectangle";
 
 const quote = 34;
 const apostrophe = 39;

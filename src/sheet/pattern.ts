@@ -1,1 +1,0 @@
-export { rowPattern, rowPlaces } from "../workbook";
