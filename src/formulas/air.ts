@@ -1,48 +1,24 @@
-import type { Formula, Quantity, Source } from "./formula";
-import { density, flow } from "./quantities";
+import type { Formula, Source } from "./formula";
+import { density, flow, quantity, step, symbol, worked } from "./quantities";
 
-const temperature: Quantity = {
-  name: "t",
-  shown: "t",
-  meaning: "air temperature",
-  unit: "°C",
-  valid: [1, 50],
-};
-const barometer: Quantity = {
-  name: "p",
-  shown: "p",
-  meaning: "barometric pressure",
-  unit: "Pa",
-  valid: [60000, 110000],
-};
-const humidity: Quantity = {
-  name: "h",
-  shown: "φ",
-  meaning: "relative humidity, 0 to 1",
-  unit: "1",
-  valid: [0, 1],
-};
-const result = { name: "rho", shown: "ρ", meaning: "air density", unit: "kg/m³" };
-const kelvin = {
-  name: "T",
-  shown: "T",
-  meaning: "absolute temperature",
-  unit: "K",
-  text: "t + 273.15",
-};
+const temperature = symbol("t", "t", "air temperature", "°C", [1, 50]);
+const barometer = symbol("p", "p", "barometric pressure", "Pa", [60000, 110000]);
+const humidity = symbol("h", "φ", "relative humidity, 0 to 1", "1", [0, 1]);
+const result = quantity("rho", "ρ", "air density", "kg/m³");
+const kelvin = step("T", "T", "absolute temperature", "K", "t + 273.15");
 const ashrae: Source = {
   work: "ASHRAE Handbook of Fundamentals 2017",
   clause: "ch. 1, eq. 6, 20, 26 and 28",
   mark: "read",
 };
 
-const humidityRatio = {
-  name: "W",
-  shown: "W",
-  meaning: "humidity ratio",
-  unit: "kg/kg",
-  text: "0.621945 * h * pws / (p - h * pws)",
-};
+const humidityRatio = step(
+  "W",
+  "W",
+  "humidity ratio",
+  "kg/kg",
+  "0.621945 * h * pws / (p - h * pws)",
+);
 
 export const densityMoistAir: Formula = {
   id: "density-moist-air",
@@ -51,24 +27,19 @@ export const densityMoistAir: Formula = {
   symbols: [temperature, { ...barometer, valid: [50000, 110000] }, humidity],
   steps: [
     kelvin,
-    {
-      name: "pws",
-      shown: "p_ws",
-      meaning: "saturation pressure over water",
-      unit: "Pa",
-      text: "exp(-5.8002206e3 / T + 1.3914993 - 4.8640239e-2 * T + 4.1764768e-5 * T ^ 2 - 1.4452093e-8 * T ^ 3 + 6.5459673 * log(T))",
-    },
+    step(
+      "pws",
+      "p_ws",
+      "saturation pressure over water",
+      "Pa",
+      "exp(-5.8002206e3 / T + 1.3914993 - 4.8640239e-2 * T + 4.1764768e-5 * T ^ 2 - 1.4452093e-8 * T ^ 3 + 6.5459673 * log(T))",
+    ),
     humidityRatio,
   ],
   text: "(1 + W) * p / (287.042 * T * (1 + 1.607858 * W))",
   validity: "Above 0.01 °C; ideal-gas mixture, within 0.05 % of the metrology formula.",
   source: ashrae,
-  example: {
-    given: { t: 20, p: 101325, h: 0.5 },
-    gives: 1.198898,
-    digits: 6,
-    note: "a room at sea level",
-  },
+  example: worked({ t: 20, p: 101325, h: 0.5 }, 1.198898, 6, "a room at sea level"),
 };
 
 /** The same below freezing, where the vapour is in balance with ice. */
@@ -83,23 +54,18 @@ export const densityOverIce: Formula = {
   ],
   steps: [
     kelvin,
-    {
-      name: "pws",
-      shown: "p_ws",
-      meaning: "saturation pressure over ice",
-      unit: "Pa",
-      text: "exp(-5.6745359e3 / T + 6.3925247 - 9.677843e-3 * T + 6.2215701e-7 * T ^ 2 + 2.0747825e-9 * T ^ 3 - 9.484024e-13 * T ^ 4 + 4.1635019 * log(T))",
-    },
+    step(
+      "pws",
+      "p_ws",
+      "saturation pressure over ice",
+      "Pa",
+      "exp(-5.6745359e3 / T + 6.3925247 - 9.677843e-3 * T + 6.2215701e-7 * T ^ 2 + 2.0747825e-9 * T ^ 3 - 9.484024e-13 * T ^ 4 + 4.1635019 * log(T))",
+    ),
     humidityRatio,
   ],
   validity: "0.01 °C and below; ideal-gas mixture.",
   source: { ...ashrae, clause: "ch. 1, eq. 5, 20, 26 and 28" },
-  example: {
-    given: { t: -20, p: 101325, h: 0.5 },
-    gives: 1.39415,
-    digits: 5,
-    note: "outdoor air in hard frost",
-  },
+  example: worked({ t: -20, p: 101325, h: 0.5 }, 1.39415, 5, "outdoor air in hard frost"),
 };
 
 const atmosphere: Source = { ...ashrae, clause: "ch. 1, eq. 3", mark: "two sources" };
@@ -107,48 +73,32 @@ const atmosphere: Source = { ...ashrae, clause: "ch. 1, eq. 3", mark: "two sourc
 export const pressureAtElevation: Formula = {
   id: "pressure-at-elevation",
   title: "Barometric pressure of the standard atmosphere",
-  result: { name: "p", shown: "p", meaning: "barometric pressure", unit: "Pa" },
-  symbols: [{ name: "z", shown: "z", meaning: "elevation", unit: "m", valid: [-500, 11000] }],
+  result: quantity("p", "p", "barometric pressure", "Pa"),
+  symbols: [symbol("z", "z", "elevation", "m", [-500, 11000])],
   text: "101325 * (1 - 2.25577e-5 * z) ^ 5.2559",
   validity: "−500 to 11 000 m.",
   source: atmosphere,
-  example: { given: { z: 1000 }, gives: 89875, digits: 0, note: "1000 m" },
+  example: worked({ z: 1000 }, 89875, 0, "1000 m"),
 };
 
 export const densityFactor: Formula = {
   id: "density-factor",
   title: "Factor from the flow at the density behind the constant to that of the air at hand",
-  result: { name: "F", shown: "F", meaning: "air factor", unit: "1" },
+  result: quantity("F", "F", "air factor", "1"),
   symbols: [
-    {
-      name: "rho0",
-      shown: "ρ₀",
-      meaning: "density behind the constant",
-      unit: "kg/m³",
-      valid: [0.7, 1.5],
-    },
-    { name: "rho", shown: "ρ", meaning: "density at the fan", unit: "kg/m³", valid: [0.7, 1.5] },
+    symbol("rho0", "ρ₀", "density behind the constant", "kg/m³", [0.7, 1.5]),
+    symbol("rho", "ρ", "density at the fan", "kg/m³", [0.7, 1.5]),
   ],
   text: "sqrt(rho0 / rho)",
   validity: "Same opening and pressure. Some standards correct for air, some do not.",
   source: { work: "orifice equation", clause: "Q ∝ 1/√ρ", mark: "by definition" },
-  example: {
-    given: { rho0: 1.204, rho: 1.0678 },
-    gives: 1.0619,
-    digits: 4,
-    note: "about 1000 m, 20 °C, dry",
-  },
+  example: worked({ rho0: 1.204, rho: 1.0678 }, 1.0619, 4, "about 1000 m, 20 °C, dry"),
 };
 
 export const standardFlow: Formula = {
   id: "standard-flow",
   title: "The same mass of air as a flow of reference air",
-  result: {
-    name: "Q0",
-    shown: "Q₀",
-    meaning: "flow at the reference density",
-    unit: flow.unit,
-  },
+  result: quantity("Q0", "Q₀", "flow at the reference density", flow.unit),
   symbols: [
     { ...flow, meaning: "actual flow" },
     { ...density, meaning: "density at the fan" },
@@ -163,10 +113,5 @@ export const standardFlow: Formula = {
   text: "Q * rho / rho0",
   validity: "Fan ratings are at reference air; required rates are volumes of the air at hand.",
   source: { work: "conservation of mass", clause: "Q₀·ρ₀ = Q·ρ", mark: "by definition" },
-  example: {
-    given: { Q: 60, rho: 1, rho0: 1.2 },
-    gives: 50,
-    digits: 6,
-    note: "thin air of 1 kg/m³",
-  },
+  example: worked({ Q: 60, rho: 1, rho0: 1.2 }, 50, 6, "thin air of 1 kg/m³"),
 };

@@ -1,5 +1,5 @@
 import type { Formula, Source } from "./formula";
-import { area, constant, density, flow, pressure } from "./quantities";
+import { area, constant, density, flow, pressure, quantity, symbol, worked } from "./quantities";
 
 const orifice: Source = {
   work: "orifice equation Q = C·A·√(2·ΔP/ρ)",
@@ -10,39 +10,29 @@ const orifice: Source = {
 export const flowFromPressure: Formula = {
   id: "flow-from-pressure",
   title: "Flow through an opening",
-  result: { name: "Q", shown: "Q", meaning: "air flow", unit: flow.unit },
+  result: quantity("Q", "Q", "air flow", flow.unit),
   symbols: [constant, area, pressure],
   text: "K * A * sqrt(P)",
   validity: "One sharp opening at about 1 to 8 Pa, air entering the box (exhaust fans only).",
   source: orifice,
-  example: {
-    given: { K: 1.07, A: 24, P: 4 },
-    gives: 51.36,
-    digits: 2,
-    note: "24 in² at 4 Pa",
-  },
+  example: worked({ K: 1.07, A: 24, P: 4 }, 51.36, 2, "24 in² at 4 Pa"),
 };
 
 export const pressureFromFlow: Formula = {
   id: "pressure-from-flow",
   title: "Pressure across an opening at a given flow",
-  result: { name: "P", shown: "ΔP", meaning: "pressure across the opening", unit: "Pa" },
+  result: quantity("P", "ΔP", "pressure across the opening", "Pa"),
   symbols: [flow, constant, area],
   text: "(Q / (K * A)) ^ 2",
   validity: "The flow formula turned round; same validity.",
   source: orifice,
-  example: {
-    given: { Q: 51.36, K: 1.07, A: 24 },
-    gives: 4,
-    digits: 6,
-    note: "51.36 cfm through 24 in²",
-  },
+  example: worked({ Q: 51.36, K: 1.07, A: 24 }, 4, 6, "51.36 cfm through 24 in²"),
 };
 
 export const pressureAtOtherArea: Formula = {
   id: "pressure-at-other-area",
   title: "Pressure to expect after the open area is changed",
-  result: { name: "P2", shown: "ΔP₂", meaning: "pressure to expect", unit: "Pa" },
+  result: quantity("P2", "ΔP₂", "pressure to expect", "Pa"),
   symbols: [
     { ...pressure, valid: [0.1, 100] },
     { ...area, shown: "A₁", meaning: "open area now" },
@@ -51,18 +41,13 @@ export const pressureAtOtherArea: Formula = {
   text: "P * (A / A2) ^ 2",
   validity: "The fan is taken to move the same flow; a weak fan gains a little as the box opens.",
   source: orifice,
-  example: {
-    given: { P: 16, A: 12, A2: 24 },
-    gives: 4,
-    digits: 6,
-    note: "twice the area, a quarter of the pressure",
-  },
+  example: worked({ P: 16, A: 12, A2: 24 }, 4, 6, "twice the area, a quarter of the pressure"),
 };
 
 export const areaAtPressure: Formula = {
   id: "area-at-pressure",
   title: "Open area that brings the box to a wanted pressure",
-  result: { name: "A2", shown: "A₂", meaning: "open area next", unit: area.unit },
+  result: quantity("A2", "A₂", "open area next", area.unit),
   symbols: [
     { ...area, shown: "A₁", meaning: "open area now" },
     { ...pressure, shown: "ΔP₁", meaning: "pressure now", valid: [0.1, 100] },
@@ -71,51 +56,30 @@ export const areaAtPressure: Formula = {
   text: "A * sqrt(P / P2)",
   validity: "The fan is taken to move the same flow; a weak fan gains a little as the box opens.",
   source: orifice,
-  example: {
-    given: { A: 12, P: 16, P2: 4 },
-    gives: 24,
-    digits: 6,
-    note: "from 16 to 4 Pa takes twice the area",
-  },
+  example: worked({ A: 12, P: 16, P2: 4 }, 24, 6, "from 16 to 4 Pa takes twice the area"),
 };
 
-const coefficient = {
-  name: "C",
-  shown: "C",
-  meaning: "discharge coefficient",
-  unit: "1",
-  valid: [0.5, 1],
-} as const;
+const coefficient = symbol("C", "C", "discharge coefficient", "1", [0.5, 1]);
 
 /** One in² in m²; one cfm in m³/s (0.3048³/60): exact by definition of the inch and the foot. */
 export const constantIp: Formula = {
   id: "flow-constant-ip",
   title: "Flow constant for in², Pa and cfm",
-  result: { name: "K", shown: "K", meaning: "flow constant", unit: "cfm/(in²·√Pa)" },
+  result: quantity("K", "K", "flow constant", "cfm/(in²·√Pa)"),
   symbols: [coefficient, density],
   text: "C * sqrt(2 / rho) * 6.4516e-4 / 4.719474432e-4",
   validity: "Any coefficient and density; 1.07 is C = 0.6063 at 1.2 kg/m³.",
   source: orifice,
-  example: {
-    given: { C: 0.6063, rho: 1.2 },
-    gives: 1.07,
-    digits: 4,
-    note: "the trade's constant",
-  },
+  example: worked({ C: 0.6063, rho: 1.2 }, 1.07, 4, "the trade's constant"),
 };
 
 export const constantSi: Formula = {
   id: "flow-constant-si",
   title: "Flow constant for cm², Pa and L/s",
-  result: { name: "K", shown: "K", meaning: "flow constant", unit: "L/s/(cm²·√Pa)" },
+  result: quantity("K", "K", "flow constant", "L/s/(cm²·√Pa)"),
   symbols: [coefficient, density],
   text: "C * sqrt(2 / rho) * 0.1",
   validity: "Any coefficient and density.",
   source: orifice,
-  example: {
-    given: { C: 0.6063, rho: 1.2 },
-    gives: 0.078273,
-    digits: 6,
-    note: "the SI twin of 1.07",
-  },
+  example: worked({ C: 0.6063, rho: 1.2 }, 0.078273, 6, "the SI twin of 1.07"),
 };

@@ -1,37 +1,19 @@
 import type { Formula, Quantity } from "./formula";
-import { floorArea, flow, infiltration } from "./quantities";
+import { floorArea, flow, infiltration, step, symbol, worked } from "./quantities";
 
-const leak: Quantity = {
-  name: "Q50",
-  shown: "Q₅₀",
-  meaning: "leakage of the dwelling at 50 Pa",
-  unit: flow.unit,
-  valid: [100, 8000],
-};
+const leak = symbol("Q50", "Q₅₀", "leakage of the dwelling at 50 Pa", flow.unit, [100, 8000]);
 const height: readonly Quantity[] = [
-  {
-    name: "H",
-    shown: "H",
-    meaning: "height from the lowest to the highest point of the pressure boundary above ground",
-    unit: { ip: "ft", si: "m" },
-    valid: [2, 60],
-  },
-  {
-    name: "Hr",
-    shown: "H_r",
-    meaning: "reference height",
-    unit: { ip: "ft", si: "m" },
-    valid: [2, 10],
-  },
-  { name: "z", shown: "z", meaning: "exponent of the height", unit: "1", valid: [0.2, 0.6] },
+  symbol(
+    "H",
+    "H",
+    "height from the lowest to the highest point of the pressure boundary above ground",
+    { ip: "ft", si: "m" },
+    [2, 60],
+  ),
+  symbol("Hr", "H_r", "reference height", { ip: "ft", si: "m" }, [2, 10]),
+  symbol("z", "z", "exponent of the height", "1", [0.2, 0.6]),
 ];
-const weather: Quantity = {
-  name: "w",
-  shown: "wsf",
-  meaning: "weather and shielding factor of the place",
-  unit: "1",
-  valid: [0.2, 1.5],
-};
+const weather = symbol("w", "wsf", "weather and shielding factor of the place", "1", [0.2, 1.5]);
 
 const leakageIp = "Q50 * (4 / 50) ^ 0.65 * sqrt(1.2041 / 8) * 4.719474432e-4 / 6.4516e-4";
 const leakageSi = "Q50 * (4 / 50) ^ 0.65 * sqrt(1.2041 / 8) * 10";
@@ -53,16 +35,10 @@ export const leakageAreaIp: Formula = {
     clause: "leakage at 50 Pa divided by about 18",
     mark: "two sources",
   },
-  example: { given: { Q50: 1500 }, gives: 82.435, digits: 3, note: "1500 cfm at 50 Pa" },
+  example: worked({ Q50: 1500 }, 82.435, 3, "1500 cfm at 50 Pa"),
 };
 
-const divisor: Quantity = {
-  name: "k",
-  shown: "k",
-  meaning: "the edition's factor for the floor area",
-  unit: "1",
-  valid: [1, 10],
-};
+const divisor = symbol("k", "k", "the edition's factor for the floor area", "1", [1, 10]);
 
 export const infiltrationByLeakageIp: Formula = {
   id: "infiltration-by-leakage-ip",
@@ -71,13 +47,7 @@ export const infiltrationByLeakageIp: Formula = {
   symbols: [leak, floorArea, ...height, weather, divisor],
   steps: [
     { ...leakageArea, unit: "in²", text: leakageIp },
-    {
-      name: "NL",
-      shown: "NL",
-      meaning: "normalized leakage",
-      unit: "1",
-      text: "1000 * (L / 144 / A) * (H / Hr) ^ z",
-    },
+    step("NL", "NL", "normalized leakage", "1", "1000 * (L / 144 / A) * (H / Hr) ^ z"),
   ],
   text: "NL * w * A / k",
   validity: "A whole dwelling, leakage measured with its fans sealed or off.",
@@ -86,12 +56,12 @@ export const infiltrationByLeakageIp: Formula = {
     clause: "4.1.2 (factor of the floor area: read; height and exponent: from memory)",
     mark: "from memory",
   },
-  example: {
-    given: { Q50: 1500, A: 1800, H: 16, Hr: 8.2, z: 0.4, w: 0.6, k: 7.3 },
-    gives: 61.475,
-    digits: 3,
-    note: "1500 cfm at 50 Pa, 1800 ft², 16 ft high",
-  },
+  example: worked(
+    { Q50: 1500, A: 1800, H: 16, Hr: 8.2, z: 0.4, w: 0.6, k: 7.3 },
+    61.475,
+    3,
+    "1500 cfm at 50 Pa, 1800 ft², 16 ft high",
+  ),
 };
 
 export const infiltrationByLeakageSi: Formula = {
@@ -101,20 +71,14 @@ export const infiltrationByLeakageSi: Formula = {
   result: { ...infiltration, unit: "L/s" },
   steps: [
     { ...leakageArea, unit: "cm²", text: leakageSi },
-    {
-      name: "NL",
-      shown: "NL",
-      meaning: "normalized leakage",
-      unit: "1",
-      text: "1000 * (L / 10000 / A) * (H / Hr) ^ z",
-    },
+    step("NL", "NL", "normalized leakage", "1", "1000 * (L / 10000 / A) * (H / Hr) ^ z"),
   ],
-  example: {
-    given: { Q50: 700, A: 170, H: 5, Hr: 2.5, z: 0.4, w: 0.6, k: 1.44 },
-    gives: 28.913,
-    digits: 3,
-    note: "700 L/s at 50 Pa, 170 m², 5 m high",
-  },
+  example: worked(
+    { Q50: 700, A: 170, H: 5, Hr: 2.5, z: 0.4, w: 0.6, k: 1.44 },
+    28.913,
+    3,
+    "700 L/s at 50 Pa, 170 m², 5 m high",
+  ),
 };
 
 export const infiltrationShort: Formula = {
@@ -122,13 +86,7 @@ export const infiltrationShort: Formula = {
   title: "Infiltration straight from the leakage at 50 Pa",
   result: infiltration,
   symbols: [
-    {
-      name: "c",
-      shown: "c",
-      meaning: "the edition's factor for the leakage",
-      unit: "1",
-      valid: [0.01, 0.1],
-    },
+    symbol("c", "c", "the edition's factor for the leakage", "1", [0.01, 0.1]),
     leak,
     weather,
     ...height,
@@ -136,10 +94,10 @@ export const infiltrationShort: Formula = {
   text: "c * Q50 * w * (H / Hr) ^ z",
   validity: "A whole dwelling, leakage measured with its fans sealed or off.",
   source: { work: "ASHRAE 62.2-2019 and 2022", clause: "4.1.2", mark: "from memory" },
-  example: {
-    given: { c: 0.052, Q50: 1500, w: 0.6, H: 16, Hr: 8.2, z: 0.4 },
-    gives: 61.146,
-    digits: 3,
-    note: "1500 cfm at 50 Pa, 16 ft high",
-  },
+  example: worked(
+    { c: 0.052, Q50: 1500, w: 0.6, H: 16, Hr: 8.2, z: 0.4 },
+    61.146,
+    3,
+    "1500 cfm at 50 Pa, 16 ft high",
+  ),
 };

@@ -1,8 +1,8 @@
 import type { Formula } from "./formula";
-import { flow } from "./quantities";
+import { flow, quantity, symbol, worked } from "./quantities";
 
 const definition = { work: "definition of a flow", clause: "volume over time" } as const;
-const result = { name: "Q", shown: "Q", meaning: "air flow", unit: flow.unit };
+const result = quantity("Q", "Q", "air flow", flow.unit);
 
 /** Every instrument is this: exponent 1 for one that shows a flow, 0.5 for a pressure, −1 for a time. */
 export const deviceFlow: Formula = {
@@ -10,15 +10,9 @@ export const deviceFlow: Formula = {
   title: "Flow from the reading of a device",
   result,
   symbols: [
-    {
-      name: "K",
-      shown: "K",
-      meaning: "constant of the device at this setting",
-      unit: "1",
-      valid: [0.1, 1000],
-    },
-    { name: "r", shown: "r", meaning: "reading", unit: "1", valid: [0.5, 500] },
-    { name: "n", shown: "n", meaning: "exponent of the device", unit: "1", valid: [-1, 1] },
+    symbol("K", "K", "constant of the device at this setting", "1", [0.1, 1000]),
+    symbol("r", "r", "reading", "1", [0.5, 500]),
+    symbol("n", "n", "exponent of the device", "1", [-1, 1]),
   ],
   text: "K * r ^ n",
   validity: "Within the readings for which the device's own record states constant and exponent.",
@@ -27,12 +21,7 @@ export const deviceFlow: Formula = {
     clause: "constant and exponent from the device's record",
     mark: "common practice",
   },
-  example: {
-    given: { K: 25.68, r: 4, n: 0.5 },
-    gives: 51.36,
-    digits: 6,
-    note: "24 in² with the constant 1.07",
-  },
+  example: worked({ K: 25.68, r: 4, n: 0.5 }, 51.36, 6, "24 in² with the constant 1.07"),
 };
 
 /** The same with what a spread needs: an error in the reading and one in the flow, each 0 on average. */
@@ -42,38 +31,21 @@ export const deviceFlowWithErrors: Formula = {
   title: "Flow from the reading of a device, with its errors",
   symbols: [
     ...deviceFlow.symbols,
-    {
-      name: "d",
-      shown: "δ_r",
-      meaning: "error of the reading: resolution",
-      unit: "1",
-      valid: [-0.05, 0.05],
-    },
-    {
-      name: "e",
-      shown: "δ_Q",
-      meaning: "error of the flow: the device's limit",
-      unit: flow.unit,
-      valid: [-5, 5],
-    },
+    symbol("d", "δ_r", "error of the reading: resolution", "1", [-0.05, 0.05]),
+    symbol("e", "δ_Q", "error of the flow: the device's limit", flow.unit, [-5, 5]),
   ],
   text: "K * (r + d) ^ n + e",
-  example: {
-    given: { K: 25.68, r: 4, n: 0.5, d: 0, e: 0 },
-    gives: 51.36,
-    digits: 6,
-    note: "errors of 0 leave the flow",
-  },
+  example: worked({ K: 25.68, r: 4, n: 0.5, d: 0, e: 0 }, 51.36, 6, "errors of 0 leave the flow"),
 };
 
 export const deviceLimit: Formula = {
   id: "device-limit",
   title: "Limit of a device: a share of the flow, but no less than a floor",
-  result: { name: "a", shown: "a", meaning: "largest error", unit: flow.unit },
+  result: quantity("a", "a", "largest error", flow.unit),
   symbols: [
     flow,
-    { name: "s", shown: "s", meaning: "limit in per cent of the flow", unit: "%", valid: [1, 25] },
-    { name: "m", shown: "a_min", meaning: "least limit", unit: flow.unit, valid: [0, 10] },
+    symbol("s", "s", "limit in per cent of the flow", "%", [1, 25]),
+    symbol("m", "a_min", "least limit", flow.unit, [0, 10]),
   ],
   text: "s * Q / 100 >= m ? s * Q / 100 : m",
   validity: "Flow and floor in one unit.",
@@ -82,12 +54,7 @@ export const deviceLimit: Formula = {
     clause: "California Reference Appendix RA3.7.2.1 states pressure limits so",
     mark: "two sources",
   },
-  example: {
-    given: { Q: 50, s: 5, m: 5 },
-    gives: 5,
-    digits: 6,
-    note: "5 % of 50 cfm is below the floor",
-  },
+  example: worked({ Q: 50, s: 5, m: 5 }, 5, 6, "5 % of 50 cfm is below the floor"),
 };
 
 export const bagFlowIp: Formula = {
@@ -95,13 +62,13 @@ export const bagFlowIp: Formula = {
   title: "Flow that fills a bag, ft³ and cfm",
   result: { ...result, unit: "cfm" },
   symbols: [
-    { name: "V", shown: "V", meaning: "volume of the full bag", unit: "ft³", valid: [0.5, 50] },
-    { name: "t", shown: "t", meaning: "time to fill it", unit: "s", valid: [1, 120] },
+    symbol("V", "V", "volume of the full bag", "ft³", [0.5, 50]),
+    symbol("t", "t", "time to fill it", "s", [1, 120]),
   ],
   text: "60 * V / t",
   validity: "A bag empty at the start, at the pressure of the room until it is full.",
   source: { ...definition, mark: "by definition" },
-  example: { given: { V: 4, t: 4.8 }, gives: 50, digits: 6, note: "4 ft³ in 4.8 s" },
+  example: worked({ V: 4, t: 4.8 }, 50, 6, "4 ft³ in 4.8 s"),
 };
 
 export const bagFlowSi: Formula = {
@@ -110,28 +77,22 @@ export const bagFlowSi: Formula = {
   title: "Flow that fills a bag, L and L/s",
   result: { ...result, unit: "L/s" },
   symbols: [
-    { name: "V", shown: "V", meaning: "volume of the full bag", unit: "L", valid: [15, 1500] },
-    { name: "t", shown: "t", meaning: "time to fill it", unit: "s", valid: [1, 120] },
+    symbol("V", "V", "volume of the full bag", "L", [15, 1500]),
+    symbol("t", "t", "time to fill it", "s", [1, 120]),
   ],
   text: "V / t",
-  example: { given: { V: 120, t: 4.8 }, gives: 25, digits: 6, note: "120 L in 4.8 s" },
+  example: worked({ V: 120, t: 4.8 }, 25, 6, "120 L in 4.8 s"),
 };
 
 export const panCode: Formula = {
   id: "pan-code",
   title: "What the readings of a pressure pan say of the duct behind a register",
-  result: { name: "c", shown: "c", meaning: "0 tight, 1 leaks, 2 repeat", unit: "1" },
+  result: quantity("c", "c", "0 tight, 1 leaks, 2 repeat", "1"),
   symbols: [
-    { name: "m", shown: "m", meaning: "mean of the readings", unit: "Pa", valid: [-10, 10] },
-    { name: "limit", shown: "m_max", meaning: "limit of the job", unit: "Pa", valid: [0.2, 5] },
-    {
-      name: "s",
-      shown: "s",
-      meaning: "largest reading less the smallest",
-      unit: "Pa",
-      valid: [0, 2],
-    },
-    { name: "most", shown: "s_max", meaning: "most they may differ", unit: "Pa", valid: [0.1, 2] },
+    symbol("m", "m", "mean of the readings", "Pa", [-10, 10]),
+    symbol("limit", "m_max", "limit of the job", "Pa", [0.2, 5]),
+    symbol("s", "s", "largest reading less the smallest", "Pa", [0, 2]),
+    symbol("most", "s_max", "most they may differ", "Pa", [0.1, 2]),
   ],
   text: "s > most ? 2 : m > limit ? 1 : m < -limit ? 1 : 0",
   validity: "The house held 50 Pa away from outdoors, the other registers open.",
@@ -140,10 +101,5 @@ export const panCode: Formula = {
     clause: "limit set by the job",
     mark: "common practice",
   },
-  example: {
-    given: { m: 1.4, limit: 1, s: 0.2, most: 0.5 },
-    gives: 1,
-    digits: 0,
-    note: "1.4 Pa is above 1 Pa",
-  },
+  example: worked({ m: 1.4, limit: 1, s: 0.2, most: 0.5 }, 1, 0, "1.4 Pa is above 1 Pa"),
 };

@@ -1,31 +1,14 @@
 import type { Formula } from "./formula";
-import { flow, pressure } from "./quantities";
+import { flow, pressure, quantity, symbol, worked } from "./quantities";
 
 export const rangeCode: Formula = {
   id: "range-code",
   title: "Where a pressure stands against the window of an opening",
-  result: {
-    name: "s",
-    shown: "s",
-    meaning: "−2 reversed, −1 below, 0 in range, 1 above",
-    unit: "1",
-  },
+  result: quantity("s", "s", "−2 reversed, −1 below, 0 in range, 1 above", "1"),
   symbols: [
     { ...pressure, valid: [-10, 20] },
-    {
-      name: "low",
-      shown: "P_low",
-      meaning: "lowest pressure of the window",
-      unit: "Pa",
-      valid: [0.5, 3],
-    },
-    {
-      name: "high",
-      shown: "P_high",
-      meaning: "highest pressure of the window",
-      unit: "Pa",
-      valid: [5, 10],
-    },
+    symbol("low", "P_low", "lowest pressure of the window", "Pa", [0.5, 3]),
+    symbol("high", "P_high", "highest pressure of the window", "Pa", [5, 10]),
   ],
   text: "P < 0 ? -2 : P < low ? -1 : P > high ? 1 : 0",
   validity: "The window is about 1 to 8 Pa for one opening; both ends belong to it.",
@@ -34,12 +17,7 @@ export const rangeCode: Formula = {
     clause: "section 6, air-flow resistance device",
     mark: "from memory",
   },
-  example: {
-    given: { P: 8.2, low: 1, high: 8 },
-    gives: 1,
-    digits: 0,
-    note: "8.2 Pa is above",
-  },
+  example: worked({ P: 8.2, low: 1, high: 8 }, 1, 0, "8.2 Pa is above"),
 };
 
 const required = { ...flow, name: "R", shown: "Q_req", meaning: "required rate" };
@@ -47,18 +25,18 @@ const required = { ...flow, name: "R", shown: "Q_req", meaning: "required rate" 
 export const margin: Formula = {
   id: "margin",
   title: "Flow less the required rate",
-  result: { name: "M", shown: "M", meaning: "margin", unit: flow.unit },
+  result: quantity("M", "M", "margin", flow.unit),
   symbols: [flow, required],
   text: "Q - R",
   validity: "Both in one unit.",
   source: { work: "arithmetic", clause: "", mark: "by definition" },
-  example: { given: { Q: 49.6, R: 50 }, gives: -0.4, digits: 6, note: "short by 0.4" },
+  example: worked({ Q: 49.6, R: 50 }, -0.4, 6, "short by 0.4"),
 };
 
 export const meetsCode: Formula = {
   id: "meets-code",
   title: "Whether a flow meets a required rate",
-  result: { name: "v", shown: "v", meaning: "1 meets, 0 short", unit: "1" },
+  result: quantity("v", "v", "1 meets, 0 short", "1"),
   symbols: [flow, required],
   text: "Q >= R ? 1 : 0",
   validity: "Simple acceptance: no tolerance below the rate, as the codes read.",
@@ -67,5 +45,5 @@ export const meetsCode: Formula = {
     clause: "see the edition",
     mark: "from memory",
   },
-  example: { given: { Q: 49.6, R: 50 }, gives: 0, digits: 0, note: "49.6 is short of 50" },
+  example: worked({ Q: 49.6, R: 50 }, 0, 0, "49.6 is short of 50"),
 };

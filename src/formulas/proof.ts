@@ -1,50 +1,38 @@
 import type { Formula, Quantity, Source } from "./formula";
-import { area, constant, flow, pressure } from "./quantities";
+import { area, constant, flow, pressure, quantity, step, symbol, worked } from "./quantities";
 
 const reference: Quantity = { ...flow, name: "R", shown: "Q_ref", meaning: "reference flow" };
 
 export const openingStrength: Formula = {
   id: "opening-strength",
   title: "What the constant multiplies: area times root of pressure",
-  result: { name: "x", shown: "x", meaning: "flow at a constant of 1", unit: "area·√Pa" },
+  result: quantity("x", "x", "flow at a constant of 1", "area·√Pa"),
   symbols: [area, pressure],
   text: "A * sqrt(P)",
   validity: "The constant of a box is the slope of the reference flows against it.",
   source: { work: "the flow formula without its constant", clause: "", mark: "by definition" },
-  example: { given: { A: 24, P: 4 }, gives: 48, digits: 6, note: "24 in² at 4 Pa" },
+  example: worked({ A: 24, P: 4 }, 48, 6, "24 in² at 4 Pa"),
 };
 
 export const percentError: Formula = {
   id: "percent-error",
   title: "Error of a flow in percent of its reference",
-  result: { name: "e", shown: "e", meaning: "error", unit: "%" },
+  result: quantity("e", "e", "error", "%"),
   symbols: [flow, reference],
   text: "100 * (Q - R) / R",
   validity: "Both flows of the same air, one straight after the other.",
   source: { work: "arithmetic", clause: "", mark: "by definition" },
-  example: { given: { Q: 51.5, R: 50 }, gives: 3, digits: 6, note: "51.5 where 50 flows" },
+  example: worked({ Q: 51.5, R: 50 }, 3, 6, "51.5 where 50 flows"),
 };
 
 export const agreementLimit: Formula = {
   id: "agreement-limit",
   title: "Limit of agreement",
-  result: { name: "L", shown: "L", meaning: "limit of agreement", unit: "%" },
+  result: quantity("L", "L", "limit of agreement", "%"),
   symbols: [
-    { name: "B", shown: "B", meaning: "bias, the mean error", unit: "%", valid: [-30, 30] },
-    {
-      name: "z",
-      shown: "z",
-      meaning: "−1.96 for the low limit, 1.96 for the high one",
-      unit: "1",
-      valid: [-2, 2],
-    },
-    {
-      name: "s",
-      shown: "SD",
-      meaning: "standard deviation of the errors",
-      unit: "%",
-      valid: [0.1, 30],
-    },
+    symbol("B", "B", "bias, the mean error", "%", [-30, 30]),
+    symbol("z", "z", "−1.96 for the low limit, 1.96 for the high one", "1", [-2, 2]),
+    symbol("s", "SD", "standard deviation of the errors", "%", [0.1, 30]),
   ],
   text: "B + z * s",
   validity: "Errors that are about normal; some 95 % of them lie between the two limits.",
@@ -53,12 +41,7 @@ export const agreementLimit: Formula = {
     clause: "limits of agreement",
     mark: "two sources",
   },
-  example: {
-    given: { B: -1, z: 1.96, s: 2.5 },
-    gives: 3.9,
-    digits: 6,
-    note: "bias −1 %, SD 2.5 %",
-  },
+  example: worked({ B: -1, z: 1.96, s: 2.5 }, 3.9, 6, "bias −1 %, SD 2.5 %"),
 };
 
 /** Arithmetic on a model; whether a fan follows the model is said under validity. */
@@ -71,7 +54,7 @@ const ownMethod = (work: string): Source => ({
 export const unboxedFlow: Formula = {
   id: "unboxed-flow",
   title: "Flow without the box, from readings with two openings",
-  result: { name: "Q0", shown: "Q₀", meaning: "flow at no box pressure", unit: flow.unit },
+  result: quantity("Q0", "Q₀", "flow at no box pressure", flow.unit),
   symbols: [
     constant,
     { ...area, shown: "A₁", meaning: "open area of one reading" },
@@ -82,29 +65,23 @@ export const unboxedFlow: Formula = {
   text: "K * (A * sqrt(P) * P2 - A2 * sqrt(P2) * P) / (P2 - P)",
   validity: "Two pressures well apart, one twice the other or more; the fan otherwise unchanged.",
   source: ownMethod("straight line through two readings, flow against box pressure"),
-  example: {
-    given: { K: 1.07, A: 32.71, P: 3.859, A2: 16, P2: 14.537 },
-    gives: 70.01,
-    digits: 2,
-    note: "a fan of 70 cfm that the box holds back",
-  },
+  example: worked(
+    { K: 1.07, A: 32.71, P: 3.859, A2: 16, P2: 14.537 },
+    70.01,
+    2,
+    "a fan of 70 cfm that the box holds back",
+  ),
 };
 
 const fanLine = ownMethod("fan taken to run on the straight line through two rated points");
-const lineSlope: Quantity = {
-  name: "s",
-  shown: "s",
-  meaning: "slope of the fan's line, pressure lost a unit of flow gained",
-  unit: { ip: "Pa/cfm", si: "Pa/(L/s)" },
-  valid: [0.1, 2],
-};
-const lineTop: Quantity = {
-  name: "p",
-  shown: "P₀",
-  meaning: "pressure of the fan's line at no flow",
-  unit: "Pa",
-  valid: [160, 400],
-};
+const lineSlope = symbol(
+  "s",
+  "s",
+  "slope of the fan's line, pressure lost a unit of flow gained",
+  { ip: "Pa/cfm", si: "Pa/(L/s)" },
+  [0.1, 2],
+);
+const lineTop = symbol("p", "P₀", "pressure of the fan's line at no flow", "Pa", [160, 400]);
 
 export const fanLineSlope: Formula = {
   id: "fan-line-slope",
@@ -119,12 +96,12 @@ export const fanLineSlope: Formula = {
   text: "(P2 - P) / (Q - Q2)",
   validity: "Two points of one speed, where the flow falls as the pressure rises.",
   source: fanLine,
-  example: {
-    given: { Q: 80, P: 25, Q2: 60, P2: 62.4 },
-    gives: 1.87,
-    digits: 6,
-    note: "80 cfm at 25 Pa and 60 cfm at 62.4 Pa",
-  },
+  example: worked(
+    { Q: 80, P: 25, Q2: 60, P2: 62.4 },
+    1.87,
+    6,
+    "80 cfm at 25 Pa and 60 cfm at 62.4 Pa",
+  ),
 };
 
 export const fanLineTop: Formula = {
@@ -139,36 +116,31 @@ export const fanLineTop: Formula = {
   text: "P + s * Q",
   validity: "A point of the straight line only: a real fan bends before it stalls.",
   source: fanLine,
-  example: { given: { P: 25, s: 1.87, Q: 80 }, gives: 174.6, digits: 6, note: "the same fan" },
+  example: worked({ P: 25, s: 1.87, Q: 80 }, 174.6, 6, "the same fan"),
 };
 
 export const unboxedEstimate: Formula = {
   id: "unboxed-estimate",
   title: "Estimate of the flow without the box, from one reading and the line of the rating",
-  result: {
-    name: "Q0",
-    shown: "Q₀",
-    meaning: "estimated flow at no box pressure",
-    unit: flow.unit,
-  },
+  result: quantity("Q0", "Q₀", "estimated flow at no box pressure", flow.unit),
   symbols: [{ ...flow, valid: [20, 70] }, { ...pressure, valid: [1, 10] }, lineSlope, lineTop],
   steps: [
-    {
-      name: "k",
-      shown: "k",
-      meaning: "resistance of the duct, from the reading",
-      unit: { ip: "Pa/cfm²", si: "Pa/(L/s)²" },
-      text: "(p - s * Q - P) / Q ^ 2",
-    },
+    step(
+      "k",
+      "k",
+      "resistance of the duct, from the reading",
+      { ip: "Pa/cfm²", si: "Pa/(L/s)²" },
+      "(p - s * Q - P) / Q ^ 2",
+    ),
   ],
   text: "2 * p / (s + sqrt(s ^ 2 + 4 * k * p))",
   validity:
     "A fan still on its line, a duct whose loss grows with the square of the flow. An estimate, never a measured value.",
   source: fanLine,
-  example: {
-    given: { Q: 67.753, P: 6.961, s: 1.87, p: 174.6 },
-    gives: 70,
-    digits: 2,
-    note: "a fan of 70 cfm that the box holds back to 67.8",
-  },
+  example: worked(
+    { Q: 67.753, P: 6.961, s: 1.87, p: 174.6 },
+    70,
+    2,
+    "a fan of 70 cfm that the box holds back to 67.8",
+  ),
 };

@@ -1,57 +1,68 @@
-import type { Quantity } from "./formula";
+import type { Formula, Quantity, Step, Unit } from "./formula";
+
+/** A quantity of a formula: its name in the text, how people write it, what it is and its unit. */
+/* @__NO_SIDE_EFFECTS__ */
+export function quantity(name: string, shown: string, meaning: string, unit: Unit) {
+  return { name, shown, meaning, unit };
+}
+
+/** A symbol: a quantity and the values between which the formula is valid for it. */
+/* @__NO_SIDE_EFFECTS__ */
+export function symbol(
+  name: string,
+  shown: string,
+  meaning: string,
+  unit: Unit,
+  valid: Quantity["valid"],
+): Quantity {
+  return { name, shown, meaning, unit, valid };
+}
+
+/* @__NO_SIDE_EFFECTS__ */
+export function step(name: string, shown: string, meaning: string, unit: Unit, text: string): Step {
+  return { name, shown, meaning, unit, text };
+}
+
+/** A worked case: what is given, and what that gives to so many digits. */
+/* @__NO_SIDE_EFFECTS__ */
+export function worked(
+  given: Readonly<Record<string, number>>,
+  gives: number,
+  digits: number,
+  note: string,
+): Formula["example"] {
+  return { given, gives, digits, note };
+}
 
 /** The symbols that several formulas share, so that one name means one thing everywhere. */
-export const area: Quantity = {
-  name: "A",
-  shown: "A",
-  meaning: "open area",
-  unit: { ip: "in²", si: "cm²" },
-  valid: [0.1, 1000],
-};
+export const area = symbol("A", "A", "open area", { ip: "in²", si: "cm²" }, [0.1, 1000]);
 
-export const constant: Quantity = {
-  name: "K",
-  shown: "K",
-  meaning: "flow constant",
-  unit: { ip: "cfm/(in²·√Pa)", si: "L/s/(cm²·√Pa)" },
-  valid: [0.05, 1.8],
-};
+export const constant = symbol(
+  "K",
+  "K",
+  "flow constant",
+  { ip: "cfm/(in²·√Pa)", si: "L/s/(cm²·√Pa)" },
+  [0.05, 1.8],
+);
 
-export const pressure: Quantity = {
-  name: "P",
-  shown: "ΔP",
-  meaning: "pressure across the opening, room minus box",
-  unit: "Pa",
-  valid: [0.5, 10],
-};
+export const pressure = symbol(
+  "P",
+  "ΔP",
+  "pressure across the opening, room minus box",
+  "Pa",
+  [0.5, 10],
+);
 
-export const flow: Quantity = {
-  name: "Q",
-  shown: "Q",
-  meaning: "air flow",
-  unit: { ip: "cfm", si: "L/s" },
-  valid: [1, 2000],
-};
+export const flow = symbol("Q", "Q", "air flow", { ip: "cfm", si: "L/s" }, [1, 2000]);
 
-export const density: Quantity = {
-  name: "rho",
-  shown: "ρ",
-  meaning: "air density",
-  unit: "kg/m³",
-  valid: [0.7, 1.5],
-};
+export const density = symbol("rho", "ρ", "air density", "kg/m³", [0.7, 1.5]);
 
-export const floorArea: Quantity = {
-  name: "A",
-  shown: "A_floor",
-  meaning: "floor area",
-  unit: { ip: "ft²", si: "m²" },
-  valid: [100, 12000],
-};
+export const floorArea = symbol(
+  "A",
+  "A_floor",
+  "floor area",
+  { ip: "ft²", si: "m²" },
+  [100, 12000],
+);
 
-export const infiltration = {
-  name: "Qinf",
-  shown: "Q_inf",
-  meaning: "infiltration over a year",
-  unit: flow.unit,
-};
+export const infiltration = quantity("Qinf", "Q_inf", "infiltration over a year", flow.unit);

@@ -1,39 +1,16 @@
-import type { Formula, Quantity } from "./formula";
+import type { Formula } from "./formula";
+import { floorArea, flow, quantity, step, symbol, worked } from "./quantities";
 
-const floorArea: Quantity = {
-  name: "A",
-  shown: "A_floor",
-  meaning: "floor area",
-  unit: { ip: "ft²", si: "m²" },
-  valid: [100, 12000],
-};
-const bedrooms: Quantity = {
-  name: "N",
-  shown: "N_br",
-  meaning: "number of bedrooms",
-  unit: "1",
-  valid: [0, 12],
-};
-const areaRate: Quantity = {
-  name: "a",
-  shown: "a",
-  meaning: "rate for each unit of floor area",
-  unit: { ip: "cfm/ft²", si: "L/s/m²" },
-  valid: [0.01, 0.5],
-};
-const personRate: Quantity = {
-  name: "b",
-  shown: "b",
-  meaning: "rate for each person, bedrooms plus one",
-  unit: { ip: "cfm", si: "L/s" },
-  valid: [2, 10],
-};
-const rate = {
-  name: "R",
-  shown: "Q_req",
-  meaning: "required rate",
-  unit: { ip: "cfm", si: "L/s" },
-};
+const bedrooms = symbol("N", "N_br", "number of bedrooms", "1", [0, 12]);
+const areaRate = symbol(
+  "a",
+  "a",
+  "rate for each unit of floor area",
+  { ip: "cfm/ft²", si: "L/s/m²" },
+  [0.01, 0.5],
+);
+const personRate = symbol("b", "b", "rate for each person, bedrooms plus one", flow.unit, [2, 10]);
+const rate = quantity("R", "Q_req", "required rate", flow.unit);
 const chosen = {
   work: "the edition that supplies the numbers",
   clause: "see the edition's table",
@@ -48,12 +25,7 @@ export const dwellingRateEquation: Formula = {
   text: "a * A + b * (N + 1)",
   validity: "Floor area above 0; editions set a least number of bedrooms.",
   source: chosen,
-  example: {
-    given: { a: 0.03, A: 1800, b: 7.5, N: 3 },
-    gives: 84,
-    digits: 6,
-    note: "1800 ft², 3 bedrooms",
-  },
+  example: worked({ a: 0.03, A: 1800, b: 7.5, N: 3 }, 84, 6, "1800 ft², 3 bedrooms"),
 };
 
 export const dwellingRateLarger: Formula = {
@@ -63,23 +35,12 @@ export const dwellingRateLarger: Formula = {
   symbols: [
     { ...areaRate, unit: "L/s/m²" },
     { ...floorArea, unit: "m²", valid: [10, 1000] },
-    {
-      name: "B",
-      shown: "Q_br",
-      meaning: "rate for this number of bedrooms",
-      unit: "L/s",
-      valid: [5, 100],
-    },
+    symbol("B", "Q_br", "rate for this number of bedrooms", "L/s", [5, 100]),
   ],
   text: "a * A >= B ? a * A : B",
   validity: "Floor area above 0.",
   source: chosen,
-  example: {
-    given: { a: 0.3, A: 80, B: 25 },
-    gives: 25,
-    digits: 6,
-    note: "80 m²: 24 L/s by area, 25 by bedrooms",
-  },
+  example: worked({ a: 0.3, A: 80, B: 25 }, 25, 6, "80 m²: 24 L/s by area, 25 by bedrooms"),
 };
 
 export const dwellingRateBounded: Formula = {
@@ -89,19 +50,14 @@ export const dwellingRateBounded: Formula = {
   symbols: [
     areaRate,
     floorArea,
-    { name: "lo", shown: "least", meaning: "least rate", unit: rate.unit, valid: [20, 60] },
-    { name: "hi", shown: "most", meaning: "largest rate", unit: rate.unit, valid: [80, 200] },
+    symbol("lo", "least", "least rate", rate.unit, [20, 60]),
+    symbol("hi", "most", "largest rate", rate.unit, [80, 200]),
   ],
-  steps: [{ name: "B", shown: "Q_area", meaning: "rate by area", unit: rate.unit, text: "a * A" }],
+  steps: [step("B", "Q_area", "rate by area", rate.unit, "a * A")],
   text: "B < lo ? lo : B > hi ? hi : B",
   validity: "Floor area above 0.",
   source: chosen,
-  example: {
-    given: { a: 0.035, A: 2000, lo: 50, hi: 90 },
-    gives: 70,
-    digits: 6,
-    note: "2000 ft² of a manufactured home",
-  },
+  example: worked({ a: 0.035, A: 2000, lo: 50, hi: 90 }, 70, 6, "2000 ft² of a manufactured home"),
 };
 
 export const rateForPersons: Formula = {
@@ -111,34 +67,17 @@ export const rateForPersons: Formula = {
   symbols: [
     { ...personRate, name: "R", shown: "Q_req", meaning: "rate before", valid: [20, 400] },
     personRate,
-    { name: "n", shown: "n", meaning: "number of persons", unit: "1", valid: [1, 14] },
+    symbol("n", "n", "number of persons", "1", [1, 14]),
     bedrooms,
   ],
   text: "n > N + 1 ? R + b * (n - N - 1) : R",
   validity: "Editions that count the persons known to live there.",
   source: chosen,
-  example: {
-    given: { R: 84, b: 7.5, n: 6, N: 3 },
-    gives: 99,
-    digits: 6,
-    note: "six persons in three bedrooms",
-  },
+  example: worked({ R: 84, b: 7.5, n: 6, N: 3 }, 99, 6, "six persons in three bedrooms"),
 };
 
-const volume = {
-  name: "V",
-  shown: "V",
-  meaning: "room volume",
-  unit: "",
-  valid: [10, 5000],
-} as const;
-const airChanges = {
-  name: "n",
-  shown: "n",
-  meaning: "air changes an hour",
-  unit: "1/h",
-  valid: [0.1, 20],
-} as const;
+const volume = symbol("V", "V", "room volume", "", [10, 5000]);
+const airChanges = symbol("n", "n", "air changes an hour", "1/h", [0.1, 20]);
 
 export const airChangeRateIp: Formula = {
   id: "air-change-rate-ip",
@@ -148,12 +87,7 @@ export const airChangeRateIp: Formula = {
   text: "n * V / 60",
   validity: "A closed room; its volume, not that of the dwelling.",
   source: { work: "definition of an air change", clause: "", mark: "by definition" },
-  example: {
-    given: { n: 5, V: 960 },
-    gives: 80,
-    digits: 6,
-    note: "a kitchen of 8 by 10 by 12 ft",
-  },
+  example: worked({ n: 5, V: 960 }, 80, 6, "a kitchen of 8 by 10 by 12 ft"),
 };
 
 export const airChangeRateSi: Formula = {
@@ -163,47 +97,36 @@ export const airChangeRateSi: Formula = {
   result: { ...rate, unit: "L/s" },
   symbols: [airChanges, { ...volume, unit: "m³", valid: [1, 200] }],
   text: "n * V / 3.6",
-  example: { given: { n: 5, V: 27 }, gives: 37.5, digits: 6, note: "a kitchen of 27 m³" },
+  example: worked({ n: 5, V: 27 }, 37.5, 6, "a kitchen of 27 m³"),
 };
 
 export const betweenTwoRows: Formula = {
   id: "between-two-rows",
   title: "Straight line between two rows of a table",
-  result: { name: "y", shown: "y", meaning: "value between the rows", unit: "1" },
+  result: quantity("y", "y", "value between the rows", "1"),
   symbols: [
-    { name: "x", shown: "x", meaning: "where to read", unit: "1", valid: [0.25, 1] },
-    { name: "x1", shown: "x₁", meaning: "lower row", unit: "1", valid: [0.25, 0.45] },
-    { name: "y1", shown: "y₁", meaning: "value at the lower row", unit: "1", valid: [1, 4] },
-    { name: "x2", shown: "x₂", meaning: "upper row", unit: "1", valid: [0.5, 1] },
-    { name: "y2", shown: "y₂", meaning: "value at the upper row", unit: "1", valid: [1, 4] },
+    symbol("x", "x", "where to read", "1", [0.25, 1]),
+    symbol("x1", "x₁", "lower row", "1", [0.25, 0.45]),
+    symbol("y1", "y₁", "value at the lower row", "1", [1, 4]),
+    symbol("x2", "x₂", "upper row", "1", [0.5, 1]),
+    symbol("y2", "y₂", "value at the upper row", "1", [1, 4]),
   ],
   text: "y1 + (y2 - y1) * (x - x1) / (x2 - x1)",
   validity: "Between the rows only.",
   source: { work: "linear interpolation", clause: "", mark: "by definition" },
-  example: {
-    given: { x: 0.4, x1: 0.33, y1: 3, x2: 0.5, y2: 2 },
-    gives: 2.588,
-    digits: 3,
-    note: "40 % running time",
-  },
+  example: worked({ x: 0.4, x1: 0.33, y1: 3, x2: 0.5, y2: 2 }, 2.588, 3, "40 % running time"),
 };
 
 export const runningRate: Formula = {
   id: "running-rate",
   title: "Flow while running that makes up for a share of the time",
-  result: { name: "Qon", shown: "Q_on", meaning: "flow while running", unit: rate.unit },
+  result: quantity("Qon", "Q_on", "flow while running", rate.unit),
   symbols: [
-    {
-      name: "R",
-      shown: "Q_req",
-      meaning: "required continuous rate",
-      unit: rate.unit,
-      valid: [5, 500],
-    },
-    { name: "m", shown: "m", meaning: "run-time factor", unit: "1", valid: [1, 4] },
+    symbol("R", "Q_req", "required continuous rate", rate.unit, [5, 500]),
+    symbol("m", "m", "run-time factor", "1", [1, 4]),
   ],
   text: "R * m",
   validity: "Within the edition's table of run-time factors.",
   source: chosen,
-  example: { given: { R: 72, m: 2 }, gives: 144, digits: 6, note: "half of the time" },
+  example: worked({ R: 72, m: 2 }, 144, 6, "half of the time"),
 };

@@ -1,5 +1,5 @@
-import type { Formula, Quantity, Source } from "./formula";
-import { constant, flow, pressure } from "./quantities";
+import type { Formula, Source } from "./formula";
+import { constant, flow, pressure, quantity, symbol, worked } from "./quantities";
 
 const gum = (clause: string): Source => ({
   work: "JCGM 100:2008 (GUM)",
@@ -13,14 +13,8 @@ const geometry: Source = {
 };
 
 const anyUnit = "unit of the input";
-const spread = { name: "u", shown: "u", meaning: "standard spread", unit: anyUnit };
-const half: Quantity = {
-  name: "a",
-  shown: "a",
-  meaning: "half width of the limits",
-  unit: anyUnit,
-  valid: [1e-4, 100],
-};
+const spread = quantity("u", "u", "standard spread", anyUnit);
+const half = symbol("a", "a", "half width of the limits", anyUnit, [1e-4, 100]);
 
 export const halfWidthSpread: Formula = {
   id: "half-width-spread",
@@ -30,7 +24,7 @@ export const halfWidthSpread: Formula = {
   text: "a / sqrt(3)",
   validity: "A rectangular distribution from −a to a.",
   source: gum("4.3.7"),
-  example: { given: { a: 0.25 }, gives: 0.14434, digits: 5, note: "a limit of ±0.25 Pa" },
+  example: worked({ a: 0.25 }, 0.14434, 5, "a limit of ±0.25 Pa"),
 };
 
 export const fullWidthSpread: Formula = {
@@ -41,7 +35,7 @@ export const fullWidthSpread: Formula = {
   text: "w / sqrt(12)",
   validity: "A rectangular distribution as wide as one step of the display.",
   source: gum("F.2.2.1"),
-  example: { given: { w: 0.1 }, gives: 0.02887, digits: 5, note: "a display of 0.1 Pa" },
+  example: worked({ w: 0.1 }, 0.02887, 5, "a display of 0.1 Pa"),
 };
 
 export const triangularSpread: Formula = {
@@ -52,7 +46,7 @@ export const triangularSpread: Formula = {
   text: "a / sqrt(6)",
   validity: "A triangular distribution from −a to a.",
   source: gum("4.3.9"),
-  example: { given: { a: 0.25 }, gives: 0.10206, digits: 5, note: "a limit of ±0.25 Pa" },
+  example: worked({ a: 0.25 }, 0.10206, 5, "a limit of ±0.25 Pa"),
 };
 
 export const meanSpread: Formula = {
@@ -60,29 +54,23 @@ export const meanSpread: Formula = {
   title: "Standard spread of a mean",
   result: spread,
   symbols: [
-    {
-      name: "s",
-      shown: "s",
-      meaning: "standard deviation of the readings",
-      unit: anyUnit,
-      valid: [1e-4, 100],
-    },
-    { name: "n", shown: "n", meaning: "number of readings", unit: "1", valid: [2, 100] },
+    symbol("s", "s", "standard deviation of the readings", anyUnit, [1e-4, 100]),
+    symbol("n", "n", "number of readings", "1", [2, 100]),
   ],
   text: "s / sqrt(n)",
   validity: "Readings independent of one another; n − 1 degrees of freedom.",
   source: gum("4.2.3"),
-  example: { given: { s: 0.12, n: 9 }, gives: 0.04, digits: 6, note: "nine readings" },
+  example: worked({ s: 0.12, n: 9 }, 0.04, 6, "nine readings"),
 };
 
 export const manometerLimit: Formula = {
   id: "manometer-limit",
   title: "Limit of a manometer: a part of the reading, never less than a floor",
-  result: { name: "a", shown: "a", meaning: "half width of the limits", unit: "Pa" },
+  result: quantity("a", "a", "half width of the limits", "Pa"),
   symbols: [
     pressure,
-    { name: "p", shown: "p", meaning: "part of the reading", unit: "%", valid: [0.1, 5] },
-    { name: "f", shown: "f", meaning: "least limit", unit: "Pa", valid: [0.02, 1] },
+    symbol("p", "p", "part of the reading", "%", [0.1, 5]),
+    symbol("f", "f", "least limit", "Pa", [0.02, 1]),
   ],
   text: "P * p / 100 > f ? P * p / 100 : f",
   validity: "Usual: 1 % or 0.25 Pa; California asks for 1 % or 0.2 Pa.",
@@ -91,66 +79,36 @@ export const manometerLimit: Formula = {
     clause: "RA3.7.2.1",
     mark: "two sources",
   },
-  example: {
-    given: { P: 4, p: 1, f: 0.25 },
-    gives: 0.25,
-    digits: 6,
-    note: "1 % of 4 Pa is less than the floor",
-  },
+  example: worked({ P: 4, p: 1, f: 0.25 }, 0.25, 6, "1 % of 4 Pa is less than the floor"),
 };
 
 export const constantSpread: Formula = {
   id: "constant-spread",
   title: "Standard spread of the flow constant",
   result: { ...spread, unit: constant.unit },
-  symbols: [
-    constant,
-    {
-      name: "p",
-      shown: "p",
-      meaning: "relative standard spread",
-      unit: "%",
-      valid: [0.1, 20],
-    },
-  ],
+  symbols: [constant, symbol("p", "p", "relative standard spread", "%", [0.1, 20])],
   text: "K * p / 100",
   validity: "The part is one standard deviation, not a limit.",
   source: { work: "a relative spread made absolute", clause: "", mark: "by definition" },
-  example: { given: { K: 1.07, p: 2 }, gives: 0.0214, digits: 6, note: "2 % of 1.07" },
+  example: worked({ K: 1.07, p: 2 }, 0.0214, 6, "2 % of 1.07"),
 };
 
 const length = { ip: "in", si: "cm" };
-const tolerance: Quantity = {
-  name: "t",
-  shown: "t",
-  meaning: "how far each size may be off",
-  unit: length,
-  valid: [0.001, 0.5],
-};
-const areaLimitResult = {
-  name: "a",
-  shown: "a",
-  meaning: "half width of the area's limits",
-  unit: { ip: "in²", si: "cm²" },
-};
+const tolerance = symbol("t", "t", "how far each size may be off", length, [0.001, 0.5]);
+const areaLimitResult = quantity("a", "a", "half width of the area's limits", {
+  ip: "in²",
+  si: "cm²",
+});
 
 export const roundAreaLimit: Formula = {
   id: "round-area-limit",
   title: "How far the area of a round opening may be off",
   result: areaLimitResult,
-  symbols: [
-    tolerance,
-    { name: "d", shown: "d", meaning: "diameter of the hole", unit: length, valid: [0.5, 40] },
-  ],
+  symbols: [tolerance, symbol("d", "d", "diameter of the hole", length, [0.5, 40])],
   text: "pi / 2 * d * t",
   validity: "A tolerance smaller than the diameter.",
   source: geometry,
-  example: {
-    given: { t: 0.0625, d: 5.5 },
-    gives: 0.53996,
-    digits: 5,
-    note: "a 5½ in hole to 1⁄16 in",
-  },
+  example: worked({ t: 0.0625, d: 5.5 }, 0.53996, 5, "a 5½ in hole to 1⁄16 in"),
 };
 
 export const rectAreaLimit: Formula = {
@@ -159,48 +117,26 @@ export const rectAreaLimit: Formula = {
   result: areaLimitResult,
   symbols: [
     tolerance,
-    { name: "w", shown: "w", meaning: "width of the opening", unit: length, valid: [0.5, 60] },
-    { name: "h", shown: "h", meaning: "height of the opening", unit: length, valid: [0.5, 60] },
+    symbol("w", "w", "width of the opening", length, [0.5, 60]),
+    symbol("h", "h", "height of the opening", length, [0.5, 60]),
   ],
   text: "t * (w + h)",
   validity: "Both sizes off by the tolerance in the same direction; smaller than either.",
   source: geometry,
-  example: {
-    given: { t: 0.0625, w: 3, h: 8 },
-    gives: 0.6875,
-    digits: 6,
-    note: "3 by 8 in to 1⁄16 in",
-  },
+  example: worked({ t: 0.0625, w: 3, h: 8 }, 0.6875, 6, "3 by 8 in to 1⁄16 in"),
 };
 
 export const acceptanceLimit: Formula = {
   id: "acceptance-limit",
   title: "Least measured flow that guarded acceptance takes",
-  result: { name: "L", shown: "L", meaning: "acceptance limit", unit: flow.unit },
+  result: quantity("L", "L", "acceptance limit", flow.unit),
   symbols: [
     { ...flow, name: "R", shown: "Q_req", meaning: "required rate" },
-    {
-      name: "z",
-      shown: "z",
-      meaning: "normal quantile of the chance asked for, 1.645 at 95 %",
-      unit: "1",
-      valid: [0.1, 4],
-    },
-    {
-      name: "u",
-      shown: "u",
-      meaning: "standard spread of the flow",
-      unit: flow.unit,
-      valid: [0.01, 100],
-    },
+    symbol("z", "z", "normal quantile of the chance asked for, 1.645 at 95 %", "1", [0.1, 4]),
+    symbol("u", "u", "standard spread of the flow", flow.unit, [0.01, 100]),
   ],
   text: "R + z * u",
   validity: "One lower limit, a spread that is about normal.",
   source: { work: "JCGM 106:2012", clause: "8.3.2", mark: "from memory" },
-  example: {
-    given: { R: 50, z: 1.64485, u: 1.46888 },
-    gives: 52.416,
-    digits: 3,
-    note: "50 cfm required, spread 1.47 cfm",
-  },
+  example: worked({ R: 50, z: 1.64485, u: 1.46888 }, 52.416, 3, "50 cfm required, spread 1.47 cfm"),
 };
