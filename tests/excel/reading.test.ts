@@ -176,6 +176,26 @@ describe("what a reader should know", () => {
     ]);
   });
 
+  it("knows every hidden row of 20,000 and 600 merges, of which Excel cuts the addresses off", async () => {
+    const workbook = Workbook.create();
+    const sheet = workbook.addSheet("The fans of phase 2", {
+      rows: Array.from({ length: 20_000 }, (_, i) => line(i, "a", "b")),
+    });
+    for (let row = 1; row < 20_000; row += 2) (sheet.hiddenRows as Set<number>).add(row);
+    (sheet.hiddenCols as Set<number>).add(1);
+    const merges = Array.from({ length: 600 }, (_, i) => `B${2 * i + 1}:C${2 * i + 1}`);
+    sheet.arrange({ merges });
+    hostOf(workbook);
+    const { file, notes, trips } = await readWorkbook();
+    const [read] = file.sheets;
+    const hidden = Array.from({ length: 20_000 }, (_, row) => read?.hiddenRow?.(row));
+    expect(hidden.findIndex((each, row) => each !== (row % 2 === 1))).toBe(-1);
+    expect([0, 1, 2].map((col) => read?.hiddenCol?.(col))).toEqual([false, true, false]);
+    expect(notes.at(-1)).toContain("(B1:C1, B3:C3, B5:C5 and 597 more)");
+    // Pieces of 64 rows, 200 of them a trip, for the hidden rows and for the merges.
+    expect(trips).toBeLessThanOrEqual(3 + 4 + 2 * 2);
+  });
+
   it("names a filter, a protected sheet and manual calculation", async () => {
     hostOfEdited({ Data: rows }, (part, text) =>
       part === "xl/worksheets/sheet1.xml"

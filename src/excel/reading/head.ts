@@ -1,5 +1,5 @@
-import { rectanglesIn } from "../../cells";
 import type { Book } from "../run";
+import { areasInPieces, rectanglesOf } from "./areas";
 import { extentOf } from "./extent";
 import { HiddenLines, numberFormats } from "./looks";
 import type { SheetFacts } from "./notes";
@@ -84,11 +84,25 @@ export function hiddenLinesOf(heads: readonly SheetHead[]): HiddenLines {
 }
 
 /** Notes on each sheet which of its lines are hidden. */
-export function noteHidden(heads: readonly SheetHead[], hidden: HiddenLines): void {
-  hidden.answer().forEach(({ rows, cols }, i) => {
+export async function noteHidden(
+  book: Book,
+  heads: readonly SheetHead[],
+  hidden: HiddenLines,
+): Promise<void> {
+  for (const [i, { rows, cols }] of (await hidden.answer(book)).entries()) {
     const { cells } = (heads[i] as SheetHead).plan;
     cells.looks = { ...cells.looks, hiddenRows: rows, hiddenCols: cols };
-  });
+  }
+}
+
+/** Notes on each sheet its merged cells; those that could not be named at once are asked for in pieces. */
+export async function noteMerged(book: Book, heads: readonly SheetHead[]): Promise<void> {
+  for (const { used, facts, plan } of heads) {
+    const inPieces = () =>
+      areasInPieces(book, used, (piece) => piece.getMergedAreasOrNullObject()).catch(() => null);
+    facts.merged ??= await inPieces();
+    plan.cells.merges = facts.merged ?? [];
+  }
 }
 
 interface Asked {
@@ -113,7 +127,6 @@ function toHead({ proxy, used, merged, head }: Asked, rows: number): SheetHead {
   };
   const cells = new SheetCells(proxy.name, bottom + 1, right + 1);
   cells.hiddenSheet = hiddenAs[proxy.visibility];
-  cells.merges = rectanglesIn(facts.merged ?? "") ?? [];
   const plan: SheetPlan = { proxy, cells, rowBytes: 40 * (right + 1) };
   if (isEmpty) return { plan, used, facts, usedRows: 0, pieces: [] };
   if (!head.isNullObject) {
@@ -147,7 +160,7 @@ const hiddenAs: Readonly<Record<string, "hidden" | "veryHidden">> = {
   VeryHidden: "veryHidden",
 };
 
-function mergedIn(used: Excel.Range, merged: Excel.RangeAreas | undefined): string | null {
-  if (merged === undefined) return null;
-  return used.isNullObject || merged.isNullObject ? "" : merged.address;
+function mergedIn(used: Excel.Range, merged: Excel.RangeAreas | undefined): SheetFacts["merged"] {
+  if (used.isNullObject) return [];
+  return merged === undefined ? null : (rectanglesOf(merged) ?? null);
 }

@@ -1,4 +1,7 @@
-import { type Rectangle, rectanglesIn } from "../../cells";
+import type { Rectangle } from "../../cells";
+import type { Book } from "../run";
+import { areasInPieces, rectanglesOf } from "./areas";
+
 /** What is known of a sheet's cells besides what they hold. Rows and columns count from 0. */
 export interface SheetLooks {
   readonly hiddenRows: ReadonlySet<number>;
@@ -41,7 +44,7 @@ export class HiddenLines {
   ask(): void {
     this.asked = this.sheets.map((lines) => {
       if (!hidesSome(lines)) return undefined;
-      const visible = lines.used.getSpecialCellsOrNullObject("Visible");
+      const visible = visibleIn(lines.used);
       visible.load("address");
       return visible;
     });
@@ -52,16 +55,25 @@ export class HiddenLines {
     this.asked = [];
   }
 
-  /** The hidden lines of each sheet, once answered. */
-  answer(): Hidden[] {
-    return this.sheets.map((lines, i): Hidden => {
+  /** The hidden lines of each sheet, once answered; asked in pieces where there are very many. */
+  async answer(book: Book): Promise<Hidden[]> {
+    const found: Hidden[] = [];
+    for (const [i, lines] of this.sheets.entries()) {
       const visible = this.asked[i];
       const isUnknown = hidesSome(lines) && visible === undefined;
-      if (lines.used.isNullObject || isUnknown) return { rows: new Set(), cols: new Set() };
-      const areas = visible && !visible.isNullObject ? (rectanglesIn(visible.address) ?? []) : [];
-      return hiddenOf(lines, visible ? areas : undefined);
-    });
+      if (lines.used.isNullObject || isUnknown) found.push({ rows: new Set(), cols: new Set() });
+      else if (!visible) found.push(hiddenOf(lines));
+      else {
+        const areas = rectanglesOf(visible) ?? (await areasInPieces(book, lines.used, visibleIn));
+        found.push(hiddenOf(lines, areas));
+      }
+    }
+    return found;
   }
+}
+
+function visibleIn(range: Excel.Range): Excel.RangeAreas {
+  return range.getSpecialCellsOrNullObject("Visible");
 }
 
 function hidesSome({ rowsHidden, columnsHidden }: Lines): boolean {
@@ -76,9 +88,9 @@ function hiddenOf(
   const cols = lines(used.columnIndex, used.columnCount);
   if (!visible)
     return { rows: rowsHidden ? rows : new Set(), cols: columnsHidden ? cols : new Set() };
-  for (const area of visible) {
-    for (const row of rows) if (row >= area.top && row <= area.bottom) rows.delete(row);
-    for (const col of cols) if (col >= area.left && col <= area.right) cols.delete(col);
+  for (const { top, left, bottom, right } of visible) {
+    for (let row = top; row <= bottom; row++) rows.delete(row);
+    for (let col = left; col <= right; col++) cols.delete(col);
   }
   return { rows, cols };
 }

@@ -1,3 +1,4 @@
+import { type Rectangle, rectangleText } from "../../cells";
 import { farCols, farRows } from "./extent";
 
 /** What is known of a sheet besides its cells. */
@@ -9,8 +10,8 @@ export interface SheetFacts {
   readonly rowsHidden: boolean | null;
   readonly columnsHidden: boolean | null;
   readonly isFiltered: boolean;
-  /** Address of the merged cells, "" where there are none; null where it is not known. */
-  readonly merged: string | null;
+  /** The merged cells; null where they are not known. */
+  merged: readonly Rectangle[] | null;
   /** Where a used range ends that is too far to be read; else null. */
   readonly tooFar: string | null;
 }
@@ -35,7 +36,7 @@ export function notesOn(sheet: SheetFacts): string[] {
     notes.push(`${name} has hidden rows. They are checked like the others.`);
   if (sheet.columnsHidden !== false)
     notes.push(`${name} has hidden columns. They are read like the others.`);
-  if (merged !== null && merged !== "")
+  if (merged !== null && merged.length > 0)
     notes.push(
       `${name} has merged cells (${shortened(merged)}). Only the first cell of a merge holds a value.`,
     );
@@ -45,9 +46,8 @@ export function notesOn(sheet: SheetFacts): string[] {
 const mostNamed = 3;
 
 /** "A1:B1, D4:D6 and 7 more" */
-function shortened(addresses: string): string {
-  const all = addresses.split(",").map((part) => part.slice(part.lastIndexOf("!") + 1).trim());
+function shortened(all: readonly Rectangle[]): string {
   const rest = all.length - mostNamed;
-  const named = all.slice(0, mostNamed).join(", ");
+  const named = all.slice(0, mostNamed).map(rectangleText).join(", ");
   return rest > 0 ? `${named} and ${rest} more` : named;
 }

@@ -2,7 +2,7 @@ import { serialOf } from "../../cells";
 import type { JobFile } from "../../job";
 import { type Book, type RunOptions, run } from "../run";
 import type { ReadProgress, WorkbookReading } from "../types";
-import { hiddenLinesOf, loadSheets, noteHidden, readHeads } from "./head";
+import { hiddenLinesOf, loadSheets, noteHidden, noteMerged, readHeads } from "./head";
 import { NamesAndTables } from "./names-and-tables";
 import { notesOn } from "./notes";
 import { readPieces } from "./pieces";
@@ -41,7 +41,8 @@ async function read(
   const tell = (left: number) => onProgress({ done: Math.max(0, total - left), total });
   tell(pieces.reduce((sum, { top, bottom }) => sum + bottom - top + 1, 0));
   await readPieces(book, pieces, tell, hidden.isNeeded ? hidden : undefined);
-  noteHidden(heads, hidden);
+  await noteHidden(book, heads, hidden);
+  await noteMerged(book, heads);
 
   const file: JobFile = {
     sheets: heads.map(({ plan }) => plan.cells),

@@ -1,4 +1,5 @@
 import { addressText, sheetPrefix } from "../../../cells";
+import { longestAddress } from "../address";
 import type { CellArea } from "../book";
 import { HostRange } from "../host-range";
 import { type Members, serve } from "../wire/served";
@@ -24,7 +25,11 @@ export function rangeAreasMembers(desk: Desk): Members<CellArea> {
   const borders = desk.borders;
   const format = serve(ofAreas(rangeFormatMembers(desk), { fill, font, protection, borders }));
   const prefixed = ({ tab, rects }: CellArea) =>
-    rects.map((rect) => sheetPrefix(tab.name) + addressText(rect)).join(",");
+    // Cut off where it is too long, as in Excel.
+    rects
+      .map((rect) => sheetPrefix(tab.name) + addressText(rect))
+      .join(",")
+      .slice(0, longestAddress);
   return {
     className: "RangeAreas",
     isTracked: true,
