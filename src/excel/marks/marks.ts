@@ -1,7 +1,7 @@
 import { type Finding, type Severity, severities } from "../../job";
+import { addressesOf } from "../areas";
 import { HostError } from "../host-error";
 import { type Book, run } from "../run";
-import { addressesOf } from "./areas";
 import { isOurRule, isRuleOf, looks, ruleOf } from "./looks";
 
 /** A sheet with the marks that are on it. */
@@ -42,7 +42,7 @@ export function markFindings(findings: readonly Finding[]): Promise<number> {
         if (cells || marks.length > 0) passed.set(proxy.name, "protected");
         continue;
       }
-      const wanted = cells ? wantedMarks(cells) : [];
+      const wanted = cells ? wantedMarks(proxy.name, cells) : [];
       // A mark that stands as it should is left alone: each change is a step of the user's undo.
       for (const mark of marks) {
         const same = wanted.findIndex((each) => isSame(mark, each));
@@ -164,10 +164,10 @@ function worstOfCells(findings: readonly Finding[]): Map<string, CellsOfSheet> {
   return bySheet;
 }
 
-function wantedMarks(cells: ReadonlyMap<string, Severity>): WantedMark[] {
+function wantedMarks(sheet: string, cells: ReadonlyMap<string, Severity>): WantedMark[] {
   return severities.flatMap((severity) => {
     const own = [...cells].filter(([, worst]) => worst === severity).map(([cell]) => cell);
-    return addressesOf(own).map((address) => ({ severity, address }));
+    return addressesOf(own, sheet).map((address) => ({ severity, address }));
   });
 }
 

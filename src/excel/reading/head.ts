@@ -1,5 +1,5 @@
+import { areasInPieces, rectanglesOf } from "../areas";
 import type { Book } from "../run";
-import { areasInPieces, rectanglesOf } from "./areas";
 import { extentOf } from "./extent";
 import { HiddenLines, numberFormats } from "./looks";
 import type { SheetFacts } from "./notes";

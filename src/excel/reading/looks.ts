@@ -1,6 +1,6 @@
 import type { Rectangle } from "../../cells";
+import { areasInPieces, rectanglesOf } from "../areas";
 import type { Book } from "../run";
-import { areasInPieces, rectanglesOf } from "./areas";
 
 /** What is known of a sheet's cells besides what they hold. Rows and columns count from 0. */
 export interface SheetLooks {

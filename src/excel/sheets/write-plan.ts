@@ -1,9 +1,9 @@
 import { cellName } from "../../cells";
 import { codesOf, type Look, margins, type PlanPage, placeOf, type SheetPlan } from "../../records";
+import { addressesOf } from "../areas";
 import { cellsOf, empty } from "../begun";
 import { asText } from "../cell-text";
 import { sheetProtected, toHostError } from "../host-error";
-import { addressesOf } from "../marks/areas";
 import { type Book, run } from "../run";
 import { addSheet, checkStructure, freeName } from "./own-sheet";
 import { type Written, writeRows } from "./write-blocks";

@@ -1,0 +1,85 @@
+import {
+  boundsOf,
+  cellName,
+  type Rectangle,
+  rectanglesIn,
+  rectangleText,
+  sheetPrefix,
+} from "../cells";
+import type { Book } from "./run";
+
+/** Excel takes addresses of up to 8,192 characters, and cuts off there those it gives. */
+const longest = 8_000;
+/** Rows whose areas are few enough to be named whole, and how many such pieces one response holds. */
+const rowsAPiece = 64;
+const piecesATrip = 200;
+
+/**
+ * Cells as addresses that name many at once, "A1:A3,B7": neighbours in a column joined, none
+ * longer than Excel takes, nor than it gives back with the name of their sheet before each part.
+ */
+export function addressesOf(cells: Iterable<string>, sheet = ""): string[] {
+  const byCol = new Map<number, number[]>();
+  for (const cell of cells) {
+    const block = boundsOf(cell);
+    if (!block) continue;
+    const rows = byCol.get(block.left);
+    if (rows) rows.push(block.top);
+    else byCol.set(block.left, [block.top]);
+  }
+  const parts = [...byCol].sort(([a], [b]) => a - b).flatMap(([col, rows]) => runs(col, rows));
+  const around = sheetPrefix(sheet).length + 1;
+  const addresses: string[][] = [];
+  let left = 0;
+  for (const part of parts) {
+    left -= part.length + around;
+    if (left < 0) {
+      addresses.push([]);
+      left = longest - part.length - around;
+    }
+    addresses.at(-1)?.push(part);
+  }
+  return addresses.map((each) => each.join(","));
+}
+
+function runs(col: number, rows: readonly number[]): string[] {
+  const sorted = [...new Set(rows)].sort((a, b) => a - b);
+  const out: string[] = [];
+  let first = sorted[0] as number;
+  sorted.forEach((row, i) => {
+    if (sorted[i + 1] === row + 1) return;
+    out.push(first === row ? cellName(row, col) : `${cellName(first, col)}:${cellName(row, col)}`);
+    first = sorted[i + 1] as number;
+  });
+  return out;
+}
+
+/** What areas cover, their address being loaded; undefined where it may have been cut off. */
+export function rectanglesOf(areas: Excel.RangeAreas): readonly Rectangle[] | undefined {
+  if (areas.isNullObject) return [];
+  return areas.address.length > longest ? undefined : rectanglesIn(areas.address);
+}
+
+/** The areas of a kind in a range that has too many of them to name at once. */
+export async function areasInPieces(
+  book: Book,
+  whole: Excel.Range,
+  ask: (piece: Excel.Range) => Excel.RangeAreas,
+): Promise<readonly Rectangle[]> {
+  const found = new Map<string, Rectangle>();
+  const { rowCount } = whole;
+  let row = 0;
+  while (row < rowCount) {
+    const asked: Excel.RangeAreas[] = [];
+    for (; row < rowCount && asked.length < piecesATrip; row += rowsAPiece) {
+      const more = Math.min(rowsAPiece, rowCount - row) - 1;
+      const areas = ask(whole.getRow(row).getResizedRange(more, 0));
+      areas.load("address");
+      asked.push(areas);
+    }
+    await book.sync();
+    for (const areas of asked)
+      for (const area of rectanglesOf(areas) ?? []) found.set(rectangleText(area), area);
+  }
+  return [...found.values()];
+}
