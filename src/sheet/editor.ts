@@ -19,6 +19,8 @@ const circularReference = "a circular reference";
 
 /** Changes cells and brings everything that depends on them up to date. */
 export class Editor {
+  /** Only what is typed is worked out; what depends on it waits for `recalculateAll`. */
+  isManual = false;
   private readonly ledger = new Ledger();
   private readonly spiller: Spiller;
   private readonly graph: Graph;
@@ -92,7 +94,11 @@ export class Editor {
   }
 
   recalculateAll(): Change[] {
-    return this.settle([...this.formulas()]);
+    const { isManual } = this;
+    this.isManual = false;
+    const changes = this.settle([...this.formulas()]);
+    this.isManual = isManual;
+    return changes;
   }
 
   dependents(grid: Grid, row: number, col: number): Set<FormulaCell> {
@@ -101,11 +107,9 @@ export class Editor {
 
   /** Marks the formulas that read themselves, without evaluating anything. */
   findCircles(): void {
-    const all = [...this.formulas()];
     const pass = this.graph.nextPass();
-    for (const cell of all) cell.mark.due = pass;
     inOrder(
-      all,
+      this.alone([...this.formulas()], pass),
       pass,
       () => {},
       (cells) => this.refuseCircle(cells),
@@ -146,12 +150,13 @@ export class Editor {
       this.gathered.push(...cells);
       return [];
     }
-    let also = [...cells, ...this.again, ...this.graph.volatile];
-    this.again = [];
+    let also = this.isManual ? cells : [...cells, ...this.again, ...this.graph.volatile];
+    if (!this.isManual) this.again = [];
     for (let round = 0; round < mostRounds; round++) {
       const pass = this.graph.nextPass();
       // After the first round only cells that a spill newly covers or leaves were read too early.
-      const due = this.graph.due(this.ledger.takeStirred(), also, pass);
+      const stirred = this.ledger.takeStirred();
+      const due = this.isManual ? this.alone(also, pass) : this.graph.due(stirred, also, pass);
       if (due.length === 0) break;
       this.book.clock.revision++;
       const { writes } = this.ledger;
@@ -162,11 +167,17 @@ export class Editor {
         (circle) => this.refuseCircle(circle),
       );
       // What these read may have been worked out after them.
-      also = this.ledger.writes > writes ? [...this.graph.seeking] : [];
+      also = this.ledger.writes > writes && !this.isManual ? [...this.graph.seeking] : [];
     }
     this.entered.clear();
     this.book.clock.revision++;
     return this.ledger.close();
+  }
+
+  /** These formulas without what depends on them, due in this pass. */
+  private alone(cells: readonly FormulaCell[], pass: number): readonly FormulaCell[] {
+    for (const cell of cells) cell.mark.due = pass;
+    return cells;
   }
 
   private work(cell: FormulaCell): void {

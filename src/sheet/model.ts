@@ -160,6 +160,11 @@ export class SheetModel {
     return this.edit().recalculateAll();
   }
 
+  /** Whether what depends on an edit waits for `recalculateAll`. */
+  set isManual(isManual: boolean) {
+    this.edit().isManual = isManual;
+  }
+
   /** The ranges that the formula of a cell reads. */
   precedents(sheet: string, row: number, col: number): Place[] {
     const cell = this.grid(sheet).maker(row, col);

@@ -24,7 +24,7 @@ describe("Workbook and application", () => {
     });
   });
 
-  it("keep the way of calculating and accept what speeds Excel up", async () => {
+  it("let formulas wait where calculation is manual, and accept what speeds Excel up", async () => {
     openDesk({ Data: rows([2, "=A1*3"]) });
     await Excel.run(async (context) => {
       const { application } = context.workbook;
@@ -40,6 +40,21 @@ describe("Workbook and application", () => {
         "Done",
       ]);
       expect(cell.values).toEqual([[6]]);
+      const sheet = context.workbook.worksheets.getItem("Data");
+      const read = async () => {
+        const cells = sheet.getRange("A1:C1").load("values");
+        await context.sync();
+        return cells.values;
+      };
+      // A formula is worked out when it is typed; those there before wait.
+      sheet.getRange("A1").values = [[5]];
+      sheet.getRange("C1").formulas = [["=A1+B1"]];
+      expect(await read()).toEqual([[5, 6, 11]]);
+      application.calculate("Recalculate");
+      expect(await read()).toEqual([[5, 15, 20]]);
+      sheet.getRange("A1").values = [[1]];
+      application.calculationMode = "Automatic";
+      expect(await read()).toEqual([[1, 3, 4]]);
     });
     const { code } = await refusal(async (context) => {
       context.workbook.application.calculationMode = "Sometimes" as "Manual";
@@ -212,8 +227,13 @@ describe("Worksheets", () => {
       const used = worksheets.getItem("Data").getUsedRange().load("address");
       const none = worksheets.getItem("Empty").getUsedRangeOrNullObject(true);
       const corner = worksheets.getItem("Empty").getUsedRange().load("address");
+      // A look alone counts where values are not asked for by themselves.
+      worksheets.getItem("Data").getRange("E5").format.fill.color = "#FFEE00";
+      const looks = worksheets.getItem("Data").getUsedRange().load("address");
+      const valued = worksheets.getItem("Data").getUsedRange(true).load("address");
       await context.sync();
       expect(used.address).toBe("Data!B2:C3");
+      expect([looks.address, valued.address]).toEqual(["Data!B2:E5", "Data!B2:C3"]);
       expect(none.isNullObject).toBe(true);
       expect(corner.address).toBe("Empty!A1");
     });

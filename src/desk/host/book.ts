@@ -1,4 +1,4 @@
-import { parseRectangle, type Rectangle } from "../../cells";
+import { around, holdsCell, parseRectangle, type Rectangle } from "../../cells";
 import type { SheetModel } from "../../sheet";
 import type { PageSpec, Sheet, SheetState, Workbook } from "../../workbook";
 import type { Change } from "./change";
@@ -155,5 +155,16 @@ export class SheetTab {
     while (!colHolds(left)) left++;
     while (!colHolds(right)) right--;
     return { top, left, bottom, right };
+  }
+
+  /** The same with cells that have a look of their own and hold nothing. */
+  usedOrFormatted(within: Rectangle): Rectangle | null {
+    let found = this.used(within);
+    for (const { row, col, style } of this.sheet.cells()) {
+      if (style === 0 || !holdsCell(within, row, col)) continue;
+      const cell = { top: row, left: col, bottom: row, right: col };
+      found = found === null ? cell : around(found, cell);
+    }
+    return found;
   }
 }

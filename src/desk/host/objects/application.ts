@@ -5,10 +5,7 @@ import type { Members } from "../wire/served";
 const modes: readonly unknown[] = ["Automatic", "AutomaticExceptTables", "Manual"];
 const kinds: readonly unknown[] = ["Recalculate", "Full", "FullRebuild"];
 
-/**
- * The mode is kept for those that set it back; every formula follows its cells at once in each of
- * them, so that there is never anything left to calculate.
- */
+/** In the manual mode formulas follow their cells when they are asked to calculate. */
 export function applicationMembers(): Members<OpenBook> {
   return {
     className: "Application",
@@ -18,7 +15,10 @@ export function applicationMembers(): Members<OpenBook> {
         set(book, value) {
           if (!modes.includes(value))
             throw invalidArgument(`"${String(value)}" is no way of calculating.`);
+          const wasManual = book.calculationMode === "Manual";
           book.calculationMode = value as string;
+          book.model.isManual = value === "Manual";
+          if (wasManual && value !== "Manual") calculate(book);
         },
       },
       calculationState: { get: () => "Done" },
@@ -27,14 +27,18 @@ export function applicationMembers(): Members<OpenBook> {
       calculate(book, args) {
         if (!kinds.includes(args.json(0)))
           throw invalidArgument(`"${String(args.json(0))}" is no kind of calculation.`);
-        const values = book.model.recalculateAll();
-        if (values.length > 0) book.touched({ kind: "cells", origin: "pane", edited: [], values });
+        calculate(book);
       },
       // A batch is worked out as a whole and the page draws after it, so both hold anyway.
       suspendApiCalculationUntilNextSync() {},
       suspendScreenUpdatingUntilNextSync() {},
     },
   };
+}
+
+function calculate(book: OpenBook): void {
+  const values = book.model.recalculateAll();
+  if (values.length > 0) book.touched({ kind: "cells", origin: "pane", edited: [], values });
 }
 
 export function runtimeMembers(): Members<OpenBook> {

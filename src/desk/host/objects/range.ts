@@ -32,8 +32,8 @@ export function rangeMembers(desk: Desk): Members<HostRange> {
   /** A range passed as an object, or by its address on the same sheet. */
   const other = (range: HostRange, args: Arguments): HostRange =>
     args.range(0) ?? book.range(range.tab, args.text(0, "The other range"));
-  const used = (range: HostRange): Served | null => {
-    const rect = range.tab.used(range);
+  const used = (range: HostRange, args: Arguments): Served | null => {
+    const rect = args.flag(0) ? range.tab.used(range) : range.tab.usedOrFormatted(range);
     return rect === null ? null : desk.range(range.with(rect));
   };
   const line = (range: HostRange, args: Arguments, what: string, count: number) => {
@@ -131,7 +131,7 @@ export function rangeMembers(desk: Desk): Members<HostRange> {
         const shared = range.intersection(other(range, args));
         return shared === null ? null : desk.range(shared);
       },
-      getUsedRange: (range) => used(range) ?? desk.range(range.cell(0, 0)),
+      getUsedRange: (range, args) => used(range, args) ?? desk.range(range.cell(0, 0)),
       getUsedRangeOrNullObject: used,
       getMergedAreasOrNullObject({ tab, ...range }) {
         const rects = tab.merges(range);

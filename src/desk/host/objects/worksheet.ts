@@ -4,6 +4,7 @@ import type { SheetTab } from "../book";
 import { readColor } from "../formats";
 import { HostRange } from "../host-range";
 import { deleteTab, renameTab, showTab } from "../tab-edits";
+import type { Arguments } from "../wire/arguments";
 import { HostError, invalidArgument } from "../wire/errors";
 import type { Members } from "../wire/served";
 import type { Desk } from "./desk";
@@ -17,8 +18,9 @@ const visibilities: Readonly<Record<string, SheetState>> = {
 
 export function worksheetMembers(desk: Desk): Members<SheetTab> {
   const { book } = desk;
-  const used = (tab: SheetTab) => {
-    const rect = tab.used(book.wholeSheet(tab));
+  const used = (tab: SheetTab, args: Arguments) => {
+    const whole = book.wholeSheet(tab);
+    const rect = args.flag(0) ? tab.used(whole) : tab.usedOrFormatted(whole);
     return rect === null ? null : new HostRange(tab, rect);
   };
   return {
@@ -94,9 +96,9 @@ export function worksheetMembers(desk: Desk): Members<SheetTab> {
         const col = args.integer(1, "The column");
         return desk.range(new HostRange(tab, { top: row, left: col, bottom: row, right: col }));
       },
-      getUsedRange: (tab) => desk.range(used(tab) ?? book.corner(tab)),
-      getUsedRangeOrNullObject(tab) {
-        const range = used(tab);
+      getUsedRange: (tab, args) => desk.range(used(tab, args) ?? book.corner(tab)),
+      getUsedRangeOrNullObject(tab, args) {
+        const range = used(tab, args);
         return range === null ? null : desk.range(range);
       },
       ...eventMethods<SheetTab>(book.events, (tab) => tab.id),
