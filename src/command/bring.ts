@@ -4,7 +4,7 @@ import { type Brought, bringIn } from "../field";
 import { readJob } from "../job";
 import { SheetModel } from "../sheet";
 import { Workbook } from "../workbook";
-import { unreadableBy } from "./check-file";
+import { named } from "./check-file";
 import { toJobFile } from "./job-file";
 import type { Options } from "./options";
 import { type Guard, writeFileSafely } from "./output";
@@ -20,15 +20,13 @@ export async function bringFile(
   file: string,
   { copy, into, preferCopy }: Wish,
   guard: Guard,
-): Promise<{ readonly said: readonly string[]; readonly open: number } | { complaint: string }> {
+): Promise<{ readonly said: readonly string[]; readonly open: number }> {
   const [job, typed] = [await opened(file), await opened(copy)];
-  if ("complaint" in job) return job;
-  if ("complaint" in typed) return typed;
-  const found = bringIn(readJob(toJobFile(job.workbook)), readJob(toJobFile(typed.workbook)));
+  const found = bringIn(readJob(toJobFile(job)), readJob(toJobFile(typed)));
   const written = [...found.fresh, ...(preferCopy ? found.differing : [])];
-  const model = new SheetModel(job.workbook, worksheetFunctions);
+  const model = new SheetModel(job, worksheetFunctions);
   for (const { sheet, row, col, value } of written) model.set(sheet, row, col, value);
-  await writeFileSafely(into, job.workbook.save(), guard);
+  await writeFileSafely(into, job.save(), guard);
   const kept = preferCopy ? [] : found.differing;
   const said = [
     `${into}: ${written.length} values placed, ${found.same} in the job already`,
@@ -39,15 +37,8 @@ export async function bringFile(
   return { said, open: kept.length + found.left.length };
 }
 
-async function opened(file: string): Promise<{ workbook: Workbook } | { complaint: string }> {
-  try {
-    return { workbook: Workbook.open(await readWorkbookBytes(file)) };
-  } catch (error) {
-    const why = unreadableBy(error);
-    if (why === undefined) throw error;
-    return { complaint: `${file}: ${why}` };
-  }
-}
+const opened = (file: string) =>
+  named(file, async () => Workbook.open(await readWorkbookBytes(file)));
 
 function differs({ fan, heading, sheet, row, col, value, before }: Brought): string {
   const text = (each: unknown) => (typeof each === "number" ? numberText(each) : String(each));

@@ -1,48 +1,35 @@
 import Table from "cli-table3";
 import { auditFormulas } from "../audit";
-import { serialOf, visible, visibleIn, visibleJson } from "../cells";
+import { visible, visibleIn, visibleJson } from "../cells";
 import {
   type Change,
   checkJob,
   codeKinds,
   compareChecks,
-  type JobCheck,
   type JobCodes,
   provenanceOf,
 } from "../job";
-import { type Look, openFile, unreadableBy } from "./check-file";
+import { type Look, named, openFile } from "./check-file";
 import type { Format } from "./options";
 import { csvLines } from "./reports/csv";
-
-/** What changed from one file to another as a report, or one line that says why there is none. */
-type Compared =
-  | { readonly report: string; readonly changes: number }
-  | { readonly complaint: string };
 
 interface Wide extends Look {
   readonly width: number;
 }
 
-/** Compares two states of a job. */
+/** What changed from one state of a job to another, as a report. */
 export async function compareFiles(
   [before, after]: readonly [before: string, after: string],
   format: Format,
   look: Wide,
-): Promise<Compared> {
-  const jobs = [];
-  for (const file of [before, after])
-    try {
-      jobs.push((await openFile(file, look)).job);
-    } catch (error) {
-      const why = unreadableBy(error);
-      if (why === undefined) throw error;
-      return { complaint: `${file}: ${why}` };
-    }
-  const [old, now] = jobs;
-  if (!old || !now) return { complaint: "name two files" };
-  const [was, is] = [old, now].map((file) =>
-    checkJob(file, serialOf(look.today) - (file.dateOffset ?? 0), auditFormulas),
-  ) as [JobCheck, JobCheck];
+): Promise<{ readonly report: string; readonly changes: number }> {
+  const checked = (file: string) =>
+    named(file, async () => {
+      const { job, today } = await openFile(file, look);
+      return checkJob(job, today, auditFormulas);
+    });
+  const was = await checked(before);
+  const is = await checked(after);
   const changes = compareChecks(was, is);
   const codes = [was, is].map(({ job }) => provenanceOf(job).codes);
   const report = {

@@ -1,38 +1,30 @@
+import { InputError } from "../cells";
 import { fieldCopy } from "../field";
 import { readJob } from "../job";
 import { leftInWords, plainCopy, valuesCopy } from "../plain-copy";
 import { Workbook } from "../workbook";
-import { unreadableBy } from "./check-file";
+import { named } from "./check-file";
 import { toJobFile } from "./job-file";
 import { type Guard, writeFileSafely } from "./output";
-import { FileError } from "./read-file";
 import { readWorkbookBytes } from "./read-workbook";
 
 /** "plain": native formulas in place of ours. "values": no formulas. "field": for a phone. */
 export const copyKinds = ["plain", "values", "field"] as const;
 export type CopyKind = (typeof copyKinds)[number];
 
-/**
- * Writes a copy of a workbook that needs no add-in; says in lines what was done, or why it could
- * not be read. Rejects with a WriteError where the copy cannot be written.
- */
+/** Writes a copy of a workbook that needs no add-in; says in lines what was done. */
 export async function writeCopy(
   kind: CopyKind,
   file: string,
   out: string,
   guard: Guard,
-): Promise<{ readonly said: readonly string[] } | { readonly complaint: string }> {
-  try {
-    const original = await readWorkbookBytes(file);
-    const { bytes, said } = { values, plain, field }[kind](original);
-    await writeFileSafely(out, bytes, guard);
-    const [first = "", ...rest] = said;
-    return { said: [`${out}: ${first}`, ...rest] };
-  } catch (error) {
-    const why = unreadableBy(error);
-    if (why === undefined) throw error;
-    return { complaint: `${file}: ${why}` };
-  }
+): Promise<readonly string[]> {
+  const { bytes, said } = await named(file, async () =>
+    ({ values, plain, field })[kind](await readWorkbookBytes(file)),
+  );
+  await writeFileSafely(out, bytes, guard);
+  const [first = "", ...rest] = said;
+  return [`${out}: ${first}`, ...rest];
 }
 
 function values(original: Uint8Array) {
@@ -42,7 +34,7 @@ function values(original: Uint8Array) {
 
 function field(original: Uint8Array) {
   const job = readJob(toJobFile(Workbook.open(original)));
-  if (!job.fans) throw new FileError("holds no fans to take along");
+  if (!job.fans) throw new InputError("holds no fans to take along");
   const fans = job.fans.length;
   return {
     bytes: fieldCopy(job).save(),

@@ -1,24 +1,16 @@
 import { basename, extname } from "node:path";
-import { isBlankCell } from "../cells";
+import { InputError, isBlankCell } from "../cells";
 import { ductRules, type Edition, findEdition } from "../editions";
 import {
   type Job,
   layoutOf,
-  readJob,
   rowsFromLots,
   type SheetKind,
   totalsRows,
   usualSettings,
 } from "../job";
 import { type JobRows, jobWorkbook, type Row } from "../new-job";
-import { type Look, openFile } from "./check-file";
-import { complaintOf } from "./complaint";
-
-/** What an estimate is made with, beside the files. */
-export interface EstimateWish {
-  readonly into: string;
-  readonly edition: string | undefined;
-}
+import { type Look, readNamed } from "./check-file";
 
 /** Rated sizes of common practice, for those who give no catalogue: models and costs are theirs to type. */
 const usualSizes = {
@@ -34,24 +26,18 @@ const blankFans = 20;
  */
 export async function makeEstimate(
   files: readonly string[],
-  named: string | undefined,
+  wanted: string | undefined,
   look: Look,
-): Promise<
-  { readonly bytes: Uint8Array; readonly said: readonly string[] } | { readonly complaint: string }
-> {
-  try {
-    const jobs: Job[] = [];
-    for (const file of files) jobs.push(readJob((await openFile(file, look)).job));
-    const edition = named === undefined ? undefined : findEdition(named);
-    const rows = estimateRows(jobs, basename(files[0] ?? "", extname(files[0] ?? "")), edition);
-    if (!rows)
-      return {
-        complaint: `${files.join(", ")}: no list of lots was recognised: give it headings such as Lot, Plan, Phase, Floor area, Bedrooms, Baths`,
-      };
-    return { bytes: jobWorkbook(rows.rows).save(), said: rows.said };
-  } catch (error) {
-    return complaintOf(error);
-  }
+): Promise<{ readonly bytes: Uint8Array; readonly said: readonly string[] }> {
+  const jobs: Job[] = [];
+  for (const file of files) jobs.push(await readNamed(file, look));
+  const edition = wanted === undefined ? undefined : findEdition(wanted);
+  const made = estimateRows(jobs, basename(files[0] ?? "", extname(files[0] ?? "")), edition);
+  if (!made)
+    throw new InputError(
+      `${files.join(", ")}: no list of lots was recognised: give it headings such as Lot, Plan, Phase, Floor area, Bedrooms, Baths`,
+    );
+  return { bytes: jobWorkbook(made.rows).save(), said: made.said };
 }
 
 function estimateRows(jobs: readonly Job[], name: string, edition: Edition | undefined) {

@@ -1,4 +1,5 @@
 import { parseArgs } from "node:util";
+import { InputError } from "../cells";
 import { type CopyKind, copyKinds } from "./copy";
 import type { PrintKind } from "./record";
 
@@ -72,144 +73,132 @@ cell could not be read, or a file not be written; 3 no fault, but results that a
 again or not measured); 4 no fans in any of the files.
 `;
 
-/** What was asked for; a text is what to tell the user instead. */
-export function readOptions(args: readonly string[]): Options | { readonly complaint: string } {
-  let parsed: ReturnType<typeof parse>;
-  try {
-    parsed = parse(args);
-  } catch (error) {
-    return { complaint: (error as Error).message };
-  }
-  const { values, positionals } = parsed;
-  if (values.help) return { complaint: "" };
+/** A call that asks for nothing that can be done; the message says what to write instead. */
+export class UsageError extends InputError {}
+
+/** What was asked for; undefined where only help was. Throws a UsageError. */
+export function readOptions(args: readonly string[]): Options | undefined {
+  const { values, positionals: files } = parse(args);
+  if (values.help) return undefined;
   const chosen = formats.filter((format) => format !== "table" && values[format]);
-  if (chosen.length > 1)
-    return { complaint: `choose one of ${chosen.map((format) => `--${format}`).join(" and ")}` };
-  if (positionals.length === 0)
-    return { complaint: "name at least one workbook (.xlsx, .csv, .ods, .xls)" };
-  if (values.trace !== undefined && positionals.length > 1)
-    return { complaint: "--trace looks at one cell: name one file" };
-  if (values.trace !== undefined && (chosen[0] ?? "json") !== "json")
-    return { complaint: `--trace prints text or JSON, not ${chosen[0]}` };
-  const isAlone = values.estimate === undefined;
-  if (
-    values.under !== undefined &&
-    ((positionals.length > 1 && isAlone) || values.compare || values.trace)
-  )
-    return { complaint: "--under looks at one file, and does nothing else" };
-  if (values.under !== undefined && !values.order && isAlone && (chosen[0] ?? "json") !== "json")
-    return { complaint: `--under prints text or JSON, not ${chosen[0]}` };
-  if (values.compare && (positionals.length !== 2 || values.trace !== undefined))
-    return { complaint: "--compare takes two files, the earlier one first" };
-  if (values.compare && values.html) return { complaint: "--compare prints no HTML" };
-  const prints = (["record", "papers"] as const).flatMap((kind) => {
-    const file = values[kind];
-    return file === undefined ? [] : [{ kind, file }];
-  });
-  for (const { kind, file } of prints) {
-    if (values.trace !== undefined || values.compare)
-      return { complaint: `--${kind} goes with a check, not with --trace or --compare` };
-    if (!file.toLowerCase().endsWith(".xlsx"))
-      return { complaint: `--${kind} writes a workbook: give it a name that ends in .xlsx` };
-  }
-  const copies = copyKinds.flatMap((kind) => {
-    const file = values[kind];
-    return file === undefined ? [] : [{ kind, file }];
-  });
+  const [format = "table"] = chosen;
+  const isText = format === "table" || format === "json";
+  const given = <K extends "record" | "papers" | CopyKind>(kinds: readonly K[]) =>
+    kinds.flatMap((kind) => {
+      const file = values[kind];
+      return file === undefined ? [] : [{ kind, file }];
+    });
+  const prints = given(["record", "papers"]);
+  const copies = given(copyKinds);
   const [copy] = copies;
-  if (
-    copy !== undefined &&
-    (positionals.length > 1 || values.compare || values.trace !== undefined)
-  )
-    return { complaint: `--${copy.kind} copies one file, and does nothing else` };
-  if (copies.length > 1)
-    return { complaint: `choose one of ${copies.map(({ kind }) => `--${kind}`).join(" and ")}` };
-  const planned = estimateComplaint(values, positionals.length);
-  if (planned !== "") return { complaint: planned };
-  const bring = bringAsked(values);
-  if (bring && "complaint" in bring) return bring;
-  if (bring && (positionals.length > 1 || copy || values.compare || values.trace !== undefined))
-    return { complaint: "--bring places readings into one job, and does nothing else" };
-  if (values.out?.trim() === "") return { complaint: "--out wants the name of a file" };
-  if (copy !== undefined && !copy.file.toLowerCase().endsWith(".xlsx"))
-    return { complaint: `--${copy.kind} writes a workbook: give it a name that ends in .xlsx` };
+  const { trace, compare, under, estimate, order, edition, into } = values;
+  const isMade = estimate !== undefined;
+  const isTold = trace !== undefined || compare;
+  const isTable = order || isMade;
+  const isBusy = files.length > 1 || isTold;
+  const isNoBook = (file: string | undefined) => !file?.toLowerCase().endsWith(".xlsx");
+  const noBook = [...prints, ...copies].find(({ file }) => isNoBook(file));
+  const faults: readonly (readonly [unknown, string])[] = [
+    [chosen.length > 1, `choose one of ${listed(chosen)}`],
+    [files.length === 0, "name at least one workbook (.xlsx, .csv, .ods, .xls)"],
+    [trace !== undefined && files.length > 1, "--trace looks at one cell: name one file"],
+    [trace !== undefined && !isText, `--trace prints text or JSON, not ${format}`],
+    [
+      under !== undefined && ((files.length > 1 && !isMade) || isTold),
+      "--under looks at one file, and does nothing else",
+    ],
+    [under !== undefined && !isTable && !isText, `--under prints text or JSON, not ${format}`],
+    [
+      compare && (files.length !== 2 || trace !== undefined),
+      "--compare takes two files, the earlier one first",
+    ],
+    [compare && values.html, "--compare prints no HTML"],
+    [
+      prints.length > 0 && isTold,
+      `--${prints[0]?.kind} goes with a check, not with --trace or --compare`,
+    ],
+    [copy && isBusy, `--${copy?.kind} copies one file, and does nothing else`],
+    [copies.length > 1, `choose one of ${listed(copies.map(({ kind }) => kind))}`],
+    [
+      isMade && isNoBook(estimate),
+      "--estimate writes a workbook: give it a name that ends in .xlsx",
+    ],
+    [edition !== undefined && !isMade, "--edition goes with --estimate"],
+    [order && files.length > 1, "--order looks at one file, and does nothing else"],
+    [isTable && values.html, "an order list is printed as text, JSON or CSV"],
+    [
+      values.bring === undefined && (into !== undefined || values["prefer-copy"]),
+      "--into and --prefer-copy go with --bring",
+    ],
+    [
+      values.bring !== undefined && isNoBook(into),
+      "--bring writes a new copy of the job: name it with --into FILE.xlsx",
+    ],
+    [
+      values.bring !== undefined && (copy || isBusy),
+      "--bring places readings into one job, and does nothing else",
+    ],
+    [values.out?.trim() === "", "--out wants the name of a file"],
+    [noBook, `--${noBook?.kind} writes a workbook: give it a name that ends in .xlsx`],
+  ];
+  const fault = faults.find(([isSo]) => isSo);
+  if (fault) throw new UsageError(fault[1]);
   return {
     copy,
-    bring,
-    files: positionals,
-    format: chosen[0] ?? "table",
+    bring:
+      values.bring === undefined
+        ? undefined
+        : { copy: values.bring, into: into ?? "", preferCopy: values["prefer-copy"] === true },
+    files,
+    format,
     out: values.out,
     fit: values.fit === true,
     firm: values.firm,
     reportOnly: values["report-only"] === true || values.fit === true,
     prints,
-    trace: values.trace,
-    under: values.under,
+    trace,
+    under,
     replace: values.replace === true,
-    compare: values.compare === true,
-    order: values.order === true,
-    estimate:
-      values.estimate === undefined
-        ? undefined
-        : { into: values.estimate, edition: values.edition },
+    compare: compare === true,
+    order: order === true,
+    estimate: isMade ? { into: estimate, edition } : undefined,
   };
 }
 
-function estimateComplaint(
-  { estimate, edition, order, html }: ReturnType<typeof parse>["values"],
-  files: number,
-): string {
-  if (estimate !== undefined && !estimate.toLowerCase().endsWith(".xlsx"))
-    return "--estimate writes a workbook: give it a name that ends in .xlsx";
-  if (edition !== undefined && estimate === undefined) return "--edition goes with --estimate";
-  if (order && files > 1) return "--order looks at one file, and does nothing else";
-  return (order || estimate !== undefined) && html
-    ? "an order list is printed as text, JSON or CSV"
-    : "";
-}
+const listed = (options: readonly string[]) => options.map((name) => `--${name}`).join(" and ");
 
-function bringAsked(
-  values: ReturnType<typeof parse>["values"],
-): Options["bring"] | { readonly complaint: string } {
-  const { bring: copy, into } = values;
-  const preferCopy = values["prefer-copy"] === true;
-  if (copy === undefined)
-    return into === undefined && !preferCopy
-      ? undefined
-      : { complaint: "--into and --prefer-copy go with --bring" };
-  if (into === undefined || !into.toLowerCase().endsWith(".xlsx"))
-    return { complaint: "--bring writes a new copy of the job: name it with --into FILE.xlsx" };
-  return { copy, into, preferCopy };
-}
+const text = { type: "string" } as const;
+const flag = { type: "boolean" } as const;
+const known = {
+  json: flag,
+  csv: flag,
+  html: flag,
+  fit: flag,
+  order: flag,
+  compare: flag,
+  replace: flag,
+  "report-only": flag,
+  "prefer-copy": flag,
+  help: { ...flag, short: "h" },
+  out: text,
+  firm: text,
+  record: text,
+  papers: text,
+  plain: text,
+  values: text,
+  field: text,
+  bring: text,
+  into: text,
+  trace: text,
+  under: text,
+  estimate: text,
+  edition: text,
+};
 
 function parse(args: readonly string[]) {
-  return parseArgs({
-    args: [...args],
-    allowPositionals: true,
-    options: {
-      json: { type: "boolean" },
-      csv: { type: "boolean" },
-      html: { type: "boolean" },
-      out: { type: "string" },
-      fit: { type: "boolean" },
-      firm: { type: "string" },
-      "report-only": { type: "boolean" },
-      record: { type: "string" },
-      papers: { type: "string" },
-      plain: { type: "string" },
-      values: { type: "string" },
-      field: { type: "string" },
-      bring: { type: "string" },
-      into: { type: "string" },
-      "prefer-copy": { type: "boolean" },
-      trace: { type: "string" },
-      under: { type: "string" },
-      order: { type: "boolean" },
-      estimate: { type: "string" },
-      edition: { type: "string" },
-      replace: { type: "boolean" },
-      compare: { type: "boolean" },
-      help: { type: "boolean", short: "h" },
-    },
-  });
+  try {
+    return parseArgs({ args: [...args], allowPositionals: true, options: known });
+  } catch (error) {
+    throw new UsageError((error as Error).message);
+  }
 }

@@ -1,17 +1,14 @@
 import Papa from "papaparse";
-import { visible, visibleJson } from "../cells";
-import { type Edition, findEdition } from "../editions";
+import { InputError, visible, visibleJson } from "../cells";
+import { findEdition } from "../editions";
 import {
   type EstimateSection,
   estimateNotes,
   estimateOf,
   estimateSections,
-  type Job,
-  readJob,
   sectionText,
 } from "../job";
-import { type Look, openFile } from "./check-file";
-import { complaintOf } from "./complaint";
+import { type Look, readNamed } from "./check-file";
 import type { Format } from "./options";
 
 /** The order list of an estimate: what to buy, bring and charge; with another edition beside it. */
@@ -20,30 +17,14 @@ export async function tellOrder(
   under: string | undefined,
   format: Format,
   look: Look,
-): Promise<{ readonly report: string } | { readonly complaint: string }> {
-  try {
-    const job = readJob((await openFile(file, look)).job);
-    const other = under === undefined ? undefined : findEdition(under);
-    const report = orderReport(file, job, format, other);
-    return report === undefined
-      ? {
-          complaint: `${file}: has no schedule of planned fans; --estimate makes one of a list of lots`,
-        }
-      : { report };
-  } catch (error) {
-    return complaintOf(error);
-  }
-}
-
-/** The report in the format asked for; undefined for a job without planned fans. */
-export function orderReport(
-  file: string,
-  job: Job,
-  format: Format,
-  other?: Edition,
-): string | undefined {
+): Promise<string> {
+  const job = await readNamed(file, look);
+  const other = under === undefined ? undefined : findEdition(under);
   const estimate = estimateOf(job);
-  if (!estimate) return undefined;
+  if (!estimate)
+    throw new InputError(
+      `${file}: has no schedule of planned fans; --estimate makes one of a list of lots`,
+    );
   const beside = other && estimateOf(job, other);
   const sections = estimateSections(estimate, job.settings, beside);
   const notes = estimateNotes(estimate, job.settings);

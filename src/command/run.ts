@@ -1,11 +1,11 @@
 import { InputError, visible } from "../cells";
 import { isFault, isOpen, readFirmFile } from "../job";
 import { bringFile } from "./bring";
-import { checkFile, type FileCheck, type Look } from "./check-file";
+import { checkFile, type FileCheck, type Look, named } from "./check-file";
 import { compareFiles } from "./compare";
 import { writeCopy } from "./copy";
 import { makeEstimate } from "./estimate";
-import { type Options, readOptions, usage } from "./options";
+import { type Options, readOptions, UsageError, usage } from "./options";
 import { tellOrder } from "./order";
 import {
   findPlace,
@@ -15,7 +15,7 @@ import {
   WriteError,
   writeFileSafely,
 } from "./output";
-import { FileError, readFileBytes } from "./read-file";
+import { readFileBytes } from "./read-file";
 import { Print } from "./record";
 import { csvReport } from "./reports/csv";
 import { fitReport } from "./reports/fit";
@@ -41,71 +41,47 @@ interface Surroundings {
 export async function run(args: readonly string[], around: Surroundings): Promise<number> {
   try {
     const options = readOptions(args);
-    if (!("complaint" in options)) return await act(options, around);
-    if (options.complaint === "") await around.out(usage);
-    else around.note(`${visible(options.complaint)}\n\n${usage}`);
-    return options.complaint === "" ? 0 : 2;
+    if (options) return await act(options, around);
+    await around.out(usage);
+    return 0;
   } catch (error) {
-    if (!(error instanceof WriteError)) throw error;
-    return complain(error.message, around);
+    if (!(error instanceof InputError)) throw error;
+    complain(error.message, around);
+    if (error instanceof UsageError) around.note(`\n${usage}`);
+    return 2;
   }
 }
 
 async function act(options: Options, around: Surroundings): Promise<number> {
-  const further = [options.bring?.copy, options.firm].filter((file) => file !== undefined);
-  const sources = [...options.files, ...further];
-  const guard = { sources, replace: options.replace };
+  const { copy, bring, under, trace, estimate, format } = options;
+  const further = [bring?.copy, options.firm].filter((file) => file !== undefined);
+  const guard = { sources: [...options.files, ...further], replace: options.replace };
   await refuseTargets(options, guard);
   const [first = "", second = ""] = options.files;
-  const firm = options.firm === undefined ? {} : await readFirm(options.firm);
-  if ("complaint" in firm) return complain(firm.complaint, around);
-  const look = { ...around, ...firm };
-  if (options.trace !== undefined) {
-    const traced = await traceCell(options.trace, first, options.format, look);
-    if ("complaint" in traced) return complain(traced.complaint, around);
-    await print(traced.report, options, guard, around);
-    return 0;
-  }
-  if (options.estimate) {
-    const { into, edition } = options.estimate;
-    const made = await makeEstimate(options.files, edition, look);
-    if ("complaint" in made) return complain(made.complaint, around);
-    await writeFileSafely(into, made.bytes, guard);
-    for (const line of made.said) around.note(`${visible(line)}\n`);
-  }
-  if (options.order || options.estimate) {
-    const file = options.estimate?.into ?? first;
-    const told = await tellOrder(file, options.under, options.format, look);
-    if ("complaint" in told) return complain(told.complaint, around);
-    await print(told.report, options, guard, around);
-    return 0;
-  }
-  if (options.under !== undefined) {
-    const { under, format } = options;
-    const told = await tellUnder(under, first, format === "json", look);
-    if ("complaint" in told) return complain(told.complaint, around);
-    await print(told.report, options, guard, around);
-    return 0;
-  }
-  if (options.copy) {
-    const copied = await writeCopy(options.copy.kind, first, options.copy.file, guard);
-    if ("complaint" in copied) return complain(copied.complaint, around);
-    await around.out(`${copied.said.map(visible).join("\n  ")}\n`);
-    return 0;
-  }
-  if (options.bring) {
-    const brought = await bringFile(first, options.bring, guard);
-    if ("complaint" in brought) return complain(brought.complaint, around);
-    await around.out(`${brought.said.map(visible).join("\n  ")}\n`);
-    return brought.open > 0 && !options.reportOnly ? 1 : 0;
-  }
-  if (options.compare) {
-    const compared = await compareFiles([first, second], options.format, look);
-    if ("complaint" in compared) return complain(compared.complaint, around);
-    await print(compared.report, options, guard, around);
-    return compared.changes > 0 && !options.reportOnly ? 1 : 0;
-  }
-  return checkAll(options, guard, look);
+  const look = { ...around, ...(await readFirm(options.firm)) };
+  const print = (report: string) => printing(options, guard, around, (write) => write(report));
+  const say = (lines: readonly string[]) => around.out(`${lines.map(visible).join("\n  ")}\n`);
+  if (trace !== undefined) await print(await traceCell(trace, first, format, look));
+  else if (estimate || options.order) {
+    if (estimate) {
+      const { bytes, said } = await makeEstimate(options.files, estimate.edition, look);
+      await writeFileSafely(estimate.into, bytes, guard);
+      for (const line of said) complain(line, around);
+    }
+    await print(await tellOrder(estimate?.into ?? first, under, format, look));
+  } else if (under !== undefined)
+    await print(await tellUnder(under, first, format === "json", look));
+  else if (copy) await say(await writeCopy(copy.kind, first, copy.file, guard));
+  else if (bring) {
+    const { said, open } = await bringFile(first, bring, guard);
+    await say(said);
+    return open > 0 && !options.reportOnly ? 1 : 0;
+  } else if (options.compare) {
+    const { report, changes } = await compareFiles([first, second], format, look);
+    await print(report);
+    return changes > 0 && !options.reportOnly ? 1 : 0;
+  } else return checkAll(options, guard, look);
+  return 0;
 }
 
 /** Checks file by file, and holds no more than one at a time. */
@@ -158,14 +134,12 @@ async function checkNext(file: string, place: string, files: number, around: Sur
   return result;
 }
 
-/** The answers of a firm's file, or one line that says why there are none. */
-async function readFirm(file: string): Promise<Pick<Look, "answers"> | { complaint: string }> {
-  try {
-    return { answers: readFirmFile(new TextDecoder().decode(await readFileBytes(file))) };
-  } catch (error) {
-    if (!(error instanceof FileError || error instanceof InputError)) throw error;
-    return { complaint: `${file}: ${error.message}` };
-  }
+/** The answers of a firm's file. */
+async function readFirm(file: string | undefined): Promise<Pick<Look, "answers">> {
+  if (file === undefined) return {};
+  return named(file, async () => ({
+    answers: readFirmFile(new TextDecoder().decode(await readFileBytes(file))),
+  }));
 }
 
 /** Says before any work what could not be written after it. */
@@ -186,10 +160,6 @@ async function refuseTargets(
       if (await isSameTarget(target, other))
         throw new WriteError(`${target}: is named for two reports: give each its own name`);
   }
-}
-
-async function print(report: string, options: Options, guard: Guard, around: Surroundings) {
-  await printing(options, guard, around, (write) => write(report));
 }
 
 /** Prints, or writes a file that is there when all of it is. */
@@ -213,7 +183,6 @@ async function printing(
   await file.commit();
 }
 
-function complain(line: string, around: Surroundings): 2 {
+function complain(line: string, around: Surroundings): void {
   around.note(`${visible(line)}\n`);
-  return 2;
 }

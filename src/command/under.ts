@@ -1,31 +1,25 @@
 import { shown, visible, visibleJson } from "../cells";
 import { findEdition } from "../editions";
-import { type RateUnder, readJob, underEdition, unitOf } from "../job";
-import { type Look, openFile } from "./check-file";
-import { complaintOf } from "./complaint";
+import { type RateUnder, underEdition, unitOf } from "../job";
+import { type Look, readNamed } from "./check-file";
 
-/** What another edition would change in a job: a report, or one line that says why there is none. */
+/** What another edition would change in a job, as a report. */
 export async function tellUnder(
-  named: string,
+  edition: string,
   file: string,
   isJson: boolean,
   look: Look,
-): Promise<{ readonly report: string } | { readonly complaint: string }> {
-  try {
-    const other = findEdition(named);
-    const job = readJob((await openFile(file, look)).job);
-    const rows = underEdition(job, other);
-    const under = { file, edition: job.settings.edition?.id ?? "", other: other.id };
-    if (isJson)
-      return { report: visibleJson(`${JSON.stringify({ format: 1, ...under, rows }, null, 2)}\n`) };
-    const unit = unitOf("flow", job.settings.system);
-    const head = [file, `  ${under.edition || "no edition"} → ${other.id} (${other.title})`, ""];
-    const lines = rows.flatMap((row) => rowLines(row, unit));
-    const nothing = rows.length === 0 ? ["  no fan and no dwelling to compare"] : [];
-    return { report: `${[...head, ...lines, ...nothing].map(visible).join("\n")}\n` };
-  } catch (error) {
-    return complaintOf(error);
-  }
+): Promise<string> {
+  const other = findEdition(edition);
+  const job = await readNamed(file, look);
+  const rows = underEdition(job, other);
+  const under = { file, edition: job.settings.edition?.id ?? "", other: other.id };
+  if (isJson) return visibleJson(`${JSON.stringify({ format: 1, ...under, rows }, null, 2)}\n`);
+  const unit = unitOf("flow", job.settings.system);
+  const head = [file, `  ${under.edition || "no edition"} → ${other.id} (${other.title})`, ""];
+  const lines = rows.flatMap((row) => rowLines(row, unit));
+  const nothing = rows.length === 0 ? ["  no fan and no dwelling to compare"] : [];
+  return `${[...head, ...lines, ...nothing].map(visible).join("\n")}\n`;
 }
 
 /** "up    bathroom on demand (24): 50 → 80 cfm (listed)", the fans that turn, and the clause. */
