@@ -39,6 +39,8 @@ export type FurtherCheck = (
 export interface Summary {
   readonly fans: number;
   readonly measured: number;
+  /** Fans with something typed for a reading that is no number. */
+  readonly unusable: number;
   readonly dwellings: number;
   readonly openings: number;
   /** Open findings, a cause each; accepted ones are counted apart. */
@@ -56,7 +58,10 @@ export interface Summary {
  */
 export function checkJob(file: JobFile, today: number, further?: FurtherCheck): JobCheck {
   const job = readJob(file);
-  const report = new Report((i) => factsOf(job).fans?.isSuperseded(i) === true);
+  const report = new Report(
+    (i) => factsOf(job).fans?.isSuperseded(i) === true,
+    file.sheets.map(({ name }) => name),
+  );
   const isJob = Object.values(job.tables).some((table) => table !== undefined);
   // Of a workbook without anything of a job nothing is judged: one line says so.
   for (const check of isJob ? checks : [checkSettings]) check(job, report, { today });
@@ -72,12 +77,14 @@ export function isFault({ severity }: Finding): boolean {
 
 function summarise(job: Job, all: readonly Finding[]): Summary {
   const findings = all.filter(isOpen);
+  const isMeasured = (i: number) => job.fans?.isMeasured(i) === true;
   const count = (kind: FindingKind) => findings.filter((finding) => finding.kind === kind).length;
   return {
     fans: fansAmong(job, () => true),
-    measured: fansAmong(job, (i) => job.fans?.isMeasured(i) === true),
+    measured: fansAmong(job, isMeasured),
+    unusable: fansAmong(job, (i) => !isMeasured(i) && isTyped(job, i)),
     dwellings: job.tables.dwellings?.length ?? dwellingsNamed(job),
-    openings: job.tables.boxes?.length ?? 0,
+    openings: job.tables.boxes?.length ?? job.firm?.reading.openings.length ?? 0,
     bySeverity: Object.fromEntries(
       severities.map((severity) => [
         severity,
@@ -102,10 +109,17 @@ function dwellingsNamed({ fans, firm }: Job): number {
   return new Set(fans.table.texts("dwelling").filter((name) => name !== "")).size;
 }
 
+/** Whether anything stands where a fan's reading belongs. */
+function isTyped({ fans }: Job, i: number): boolean {
+  return fans?.table.gap(fans.typedPressure(i), i) === "text";
+}
+
 /** Fans with a row of a kind: one that is read again, or at two speeds, is one. */
-function fansAmong({ fans }: Job, isOf: (i: number) => boolean): number {
+function fansAmong({ fans, firm }: Job, isOf: (i: number) => boolean): number {
   if (!fans) return 0;
-  const rows = Array.from({ length: fans.length }, (_, i) => i).filter(isOf);
+  const rows = Array.from({ length: fans.length }, (_, i) => i).filter(
+    (i) => isOf(i) && firm?.isSuperseded(i) !== true,
+  );
   if (!fans.table.has("visit")) return rows.length;
   const names = rows.map((i) => {
     const [dwelling, tag] = ["dwelling", "tag"].map((key) => plainName(fans.table.text(key, i)));

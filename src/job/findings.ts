@@ -63,6 +63,7 @@ export const findingKinds = {
   "area-not-of-sizes": {
     title: "area not that of its sizes",
     severity: "wrong",
+    spoilsRow: true,
     explains: typedOver,
   },
   "hole-small": { title: "holes too small for the constant", severity: "doubtful" },
@@ -125,6 +126,7 @@ export const findingKinds = {
     title: "passes on a reading outside the window",
     severity: "wrong",
     spoilsRow: true,
+    explains: typedOver,
   },
   "verdict-differs": {
     title: "verdict against its flow",
@@ -275,6 +277,17 @@ export interface Finding {
   readonly accepted?: Accepted;
   /** There where it was accepted once but its row has changed since: it is open again. */
   readonly lapsed?: Accepted;
+}
+
+/** What several findings do and how to mend them, where that is the same for all; else undefined. */
+export function sharedWords(
+  findings: readonly Finding[],
+): Pick<Finding, "effect" | "mend"> | undefined {
+  const [first] = findings;
+  const isShared = findings.every(
+    ({ effect, mend }) => effect === first?.effect && mend === first.mend,
+  );
+  return first && findings.length > 1 && isShared ? first : undefined;
 }
 
 /** A finding that nobody has accepted, or not as the row is now. */

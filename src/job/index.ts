@@ -46,6 +46,7 @@ export {
   type Mend,
   type Severity,
   severities,
+  sharedWords,
   type Write,
 } from "./findings";
 export {

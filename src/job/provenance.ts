@@ -3,11 +3,12 @@ import { isSameNumber, shown, significant } from "../cells";
 import type { Mark, Source } from "../formulas";
 import { usualConstant, usualWindow } from "../rules";
 import { codesOf, codesText, type JobCodes } from "./codes";
-import type { Job } from "./read";
+import { unitOf } from "./columns";
+import type { FirmSheets, Job } from "./read";
 import { listed } from "./words";
 
-/** "stated" is a number that the job itself gives. */
-export type Standing = Mark | "stated";
+/** "stated" is a number that the job itself gives; a constant may be known by the flows alone. */
+export type Standing = Mark | "stated" | "as the sheet's flows give it";
 
 /** What the results of a job rest on, to be kept with them. */
 export interface Provenance {
@@ -18,12 +19,17 @@ export interface Provenance {
   readonly clauses: readonly Source[];
   /** The flow constants in use, with the number of fans each. */
   readonly constants: readonly {
+    /** In the job's units. */
     readonly value: number;
+    /** In the units of its own sheet, which are named where they are not the job's. */
+    readonly text: string;
     readonly fans: number;
     readonly mark: Standing;
   }[];
-  /** Pressures between which a reading is used, Pa. */
-  readonly window: { readonly low: number; readonly high: number; readonly mark: Standing };
+  /** Pressures between which a reading is used, Pa; undefined where none is read. */
+  readonly window:
+    | { readonly low: number; readonly high: number; readonly mark: Standing }
+    | undefined;
   readonly judging: string;
   /** Filled rows of all sheets of the job. */
   readonly rows: number;
@@ -46,12 +52,14 @@ export function provenanceLine(provenance: Provenance): string {
   const { edition, clauses, constants, window, judging, rows, codes } = provenance;
   const sources = [...new Set(clauses.map(({ clause, mark }) => `${clause} ${mark}`))];
   const rule = edition?.id ?? "no edition";
-  const factors = constants.map(({ value, mark }) => `${significant(value)} ${mark}`);
+  const factors = constants.map(({ text, mark }) =>
+    mark.startsWith("as ") ? `${text}, ${mark}` : `${text} ${mark}`,
+  );
   return [
     `Fanrow ${provenance.version}`,
     sources.length > 0 ? `${rule} (${sources.join("; ")})` : rule,
     factors.length > 0 ? `constant ${listed(factors)}` : "",
-    `window ${shown(window.low)} to ${shown(window.high)} Pa, ${window.mark}`,
+    window ? `window ${shown(window.low)} to ${shown(window.high)} Pa, ${window.mark}` : "",
     judging,
     `${rows} rows`,
     `codes ${codesText(codes)}`,
@@ -67,8 +75,11 @@ function gather(job: Job): Provenance {
     version,
     edition: edition && { id: edition.id, title: edition.title },
     clauses: clausesOf(job),
-    constants: constantsOf(job),
-    window: { low, high, mark: isUsual ? "common practice" : "stated" },
+    constants: job.firm ? firmConstants(job, job.firm) : constantsOf(job),
+    window:
+      job.firm?.readsPressure === false
+        ? undefined
+        : { low, high, mark: isUsual ? "common practice" : "stated" },
     judging: judgingOf(job),
     rows: Object.values(job.tables).reduce((sum, table) => sum + table.length, 0),
     codes: codesOf(job),
@@ -112,7 +123,28 @@ function constantsOf({ fans, settings }: Job): Provenance["constants"] {
     .sort(([, a], [, b]) => b - a)
     .map(([value, count]) => ({
       value,
+      text: significant(value),
       fans: count,
       mark: isSameNumber(value, usual) ? "common practice" : "stated",
     }));
+}
+
+/** The constants by which a firm's own flows follow from its readings, block by block. */
+function firmConstants({ fans }: Job, firm: FirmSheets): Provenance["constants"] {
+  const { system } = firm;
+  const found = new Map<string, Provenance["constants"][number]>();
+  for (let i = 0; i < (fans?.length ?? 0); i++) {
+    const { block } = firm.at(i);
+    const { constant, units } = block.habits;
+    if (!constant || !firm.hasPressure(i)) continue;
+    const { flow, area = "", pressure } = units;
+    const isOurs =
+      [flow, area].join() === [unitOf("flow", system), unitOf("opening", system)].join();
+    const unit = isOurs || !flow ? "" : ` ${flow} per ${area}·√${pressure ?? "Pa"}`;
+    const text = `${significant(constant.value)}${unit}`;
+    const mark = constant.stated ? "stated" : "as the sheet's flows give it";
+    const fansSoFar = found.get(text)?.fans ?? 0;
+    found.set(text, { value: firm.constant(block), text, fans: fansSoFar + 1, mark });
+  }
+  return [...found.values()].sort((a, b) => b.fans - a.fans);
 }

@@ -30,8 +30,14 @@ interface Noted {
 export class Report {
   private readonly found: Noted[] = [];
 
-  /** `isAnswered` tells of a fan's reading whether a later one stands for the fan. */
-  constructor(private readonly isAnswered: (i: number) => boolean = () => false) {}
+  /**
+   * `isAnswered` tells of a fan's reading whether a later one stands for the fan; `sheets` names
+   * those of the file in its order.
+   */
+  constructor(
+    private readonly isAnswered: (i: number) => boolean = () => false,
+    private readonly sheets: readonly string[] = [],
+  ) {}
 
   /** A finding at one cell of a reading. */
   at(kind: FindingKind, table: Table, key: string, i: number, about: string, words: Words): void {
@@ -79,25 +85,24 @@ export class Report {
       this.found.push({ finding, cause: undefined, reading: `${finding.sheet}!${finding.row}` });
   }
 
-  /** What stands, by sheet in the order first met, then by row and cell. */
+  /** What stands, of the workbook as a whole first, then by sheet, row and cell. */
   findings(): Finding[] {
     const byCell = new Map<string, FindingKind[]>();
     const spoiled = new Set<string>();
     for (const { finding, reading } of this.found) {
-      const { kind, sheet, cell } = finding;
-      const key = `${sheet}!${cell}`;
-      byCell.set(key, [...(byCell.get(key) ?? []), kind]);
+      const { kind, sheet, cell, cells } = finding;
+      for (const key of cells.length > 0 ? cells.map(nameOf) : [nameOf({ sheet, cell })])
+        byCell.set(key, [...(byCell.get(key) ?? []), kind]);
       if (kindEntry(kind).spoilsRow) spoiled.add(reading);
     }
-    const sheets = [...new Set(this.found.map(({ finding }) => finding.sheet))];
     const standing = this.found.filter(({ finding: { kind, sheet, cell }, reading }) => {
-      const beside = byCell.get(`${sheet}!${cell}`) ?? [];
+      const beside = byCell.get(nameOf({ sheet, cell })) ?? [];
       if (beside.some((other) => kindEntry(other).explains?.includes(kind))) return false;
       return !(kindEntry(kind).yields && spoiled.has(reading));
     });
     return oneEachCause(standing).sort(
       (a, b) =>
-        sheets.indexOf(a.sheet) - sheets.indexOf(b.sheet) ||
+        this.sheets.indexOf(a.sheet) - this.sheets.indexOf(b.sheet) ||
         a.row - b.row ||
         a.cell.length - b.cell.length ||
         a.cell.localeCompare(b.cell),
@@ -119,8 +124,10 @@ function oneEachCause(noted: readonly Noted[]): Finding[] {
   return [...alike.values()].map(merged);
 }
 
+const nameOf = ({ sheet, cell }: CellAt) => `${sheet}!${cell}`;
+
 function distinct(cells: readonly CellAt[]): CellAt[] {
-  return [...new Map(cells.map((at) => [`${at.sheet}!${at.cell}`, at])).values()];
+  return [...new Map(cells.map((at) => [nameOf(at), at])).values()];
 }
 
 /** One finding for all of a cause: told at the first, with the cells and the mends of all. */

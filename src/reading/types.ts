@@ -147,8 +147,6 @@ export interface Habits {
   readonly sign: Habit<"room" | "box"> | undefined;
   /** flow = constant × area × √|pressure|, in the units of the sheet. */
   readonly constant: Habit<number> | undefined;
-  /** Places of single cells that hold the constant. */
-  readonly constantAt: readonly Spot[];
   /** Stated lowest and highest pressure, in the unit of the pressures. */
   readonly window: Habit<readonly [number, number]> | undefined;
   readonly units: Readonly<Partial<Record<Role, string>>>;

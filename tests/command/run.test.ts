@@ -60,10 +60,10 @@ describe("the exit status", () => {
 });
 
 describe("the table", () => {
-  it("lists each finding with its cell and mend, then the counts", async () => {
+  it("counts by cause, then lists each finding under its cause with its cell and mend", async () => {
     const { out } = await call(demo);
     expect(out).toContain("104 fans in 27 dwellings, 103 measured, 17 openings; IRC-2021, ip");
-    expect(out).toMatch(/Fans!K3 +result +Lot 01, B2 +16\.2 Pa is above the 8 Pa window/);
+    expect(out).toMatch(/pressure above the window +\n +Fans!K3 +Lot 01, B2 +16\.2 Pa is above/);
     expect(out).toContain("→ Open B (23.8 in²), expect about 4.5 Pa, and read again.");
     expect(out).toContain("32 faults in 32 cells: 21 wrong, 5 doubtful, 6 missing; 5 results");
   });
@@ -87,14 +87,17 @@ describe("the machine-readable reports", () => {
   it("JSON holds each finding with its sheet, cell and kind", async () => {
     const { files } = JSON.parse((await call("--json", demo)).out);
     expect(files[0].findings).toHaveLength(32);
-    expect(files[0].findings[0]).toMatchObject({
+    const { findings } = files[0];
+    const sheets = findings.map(({ sheet }: { sheet: string }) => sheet);
+    expect([...new Set(sheets)]).toEqual(["Dwellings", "Boxes", "Fans"]);
+    expect(findings.find(({ cell }: { cell: string }) => cell === "K9")).toMatchObject({
       sheet: "Fans",
-      cell: "K9",
       cells: [{ sheet: "Fans", cell: "K9" }],
       kind: "pressure-negative",
       row: 9,
     });
-    expect(files[0].results[0]).toMatchObject({
+    const { results } = files[0];
+    expect(results.find(({ cell }: { cell: string }) => cell === "K3")).toMatchObject({
       outcome: "pressure-above",
       sheet: "Fans",
       cell: "K3",

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { checkJob } from "../../src/job";
+import { checkJob, type Finding, type FurtherCheck, isFault } from "../../src/job";
 import { grid, jobFile, today } from "./grids";
 
 type Row = [
@@ -17,7 +17,12 @@ const pressures = [4.1, 2.9, 5.3, 3.6, 2.2, 6.1, 4.8, 3.1, 5.7, 2.6, 4.4, 3.9, 5
 const heads = ["Lot", "Room", "Slot", "Open in2", "Box Pa", "cfm", "Min cfm", "Result"];
 
 /** A firm's book of sixteen fans, sound but for what `change` makes of it. */
-function found(change: (rows: Row[]) => void = () => {}, withList = false): string[] {
+function found(
+  change: (rows: Row[]) => void = () => {},
+  withList = false,
+  isTold: (finding: Finding) => boolean = isFault,
+  further?: FurtherCheck,
+): string[] {
   const rows = pressures.map((pressure, i): Row => {
     const [room, slot, area, required] =
       i % 2 ? (["Bath", "small", 24, 50] as const) : (["Kitchen", "large", 48, 100] as const);
@@ -34,10 +39,9 @@ function found(change: (rows: Row[]) => void = () => {}, withList = false): stri
   const { findings } = checkJob(
     jobFile(grid("Log", [heads, ...rows]), ...(withList ? [list] : [])),
     today,
+    further,
   );
-  return findings
-    .filter(({ severity }) => severity !== "result")
-    .map(({ kind, sheet, cell }) => `${kind} ${sheet}!${cell}`);
+  return findings.filter(isTold).map(({ kind, sheet, cell }) => `${kind} ${sheet}!${cell}`);
 }
 
 const at = (rows: Row[], i: number) => rows[i] as Row;
@@ -84,6 +88,26 @@ describe("the checks of a firm's own sheet", () => {
       [row[4], row[5], row[7]] = [11, Math.round(10.7 * 48 * Math.sqrt(11)) / 10, "ok"];
     });
     expect(told).toEqual(["passed-outside Log!E8"]);
+  });
+
+  it("tell such a pass once where it was typed over the formula of its column", () => {
+    const typedOver: FurtherCheck = (_file, findings) => {
+      const [first] = findings as [Finding];
+      return [{ ...first, kind: "formula-typed-over", cell: "H8" }];
+    };
+    const passes = (rows: Row[]) => {
+      const row = at(rows, 6);
+      [row[4], row[5], row[7]] = [11, Math.round(10.7 * 48 * Math.sqrt(11)) / 10, "ok"];
+    };
+    expect(found(passes, false, isFault, typedOver)).toEqual(["passed-outside Log!E8"]);
+  });
+
+  it("tell no fan short by a flow that rests on an area no opening has", () => {
+    const small = (rows: Row[]) => {
+      const row = at(rows, 5);
+      [row[3], row[5], row[7]] = [4.4, Math.round(10.7 * 4.4 * Math.sqrt(row[4])) / 10, "short"];
+    };
+    expect(found(small, true, ({ row }) => row === 6)).toEqual(["area-not-of-sizes Log!D7"]);
   });
 
   it("tell a pass where nothing was read", () => {

@@ -45,7 +45,7 @@ describe("what a job rests on", () => {
 
   it("marks a constant that the job states itself", () => {
     expect(provenanceOf(job({ Constant: 1.2 }, [...fanHeadings, "Constant"])).constants).toEqual([
-      { value: 1.2, fans: 1, mark: "stated" },
+      { value: 1.2, text: "1.2", fans: 1, mark: "stated" },
     ]);
   });
 

@@ -50,6 +50,20 @@ describe("the list of findings", () => {
     ]);
   });
 
+  it("tells results of the fans by kind after the rows, and what is the same for them once", () => {
+    const short = [3, 1].map((row) => finding("flow-short", "result", row));
+    const groups = groupFindings([...short, ...list], "row");
+    expect(groups.at(-1)).toMatchObject({
+      title: "flow short of the required rate",
+      total: 2,
+      shared: { effect: "reads low", mend: "Open B" },
+    });
+    expect(groups.slice(0, -1).every(({ shared }) => shared === undefined)).toBe(true);
+    const other = { ...(short[1] as Finding), mend: "Open C" };
+    const apart = groupFindings([short[0] as Finding, other], "row");
+    expect(apart[0]?.shared).toBeUndefined();
+  });
+
   it("shows all severities when none is chosen, and only the chosen ones otherwise", () => {
     expect(filterFindings(list, everything)).toHaveLength(4);
     const filter = { severities: ["doubtful", "missing"] as const, search: "" };

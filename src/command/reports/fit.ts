@@ -3,6 +3,7 @@ import { visible } from "../../cells";
 import type { JobCheck } from "../../job";
 import { fitEntries } from "../../reading";
 import type { FileCheck } from "../check-file";
+import { noLines } from "./no-lines";
 import type { Report } from "./report";
 
 /** Reasons shown beside one role. */
@@ -58,12 +59,7 @@ function ownLines({ job }: JobCheck): string[] {
 
 function plainTable() {
   return new Table({
-    chars: Object.fromEntries(
-      [
-        ...["top", "top-mid", "top-left", "top-right", "bottom", "bottom-mid", "bottom-left"],
-        ...["bottom-right", "left", "left-mid", "mid", "mid-mid", "right", "right-mid", "middle"],
-      ].map((name) => [name, ""]),
-    ),
+    chars: noLines,
     style: { "padding-left": 4, "padding-right": 0, head: [], border: [] },
   });
 }

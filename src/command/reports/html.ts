@@ -4,6 +4,8 @@ import { style } from "./html-style";
 import type { Report } from "./report";
 import {
   acceptanceText,
+  byCause,
+  type Cause,
   countsText,
   kindLines,
   placeText,
@@ -60,16 +62,21 @@ ${findingsTable("Faults", faults)}${findingsTable("Results of the fans", results
 
 function findingsTable(caption: string, findings: readonly Finding[]): string {
   if (findings.length === 0) return "";
-  const rows = findings.map(findingRow).join("\n");
+  const rows = byCause(findings).flatMap(causeRows).join("\n");
   return `<table><caption>${caption}</caption><thead><tr><th scope="col">Cell</th><th scope="col">Severity</th><th scope="col">Where</th><th scope="col">Found</th><th scope="col">Effect</th><th scope="col">Mend</th></tr></thead>
 <tbody>${rows}</tbody></table>`;
 }
 
-function findingRow(finding: Finding): string {
-  const { severity, about, what, effect, mend } = finding;
-  const found = [what, acceptanceText(finding)].filter((text) => text !== "").join(". ");
-  const cells = [about, found, effect, mend].map((text) => `<td>${escapeHtml(text)}</td>`).join("");
-  return `<tr><th scope="row">${escapeHtml(placeText(finding))}</th><td class="${severity}">${severity}</td>${cells}</tr>`;
+/** What is the same for all cells of a cause stands once, beside all of them. */
+function causeRows({ findings, shared }: Cause): string[] {
+  return findings.map((finding, at) => {
+    const { severity, about, what, effect, mend } = finding;
+    const found = [what, acceptanceText(finding)].filter((text) => text !== "").join(". ");
+    const own = [about, found].map((text) => `<td>${escapeHtml(text)}</td>`).join("");
+    const span = shared ? ` rowspan="${findings.length}"` : "";
+    const told = [effect, mend].map((text) => `<td${span}>${escapeHtml(text)}</td>`).join("");
+    return `<tr><th scope="row">${escapeHtml(placeText(finding))}</th><td class="${severity}">${severity}</td>${own}${shared && at > 0 ? "" : told}</tr>`;
+  });
 }
 
 /** Text made safe inside elements and attributes, and visible. */

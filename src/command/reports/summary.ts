@@ -1,12 +1,16 @@
 import {
   type Finding,
+  type FindingKind,
   findingKinds,
   isFault,
   isOpen,
   type JobCheck,
+  kindEntry,
   type Severity,
   severities,
+  sharedWords,
 } from "../../job";
+import type { WorkbookReading } from "../../reading";
 
 /** "30 faults in 34 cells: 19 wrong, 5 doubtful, 6 missing; 7 results; 2 accepted". */
 export function countsText(check: JobCheck): string {
@@ -49,16 +53,42 @@ export function placeText({ sheet, cell, cells }: Finding): string {
  */
 export function scopeText(check: JobCheck): string {
   if (check.job.noFans !== "" && !check.job.fans) return sentence(check.job.noFans);
-  const { fans, measured, dwellings, openings } = check.summary;
+  const { fans, measured, unusable, dwellings, openings } = check.summary;
   const { edition, system } = check.job.settings;
   const isJudged = check.job.fans?.table.has("required") === true;
   const unnamed = isJudged
     ? "no edition is named: judged by the sheets' own required rates"
     : "no edition is named, and no required rates stand in the sheets: flows are not judged";
+  const read = unusable > 0 ? `, ${unusable} with a reading that is no number` : "";
+  const listed = openings > 0 || !check.job.firm ? `, ${counted(openings, "opening")}` : "";
   return (
-    `${counted(fans, "fan")} in ${counted(dwellings, "dwelling")}, ${measured} measured, ${counted(openings, "opening")}; ` +
+    `${counted(fans, "fan")} in ${counted(dwellings, "dwelling")}, ${measured} measured${read}${listed}; ` +
     `${edition?.id ?? (check.job.firm ? unnamed : "no edition")}, ${system}`
   );
+}
+
+/** Findings of one kind, with what is the same for all of them. */
+export interface Cause {
+  readonly title: string;
+  readonly severity: Severity;
+  readonly findings: readonly Finding[];
+  /** What they do and how to mend them, where that is the same for several. */
+  readonly shared: ReturnType<typeof sharedWords>;
+}
+
+/** Findings by their kind, most severe first. */
+export function byCause(findings: readonly Finding[]): Cause[] {
+  const kinds = new Map<FindingKind, Finding[]>();
+  for (const finding of findings)
+    kinds.set(finding.kind, [...(kinds.get(finding.kind) ?? []), finding]);
+  return [...kinds]
+    .map(([kind, own]) => ({
+      title: findingKinds[kind].title,
+      severity: kindEntry(kind).severity,
+      findings: own,
+      shared: sharedWords(own),
+    }))
+    .sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
 }
 
 /** Kinds met with their counts, most severe first. */
@@ -98,11 +128,48 @@ export function acceptanceText({ accepted, lapsed }: Finding): string {
 export function readLines({ job }: JobCheck): string[] {
   if (!job.firm) return [];
   const { blocks, notRead } = job.firm.reading;
-  const read = blocks.map(
-    ({ sheet, layout, readings, fans }) =>
-      `Sheet ${sheet}: ${counted(readings, "reading")} of ${counted(fans.length, "fan")}, ${layout}`,
+  const bySheet = new Map<string, Block[]>();
+  for (const block of blocks)
+    bySheet.set(block.sheet, [...(bySheet.get(block.sheet) ?? []), block]);
+  const alike = new Map<string, [sheet: string, blocks: Block[]][]>();
+  for (const [sheet, own] of bySheet) {
+    const [{ layout }] = own as [Block];
+    alike.set(layout, [...(alike.get(layout) ?? []), [sheet, own]]);
+  }
+  const read = [...alike.values()].flatMap((sheets) =>
+    sheets.length > mostSheets
+      ? [
+          readLine(
+            sheetsText(sheets.map(([sheet]) => sheet)),
+            sheets.flatMap(([, own]) => own),
+          ),
+        ]
+      : sheets.map(([sheet, own]) => readLine(`Sheet ${sheet}`, own)),
   );
   return [...read, ...notRead.map(({ because }) => because)];
+}
+
+/** So many sheets of one layout are told each in a line of its own. */
+const mostSheets = 6;
+
+type Block = WorkbookReading["blocks"][number];
+
+/** "Sheet Fans: 87 readings of 87 fans, 24 of them tested again; fans side by side" */
+function readLine(place: string, blocks: readonly Block[]): string {
+  const sum = (of: readonly Block[], each: (block: Block) => number) =>
+    of.reduce((total, block) => total + each(block), 0);
+  const first = blocks.filter(({ retestOf }) => retestOf === undefined);
+  const again = sum(blocks, ({ readings }) => readings) - sum(first, ({ readings }) => readings);
+  const [readings, fans] = [
+    sum(first, (own) => own.readings),
+    sum(first, (own) => own.fans.length),
+  ];
+  const retests = again > 0 ? `, ${again} of them tested again` : "";
+  return `${place}: ${counted(readings, "reading")} of ${counted(fans, "fan")}${retests}, ${first[0]?.layout ?? ""}`;
+}
+
+function sheetsText(sheets: readonly string[]): string {
+  return `${sheets.length} sheets, ${sheets[0]} to ${sheets.at(-1)}`;
 }
 
 function sentence(text: string): string {

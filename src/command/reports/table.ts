@@ -8,9 +8,11 @@ import {
   provenanceOf,
   type Severity,
 } from "../../job";
+import { noLines } from "./no-lines";
 import type { Report } from "./report";
 import {
   acceptanceText,
+  byCause,
   countsText,
   faultCount,
   kindLines,
@@ -59,15 +61,16 @@ function fileReport(file: string, check: JobCheck, look: Look): string {
   const lines = [visible(file), `  ${visible(scopeText(check))}`];
   lines.push(...readLines(check).map((line) => `  ${visible(line)}`), "");
   if (!check.job.fans && check.findings.length === 0) return lines.join("\n");
-  const { faults, results, accepted } = sorted(check);
-  if (faults.length > 0) lines.push(findingsTable(faults, look), "");
-  if (results.length > 0) lines.push("  Results of the fans:", findingsTable(results, look), "");
-  if (accepted.length > 0) lines.push("  Accepted:", findingsTable(accepted, look), "");
+  lines.push(`  ${countsText(check)}`);
   for (const { title, severity, count } of kindLines(check))
     lines.push(
       `  ${String(count).padStart(4)}  ${paint(severity, severity.padEnd(8), look)}  ${title}`,
     );
-  lines.push("", `  ${countsText(check)}`, "");
+  lines.push("");
+  const { faults, results, accepted } = sorted(check);
+  if (faults.length > 0) lines.push("  Faults of the sheets:", findingsTable(faults, look), "");
+  if (results.length > 0) lines.push("  Results of the fans:", findingsTable(results, look), "");
+  if (accepted.length > 0) lines.push("  Accepted:", findingsTable(accepted, look), "");
   lines.push(...wrapped(visible(provenanceLine(provenanceOf(check.job))), look.width), "");
   return lines.join("\n");
 }
@@ -81,48 +84,42 @@ function findingsTable(told: readonly Finding[], look: Look): string {
   return `${laidOut(told.slice(0, mostShown), look)}${rest}`;
 }
 
-function laidOut(told: readonly Finding[], look: Look): string {
-  const findings = told.map(visibleIn);
-  const cell = Math.max(6, ...findings.map((finding) => placeText(finding).length)) + 2;
-  const about = Math.min(16, Math.max(6, ...findings.map((finding) => finding.about.length)) + 2);
-  const rest = Math.max(50, look.width - cell - about - 10 - 4);
+/** Under each cause its cells: what is the same for all of them is told once. */
+function laidOut(findings: readonly Finding[], look: Look): string {
+  const told = findings.map(visibleIn);
+  const cell = Math.max(6, ...told.map((finding) => placeText(finding).length)) + 2;
+  const about = Math.min(24, Math.max(6, ...told.map((finding) => finding.about.length)) + 2);
+  const rest = Math.max(46, look.width - cell - about - 6);
   const table = new Table({
-    head: ["cell", "", "what", "found, and how to mend it"],
-    colWidths: [cell, 10, about, rest],
+    colWidths: [cell, about, rest],
     wordWrap: true,
     style: { head: [], border: [], "padding-left": 0, "padding-right": 1 },
-    chars: {
-      top: "",
-      "top-mid": "",
-      "top-left": "",
-      "top-right": "",
-      bottom: "",
-      "bottom-mid": "",
-      "bottom-left": "",
-      "bottom-right": "",
-      left: "  ",
-      "left-mid": "",
-      mid: "",
-      "mid-mid": "",
-      right: "",
-      "right-mid": "",
-      middle: "",
-    },
+    chars: { ...noLines, left: "    " },
   });
-  for (const finding of findings)
-    table.push([
-      placeText(finding),
-      paint(finding.severity, finding.severity, look),
-      finding.about,
-      [
-        `${sentence(finding.what)} ${finding.effect}`,
-        visible(acceptanceText(finding)),
-        `→ ${finding.mend}`,
-      ]
-        .filter((line) => line !== "")
-        .join("\n"),
-    ]);
+  for (const { title, severity, findings, shared } of byCause(told)) {
+    const many = findings.length > 1 ? ` (${findings.length})` : "";
+    const kind = severity === "result" ? "" : `${paint(severity, severity, look)}: `;
+    const both = shared ? [shared.effect, `→ ${shared.mend}`] : [];
+    const lines = [
+      `${kind}${title}${many}`,
+      ...both.flatMap((text) => wrapped(text, look.width - 8)),
+    ];
+    table.push([{ colSpan: 3, content: lines.join("\n") }]);
+    for (const finding of findings)
+      table.push([placeText(finding), finding.about, foundText(finding, shared !== undefined)]);
+  }
   return table.toString();
+}
+
+function foundText(finding: Finding, isShared: boolean): string {
+  const what = sentence(finding.what);
+  return [
+    isShared ? what : `${what} ${finding.effect}`,
+    visible(acceptanceText(finding)),
+    isShared ? "" : `→ ${finding.mend}`,
+  ]
+    .filter((line) => line !== "")
+    .join("\n");
 }
 
 function sentence(text: string): string {

@@ -1,4 +1,4 @@
-import { quotedSheet, shown, significant } from "../../cells";
+import { quotedSheet, shown } from "../../cells";
 import {
   codeKinds,
   type Finding,
@@ -113,8 +113,8 @@ function provenanceRows(provenance: Provenance): Written[][] {
     ["Version of the functions", asText(provenance.version)],
     ["Edition", asText(edition?.id ?? "none")],
     ...clauses.map(({ clause, mark }): Written[] => [asText(clause), mark]),
-    ...constants.map(({ value, mark }): Written[] => [`Flow constant ${significant(value)}`, mark]),
-    [`Window ${shown(window.low)} to ${shown(window.high)} Pa`, window.mark],
+    ...constants.map(({ text, mark }): Written[] => [`Flow constant ${text}`, mark]),
+    ...(window ? [[`Window ${shown(window.low)} to ${shown(window.high)} Pa`, window.mark]] : []),
     ["Judged by", provenance.judging],
     ["Rows", provenance.rows],
     ...codeKinds.map((kind) => [`Code of the ${kind}`, asText(provenance.codes[kind])]),

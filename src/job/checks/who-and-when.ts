@@ -11,6 +11,9 @@ export const checkWhoAndWhen: Check = (job, report, { today }) => {
   const { table } = fans;
   const first = firstDay(job);
   const offset = job.file.dateOffset ?? 0;
+  const effect = job.tables.boxes
+    ? "Whether the box was within its check on that day cannot be told."
+    : "On which day the fan was measured is not known.";
   for (let i = 0; i < fans.length; i++) {
     if (!fans.isMeasured(i)) continue;
     if (table.has("tester", i) && table.text("tester", i) === "")
@@ -27,7 +30,7 @@ export const checkWhoAndWhen: Check = (job, report, { today }) => {
       report.at("date-missing", table, "date", i, fans.label(i), {
         cause: "blank",
         what: "a reading stands here without a date",
-        effect: "Whether the box was within its check on that day cannot be told.",
+        effect,
         mend: "Type the date of the test.",
       });
     else if (gap === "text" || date + offset < oldest || date > today + 1 || date < first)
@@ -40,7 +43,7 @@ export const checkWhoAndWhen: Check = (job, report, { today }) => {
               : date + offset < oldest
                 ? "the date is too old to be one"
                 : "the date lies before the job",
-        effect: "Whether the box was within its check on that day cannot be told.",
+        effect,
         mend:
           gap === "text"
             ? "Type the date again so that the cell shows it as a date."

@@ -160,6 +160,11 @@ export class FirmSheets {
     return this.at(i).block.roles.has("pressure");
   }
 
+  /** Whether any sheet has readings of a box. */
+  get readsPressure(): boolean {
+    return this.reading.blocks.some(({ roles }) => roles.has("pressure"));
+  }
+
   /** The table of fans: one block for each that was read. */
   table(): Table {
     const { blocks } = this.reading;

@@ -36,9 +36,11 @@ export function openAndAccepted({ bySeverity, accepted }: Summary): string {
 }
 
 /** "104 fans in 27 dwellings, 103 measured; 17 openings" */
-export function sizeOf({ fans, dwellings, measured, openings }: Summary): string {
+export function sizeOf({ fans, dwellings, measured, unusable, openings }: Summary): string {
   const home = dwellings > 0 ? ` in ${count(dwellings, "dwelling")}` : "";
-  return `${count(fans, "fan")}${home}, ${measured} measured; ${count(openings, "opening")}`;
+  const read = unusable > 0 ? `, ${unusable} with a reading that is no number` : "";
+  const listed = openings > 0 ? `; ${count(openings, "opening")}` : "";
+  return `${count(fans, "fan")}${home}, ${measured} measured${read}${listed}`;
 }
 
 /** What a check came to, in one sentence for the eye and the ear. */

@@ -1,4 +1,12 @@
-import { type Finding, findingKinds, isOpen, type Severity, severities } from "../../job";
+import {
+  type Finding,
+  findingKinds,
+  isFault,
+  isOpen,
+  type Severity,
+  severities,
+  sharedWords,
+} from "../../job";
 
 export type GroupBy = "row" | "kind";
 
@@ -16,6 +24,10 @@ export const everything: FindingFilter = { severities: [], search: "" };
 interface FindingGroup {
   readonly key: string;
   readonly title: string;
+  /** Whether its findings are of one kind, and of several rows. */
+  readonly isKind: boolean;
+  /** What is the same for all of them, told once. */
+  readonly shared: ReturnType<typeof sharedWords>;
   /** Where the row stands, such as "Fans, row 3"; "" for a kind. */
   readonly place: string;
   readonly worst: Severity;
@@ -50,8 +62,23 @@ export function filterFindings(
   });
 }
 
-/** By row the order of the sheet is kept; by kind that of the catalogue of kinds. */
+/**
+ * By row the order of the sheet is kept, and results of the fans follow by kind, since they are no
+ * faults of a row; by kind all have the order of the catalogue of kinds.
+ */
 export function groupFindings(findings: readonly Finding[], by: GroupBy): FindingGroup[] {
+  if (by === "row")
+    return [
+      ...grouped(findings.filter(isFault), "row"),
+      ...grouped(
+        findings.filter((one) => !isFault(one)),
+        "kind",
+      ),
+    ];
+  return grouped(findings, "kind");
+}
+
+function grouped(findings: readonly Finding[], by: GroupBy): FindingGroup[] {
   const groups = new Map<string, Finding[]>();
   for (const finding of findings) {
     const key = by === "kind" ? finding.kind : rowKey(finding);
@@ -114,6 +141,8 @@ function makeGroup(key: string, findings: readonly Finding[], by: GroupBy): Find
   const row = first.row >= 0 ? `${first.sheet}, row ${first.row + 1}` : first.sheet;
   return {
     key,
+    isKind: by === "kind",
+    shared: by === "kind" ? sharedWords(findings) : undefined,
     title: by === "kind" ? titleOf(first) : (named ?? (row || "Workbook")),
     place: by === "kind" || row === "" || !named ? "" : row,
     worst: severities.find((severity) => findings.some((f) => f.severity === severity)) ?? "wrong",

@@ -1,4 +1,3 @@
-import { significant } from "../../cells";
 import { codesExplained, codesText, type Provenance } from "../../job";
 import { count } from "./announce";
 import { markWords } from "./marks";
@@ -11,11 +10,13 @@ interface ProvenanceLine {
   readonly note: string;
 }
 
+const noteOf = new Map<string, string>(Object.entries(markWords));
+
 /** What the results rest on, line by line. */
 export function provenanceView(provenance: Provenance): ProvenanceLine[] {
   const { version, edition, clauses, constants, window, judging, rows, codes } = provenance;
-  const markOf = (mark: (typeof window)["mark"]) =>
-    mark === "stated" ? "stated in the job" : markWords[mark];
+  const markOf = (mark: string) =>
+    mark === "stated" ? "stated in the job" : (noteOf.get(mark) ?? mark);
   return [
     { name: "Functions and checks", value: `version ${version}`, note: "" },
     {
@@ -28,16 +29,20 @@ export function provenanceView(provenance: Provenance): ProvenanceLine[] {
       value: [work, clause].filter((part) => part !== "").join(", "),
       note: markWords[mark],
     })),
-    ...constants.map(({ value, fans, mark }) => ({
+    ...constants.map(({ text, fans, mark }) => ({
       name: "Flow constant",
-      value: `${significant(value)} (${count(fans, "fan")})`,
+      value: `${text} (${count(fans, "fan")})`,
       note: markOf(mark),
     })),
-    {
-      name: "Window of pressures",
-      value: `${window.low} to ${window.high} Pa`,
-      note: markOf(window.mark),
-    },
+    ...(window
+      ? [
+          {
+            name: "Window of pressures",
+            value: `${window.low} to ${window.high} Pa`,
+            note: markOf(window.mark),
+          },
+        ]
+      : []),
     { name: "Judged by", value: judging, note: "" },
     { name: "Rows", value: String(rows), note: "" },
     {

@@ -4,9 +4,9 @@ import type { Book } from "../formulas/book";
 import { testsOf } from "../formulas/tests";
 import type { Habit, Habits } from "../types";
 
-type Found = Pick<Habits, "constant" | "constantAt" | "rounding">;
+type Found = Pick<Habits, "constant" | "rounding">;
 
-/** The constant that most rows keep, in the units of the sheet, and the cells that hold it. */
+/** The constant that most rows keep, in the units of the sheet. */
 export function constantOf(block: SheetBlock, book: Book): Found {
   const { from } = block;
   const rows: Ratio[] = [];
@@ -23,10 +23,8 @@ export function constantOf(block: SheetBlock, book: Book): Found {
     const half = 0.5 * 10 ** -decimalsOf(flow);
     rows.push({ ratio: flow / base, low: (flow - half) / base, high: (flow + half) / base });
   }
-  const at: Spot[] = [];
-  const { rounding, literal } = fromFormulas(block, book, at);
-  const constant = habitOf(rows, literal);
-  return { constant, constantAt: at, rounding };
+  const { rounding, stated } = fromFormulas(block, book);
+  return { constant: habitOf(rows, stated), rounding };
 }
 
 /** What one row says of the constant, and what it may be for the digits its flow is written with. */
@@ -40,48 +38,61 @@ function decimalsOf(flow: number): number {
   return Math.min(9, /\.(\d+)$/.exec(String(flow))?.[1]?.length ?? 0);
 }
 
-/** The constant that agrees with the digits of most rows: flows are written rounded. */
+/** The roundest constant that agrees with the digits of most rows: flows are written rounded. */
 function agreed(rows: readonly Ratio[], near: number): number {
   const close = rows.filter(({ ratio }) => Math.abs(ratio / near - 1) < 0.02);
   const holding = (value: number) =>
     close.filter(({ low, high }) => low <= value && value <= high).length;
   const best = close.reduce((most, row) => (holding(row.low) > holding(most.low) ? row : most));
   const held = close.filter(({ low, high }) => low <= best.low && best.low <= high);
-  return (best.low + Math.min(...held.map(({ high }) => high))) / 2;
+  const [low, high] = [best.low, Math.min(...held.map(({ high }) => high))];
+  const middle = (low + high) / 2;
+  for (let digits = 2; digits < mostDigits; digits++) {
+    const round = Number(middle.toPrecision(digits));
+    if (low <= round && round <= high) return round;
+  }
+  return Number(middle.toPrecision(mostDigits));
 }
+
+const mostDigits = 7;
 
 /** More rows than this say no more of a constant, and each is held against each. */
 const mostCompared = 400;
 
-function habitOf(rows: readonly Ratio[], literal: number | undefined): Habit<number> | undefined {
+function habitOf(rows: readonly Ratio[], stated: Constant | undefined): Habit<number> | undefined {
   if (rows.length === 0) return undefined;
   const ratios = rows.map(({ ratio }) => ratio);
   const sorted = [...ratios].sort((a, b) => a - b);
   const middle = sorted[Math.floor(sorted.length / 2)]!;
-  const value =
-    literal !== undefined && Math.abs(literal / middle - 1) < 0.02
-      ? literal
-      : Number(agreed(rows.slice(0, mostCompared), middle).toPrecision(7));
+  const held = stated && Math.abs(stated.value / middle - 1) < 0.02 ? stated : undefined;
+  const value = held?.value ?? agreed(rows.slice(0, mostCompared), middle);
   const share = ratios.filter((ratio) => Math.abs(ratio / value - 1) < 0.02).length / ratios.length;
   // Flows rounded to whole numbers still show the constant in their middle.
   if (share < 0.4) return undefined;
   return {
     value,
     share,
-    stated: undefined,
-    because: `${Math.round(share * 100)} % of the rows give ${value}`,
+    stated: held?.at,
+    because: held
+      ? `the formulas have ${value}`
+      : `${Math.round(share * 100)} % of the rows give ${value}`,
   };
 }
 
-/** The constant as the formulas of most rows state it, for the places and the rounding. */
+/** A constant with the cell that states it: one of its own, or the first formula that has it. */
+interface Constant {
+  readonly value: number;
+  readonly at: Spot;
+}
+
+/** The constant and the rounding of the flow as the formulas of most rows have them. */
 function fromFormulas(
   block: SheetBlock,
   book: Book,
-  places: Spot[],
-): { rounding: number | undefined; literal: number | undefined } {
+): { rounding: number | undefined; stated: Constant | undefined } {
   const line = block.from.given.get("flow");
-  const seen = new Set<string>();
   const votes = new Map<number, number>();
+  const places = new Map<number, Spot>();
   const roundings = new Map<number | undefined, number>();
   if (line !== undefined)
     block.fans.forEach((row, at) => {
@@ -89,14 +100,16 @@ function fromFormulas(
       const shape = block.cells.shape(row, col);
       const product = shape && testsOf(shape, block.cells, row, col, book).product;
       if (!product) return;
-      votes.set(product.constant, (votes.get(product.constant) ?? 0) + 1);
-      roundings.set(product.rounding, (roundings.get(product.rounding) ?? 0) + 1);
-      for (const place of product.fixed) {
-        const key = `${place.sheet} ${place.row} ${place.col}`;
-        if (!seen.has(key)) places.push(place);
-        seen.add(key);
-      }
+      const { constant, fixed, rounding } = product;
+      votes.set(constant, (votes.get(constant) ?? 0) + 1);
+      roundings.set(rounding, (roundings.get(rounding) ?? 0) + 1);
+      if (!places.has(constant)) places.set(constant, fixed[0] ?? block.cells.place(row, col));
     });
   const most = <T>(counts: Map<T, number>) => [...counts].sort((a, b) => b[1] - a[1])[0]?.[0];
-  return { rounding: most(roundings), literal: most(votes) };
+  const value = most(votes);
+  const at = value === undefined ? undefined : places.get(value);
+  return {
+    rounding: most(roundings),
+    stated: value !== undefined && at ? { value, at } : undefined,
+  };
 }

@@ -8,16 +8,17 @@ import { counted, figure } from "../words";
 export function addProvenance(rows: PlanRows, provenance: Provenance): void {
   const { version, edition, constants, window, judging, codes } = provenance;
   rows.section("What this rests on");
-  const factors = constants.map(({ value, fans, mark }) => {
-    return `${figure(value, 4)} (${counted(fans, "fan")}, ${mark})`;
-  });
+  const factors = constants.map(
+    ({ text, fans, mark }) => `${text} (${counted(fans, "fan")}, ${mark})`,
+  );
   rows.fact("Functions and checks", `Fanrow ${version}`);
   rows.fact("Edition", edition === undefined ? "none named" : `${edition.id}, ${edition.title}`);
-  rows.fact("Flow constants", factors.join("; "));
-  rows.fact(
-    "Window of pressures",
-    `${figure(window.low)} to ${figure(window.high)} Pa (${window.mark})`,
-  );
+  if (factors.length > 0) rows.fact("Flow constants", factors.join("; "));
+  if (window)
+    rows.fact(
+      "Window of pressures",
+      `${figure(window.low)} to ${figure(window.high)} Pa (${window.mark})`,
+    );
   rows.fact("Judging", judging);
   rows.fact("Rows", `${provenance.rows}`);
   rows.fact("Codes", `${codesText(codes)}. ${codesExplained}`);

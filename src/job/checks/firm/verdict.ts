@@ -36,6 +36,7 @@ export const checkFirmVerdicts: Check = (job, report) => {
         what: `${own} Pa is ${status} the ${end} Pa window, yet the fan passes`,
         effect: "The verdict rests on a reading that cannot carry it.",
         mend: `Read again with a ${status === "above" ? "larger" : "smaller"} opening.`,
+        also: table.hasFormula("verdict", i) ? [] : [table.cell("verdict", i)],
       });
       continue;
     }

@@ -22,16 +22,32 @@ interface FindingItemProps {
   readonly finding: Finding;
   /** Named in the item where the heading above does not name it. */
   readonly about: boolean;
+  /** Whether the heading above tells what it does and how to mend it. */
+  readonly told: boolean;
   readonly busy: boolean;
   readonly dateOffset: number;
   readonly onGo: () => void;
   readonly onApply: () => void;
 }
 
+/** What a finding does to the result and how to mend it. */
+export function FindingWords({ effect, mend }: Pick<Finding, "effect" | "mend">) {
+  const styles = useStyles();
+  const shared = useShared();
+  return (
+    <>
+      <p className={shared.muted}>{effect}</p>
+      <p className={styles.mend}>
+        <Wrench16Regular className={styles.icon} role="img" aria-label="Mend:" />
+        <span>{mend}</span>
+      </p>
+    </>
+  );
+}
+
 /** An open finding with its mend, and the way to take it as it is. */
 export function FindingItem(props: FindingItemProps) {
-  const { finding, about, busy, dateOffset, onGo, onApply } = props;
-  const styles = useStyles();
+  const { finding, about, told, busy, dateOffset, onGo, onApply } = props;
   const shared = useShared();
   const { above } = useAbove();
   const [accepting, setAccepting] = useState(false);
@@ -84,11 +100,7 @@ export function FindingItem(props: FindingItemProps) {
       }
     >
       <p className={shared.text}>{finding.what}</p>
-      <p className={shared.muted}>{finding.effect}</p>
-      <p className={styles.mend}>
-        <Wrench16Regular className={styles.icon} role="img" aria-label="Mend:" />
-        <span>{finding.mend}</span>
-      </p>
+      {told ? null : <FindingWords {...finding} />}
       {lapsed ? (
         <p className={shared.text}>
           Accepted before by {acceptedBy(lapsed, dateOffset)}: {lapsed.reason}, but the row has

@@ -4,7 +4,7 @@ import type { Finding } from "../../../job";
 import { findingKey, firstOf, type GroupBy, groupFindings } from "../../model/finding-groups";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
-import { FindingItem } from "./finding-item";
+import { FindingItem, FindingWords } from "./finding-item";
 
 const useStyles = makeStyles({
   group: {
@@ -69,15 +69,21 @@ export function FindingList({ findings, by, most, onMore }: FindingListProps) {
           <div className={styles.head}>
             <h3 className={shared.subheading}>{group.title}</h3>
             <span className={shared.muted}>
-              {by === "kind" ? `${group.total}, ${group.worst}` : group.place}
+              {group.isKind ? `${group.total}, ${group.worst}` : group.place}
             </span>
           </div>
+          {group.shared ? (
+            <div className={styles.head}>
+              <FindingWords {...group.shared} />
+            </div>
+          ) : null}
           <ul className={shared.plainList}>
             {group.findings.map((finding) => (
               <FindingItem
                 key={keyOf(finding)}
                 finding={finding}
-                about={by === "kind"}
+                about={group.isKind}
+                told={group.shared !== undefined}
                 busy={state.busy !== ""}
                 dateOffset={state.check?.job.file.dateOffset ?? 0}
                 onGo={() => void session.select(finding.sheet, finding.cell)}
