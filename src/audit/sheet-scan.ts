@@ -1,6 +1,5 @@
-import { type CellValue, rowPattern } from "../cells";
+import { type CellValue, CopiedDown, rowPattern } from "../cells";
 import type { Grid } from "../job";
-import { CopiedDown } from "../sheet";
 import type { Shape, Shapes } from "./formula-shape";
 
 /** What a cell without a formula holds. A code of 0 or more is the id of a formula's shape. */
@@ -85,7 +84,7 @@ function codeOf(value: CellValue): number {
 /** Reads the formulas of one column from the top, and knows one copied down without its text. */
 class FormulaReader {
   private copied: object | null = null;
-  private last: CopiedDown<Shape> | undefined;
+  private last: { readonly formula: CopiedDown; readonly shape: Shape } | undefined;
 
   constructor(
     private readonly grid: Grid,
@@ -96,13 +95,15 @@ class FormulaReader {
   at(row: number): Shape | null {
     const { grid, col } = this;
     const copied = grid.copyOf?.(row, col) ?? null;
-    if (copied !== null && copied === this.copied) return this.last?.program ?? null;
+    if (copied !== null && copied === this.copied) return this.last?.shape ?? null;
     const formula = grid.formula(row, col);
     if (formula === null) return null;
     this.copied = copied;
-    if (!this.last?.matches(formula, row))
-      this.last = new CopiedDown(formula, row, col, this.shapes.of(rowPattern(formula, row, col)));
-    return this.last.program;
+    if (!this.last?.formula.matches(formula, row)) {
+      const shape = this.shapes.of(rowPattern(formula, row, col));
+      this.last = { formula: new CopiedDown(formula, row, col), shape };
+    }
+    return this.last.shape;
   }
 }
 

@@ -78,7 +78,8 @@ export function isFault({ severity }: Finding): boolean {
 function summarise(job: Job, all: readonly Finding[]): Summary {
   const findings = all.filter(isOpen);
   const isMeasured = (i: number) => job.fans?.isMeasured(i) === true;
-  const count = (kind: FindingKind) => findings.filter((finding) => finding.kind === kind).length;
+  const counts = new Map<FindingKind, number>();
+  for (const { kind } of findings) counts.set(kind, (counts.get(kind) ?? 0) + 1);
   return {
     fans: fansAmong(job, () => true),
     measured: fansAmong(job, isMeasured),
@@ -98,7 +99,7 @@ function summarise(job: Job, all: readonly Finding[]): Summary {
         .flatMap(({ cells }) => cells.map(({ sheet, cell }) => `${sheet}!${cell}`)),
     ).size,
     byKind: (Object.keys(findingKinds) as FindingKind[])
-      .map((kind) => ({ kind, count: count(kind) }))
+      .map((kind) => ({ kind, count: counts.get(kind) ?? 0 }))
       .filter((entry) => entry.count > 0),
   };
 }

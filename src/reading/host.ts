@@ -1,4 +1,4 @@
-import type { CellValue, Rectangle } from "../cells";
+import type { CellValue, Copied, Rectangle } from "../cells";
 
 /** One sheet as a reader needs it. Rows and columns count from 0; dates are serial numbers. */
 export interface ReadGrid {
@@ -13,7 +13,7 @@ export interface ReadGrid {
   /** The same as `value` for these rows of a column in one go. */
   readonly column?: (col: number, rows: readonly number[]) => CellValue[];
   /** The same object for formulas known to be copies of each other; null where nothing is known. */
-  readonly copyOf?: (row: number, col: number) => object | null;
+  readonly copyOf?: (row: number, col: number) => Copied | null;
   /** Whether a row is hidden; left out where the host does not tell. */
   readonly hiddenRow?: (row: number) => boolean;
   readonly merges?: readonly Rectangle[];

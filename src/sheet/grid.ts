@@ -1,5 +1,5 @@
-import { type CellValue, parseRectangle, type Rectangle } from "../cells";
-import type { CopiedFormula, Sheet } from "../workbook";
+import { type CellValue, type Copied, parseRectangle, type Rectangle } from "../cells";
+import type { Sheet } from "../workbook";
 import type { Cells, Clock } from "./area";
 import type { Program } from "./program";
 
@@ -19,7 +19,7 @@ export class FormulaCell {
     readonly row: number,
     readonly col: number,
     /** The formula's text, or what it is a copy of. */
-    readonly source: string | CopiedFormula,
+    readonly source: string | Copied,
     /** The cells an array or spilled formula fills; null for a plain formula. */
     public extent: Rectangle | null,
     /** It fills just these cells, whatever the size of its result. */

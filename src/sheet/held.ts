@@ -1,5 +1,5 @@
 import type { WorksheetFunction } from "../../functions";
-import { type CellValue, offsetOf, type Rectangle, rectangleText } from "../cells";
+import { type CellValue, type Copied, offsetOf, type Rectangle, rectangleText } from "../cells";
 import type { CellVisitor, Sheet } from "../workbook";
 import { type Fresh, SheetModel } from "./model";
 
@@ -10,6 +10,7 @@ interface HeldSheet {
   readonly colCount: number;
   value(row: number, col: number): CellValue;
   formula(row: number, col: number): string | null;
+  readonly copyOf?: (row: number, col: number) => Copied | null;
   readonly hiddenRow?: (row: number) => boolean;
 }
 
@@ -101,7 +102,7 @@ class SheetView implements Pick<Sheet, "name" | "rowCount" | "colCount" | "hidde
     for (let row = 0; row < sheet.rowCount; row++)
       for (let col = 0; col < sheet.colCount; col++) {
         const value = sheet.value(row, col);
-        const formula = sheet.formula(row, col);
+        const formula = sheet.copyOf?.(row, col) ?? sheet.formula(row, col);
         if (value !== null || formula !== null) see(row, col, value, formula, null);
       }
   }

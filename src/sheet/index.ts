@@ -3,7 +3,6 @@
  * which cell depends on which, and keeps the stored value of every formula it cannot evaluate.
  */
 export type { WorkbookView } from "./book";
-export { CopiedDown } from "./copied-down";
 export { HeldModel } from "./held";
 export type { Change } from "./ledger";
 export {

@@ -1,5 +1,5 @@
 import type { WorksheetFunction } from "../../functions";
-import { type CellValue, errors, type Place } from "../cells";
+import { type CellValue, type Copied, errors, type Place } from "../cells";
 import { Book, type WorkbookView } from "./book";
 import type { Blank } from "./compile/expr";
 import { Editor } from "./editor";
@@ -19,7 +19,7 @@ export interface SheetCells {
   /** The values of these rows of a column. */
   column(col: number, rows: readonly number[]): CellValue[];
   /** The same object for formulas known to be copies of each other; null where nothing is known. */
-  copyOf(row: number, col: number): object | null;
+  copyOf(row: number, col: number): Copied | null;
 }
 
 /** A formula cell that keeps its stored value, and what in it is not evaluated. */

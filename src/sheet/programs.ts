@@ -1,10 +1,8 @@
 import type { WorksheetFunction } from "../../functions";
-import { rowPattern } from "../cells";
-import type { CopiedFormula } from "../workbook";
+import { type Copied, CopiedDown, rowPattern } from "../cells";
 import type { Book } from "./book";
 import { compileFormula, type Library } from "./compile/compile";
 import type { Blank } from "./compile/expr";
-import { CopiedDown } from "./copied-down";
 import type { FormulaCell, Grid } from "./grid";
 import { nativeFunctions } from "./native";
 import type { Program } from "./program";
@@ -14,8 +12,8 @@ export class Programs {
   readonly library: Library;
   private known = new Map<Grid, Map<string, Program>>();
   /** The formula met last in each column. */
-  private latest = new Map<Grid, CopiedDown<Program>[]>();
-  private copies = new Map<CopiedFormula, Program>();
+  private latest = new Map<Grid, { readonly copied: CopiedDown; readonly program: Program }[]>();
+  private copies = new Map<Copied, Program>();
 
   constructor(
     private readonly book: Book,
@@ -37,7 +35,7 @@ export class Programs {
     return cell.program;
   }
 
-  private ofCopy(cell: FormulaCell, source: CopiedFormula): Program {
+  private ofCopy(cell: FormulaCell, source: Copied): Program {
     let program = this.copies.get(source);
     if (!program) {
       program = this.byPattern(cell.grid, cell.row, cell.col, cell.formula, false);
@@ -48,16 +46,17 @@ export class Programs {
 
   find(grid: Grid, row: number, col: number, formula: string, isArray: boolean): Program {
     // Tables depend on where the formula stands, array formulas are rare.
-    if (isArray || formula.includes("[")) return this.byPattern(grid, row, col, formula, isArray);
+    if (isArray || !CopiedDown.suits(formula))
+      return this.byPattern(grid, row, col, formula, isArray);
     let columns = this.latest.get(grid);
     if (!columns) {
       columns = [];
       this.latest.set(grid, columns);
     }
     const latest = columns[col];
-    if (latest?.matches(formula, row)) return latest.program;
+    if (latest?.copied.matches(formula, row)) return latest.program;
     const program = this.byPattern(grid, row, col, formula, false);
-    columns[col] = new CopiedDown(formula, row, col, program);
+    columns[col] = { copied: new CopiedDown(formula, row, col), program };
     return program;
   }
 

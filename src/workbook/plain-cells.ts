@@ -1,4 +1,4 @@
-import { type CellValue, maxCols, packedRef } from "../cells";
+import { type CellValue, CopiedDown, maxCols, packedRef } from "../cells";
 import type { SheetContent } from "./cell-content";
 import { CopiedFormula } from "./copied-formula";
 import { plainNumber, plainWhole } from "./plain-number";
@@ -284,7 +284,7 @@ export class PlainCells {
     let known = this.#latest[col];
     if (known === undefined) return undefined;
     if (typeof known === "string") {
-      if (!CopiedFormula.suits(known)) return undefined;
+      if (!CopiedDown.suits(known)) return undefined;
       known = new CopiedFormula(known, this.#latestRow[col] as number, col);
       this.#latest[col] = known;
     }

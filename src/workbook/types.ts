@@ -3,10 +3,9 @@
  * everywhere in the API; references such as "B2" appear only as text.
  */
 
-import type { CellValue } from "../cells";
+import type { CellValue, Copied } from "../cells";
 import type { Arrangement, ConditionalFormat, PageSpec, Validation } from "./arrange/spec";
 import type { ChartSpec } from "./chart/spec";
-import type { CopiedFormula } from "./copied-formula";
 
 export interface Cell {
   readonly row: number;
@@ -26,7 +25,7 @@ export type CellVisitor = (
   row: number,
   col: number,
   value: CellValue,
-  formula: string | CopiedFormula | null,
+  formula: string | Copied | null,
   arrayRef: string | null,
   isFixedArray?: boolean,
 ) => void;

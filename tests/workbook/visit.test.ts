@@ -5,7 +5,7 @@ import { openCells } from "./packages";
 function visited(sheet: ReturnType<typeof openCells>["sheet"]) {
   const seen: Omit<Cell, "style">[] = [];
   sheet.visit((row, col, value, source, arrayRef) => {
-    const formula = source instanceof CopiedFormula ? source.at(row) : source;
+    const formula = source !== null && typeof source === "object" ? source.at(row) : source;
     seen.push({ row, col, value, formula, arrayRef });
   });
   return seen;

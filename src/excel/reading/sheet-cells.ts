@@ -1,4 +1,4 @@
-import type { CellValue, Rectangle } from "../../cells";
+import { type CellValue, CopiedDown, type Rectangle } from "../../cells";
 import type { Grid } from "../../job";
 import { formulaOf, toCellValue } from "../cell-text";
 import { plainLooks, type SheetLooks } from "./looks";
@@ -7,7 +7,7 @@ import { plainLooks, type SheetLooks } from "./looks";
 interface Row {
   readonly values: CellValue[];
   /** null where no cell of the row holds a formula. */
-  readonly formulas: (string | null)[] | null;
+  readonly formulas: (string | CopiedDown | null)[] | null;
 }
 
 /** What a block of cells came back as. */
@@ -20,6 +20,8 @@ export interface BlockCells {
 /** The cells of one sheet, filled block by block. */
 export class SheetCells implements Grid {
   private readonly rows: (Row | undefined)[] = [];
+  /** The formula met last in each column. */
+  private readonly latest: (CopiedDown | undefined)[] = [];
   looks: SheetLooks = plainLooks;
   merges: readonly Rectangle[] = [];
   hiddenSheet: Grid["hiddenSheet"];
@@ -42,7 +44,21 @@ export class SheetCells implements Grid {
   }
 
   formula(row: number, col: number): string | null {
-    return this.rows[row]?.formulas?.[col] ?? null;
+    const formula = this.rows[row]?.formulas?.[col] ?? null;
+    return formula === null || typeof formula === "string" ? formula : formula.at(row);
+  }
+
+  hasFormula(row: number, col: number): boolean {
+    return (this.rows[row]?.formulas?.[col] ?? null) !== null;
+  }
+
+  copyOf(row: number, col: number): CopiedDown | null {
+    const formula = this.rows[row]?.formulas?.[col] ?? null;
+    return typeof formula === "string" ? null : formula;
+  }
+
+  column(col: number, rows: readonly number[]): CellValue[] {
+    return rows.map((row) => this.rows[row]?.values[col] ?? null);
   }
 
   put({ top, left }: Pick<Rectangle, "top" | "left">, cells: BlockCells): void {
@@ -52,17 +68,29 @@ export class SheetCells implements Grid {
       const before = this.rows[top + r];
       const values: CellValue[] = before ? before.values.slice(0, left) : blanks(left);
       while (values.length < left) values.push(null);
-      const texts: (string | null)[] = before?.formulas?.slice(0, left) ?? blanks(left);
+      const texts: (string | CopiedDown | null)[] =
+        before?.formulas?.slice(0, left) ?? blanks(left);
       while (texts.length < left) texts.push(null);
       let hasFormula = texts.some((text) => text !== null);
       line.forEach((value, c) => {
         const formula = formulaOf(value, formulas[c]);
         values.push(toCellValue(value, formulas[c], valueTypes?.[r]?.[c]));
-        texts.push(formula);
+        texts.push(formula && this.copied(formula, top + r, left + c));
         hasFormula ||= formula !== null;
       });
       this.rows[top + r] = { values, formulas: hasFormula ? texts : null };
     });
+  }
+
+  /** What stands for a formula and all its copies below. */
+  private copied(formula: string, row: number, col: number): string | CopiedDown {
+    if (!CopiedDown.suits(formula)) return formula;
+    let latest = this.latest[col];
+    if (!latest?.matches(formula, row)) {
+      latest = new CopiedDown(formula, row, col);
+      this.latest[col] = latest;
+    }
+    return latest;
   }
 
   /** Takes a value read as text for the error value that it is. */

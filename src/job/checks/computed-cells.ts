@@ -1,5 +1,6 @@
 import {
   type CellValue,
+  type Copied,
   isBlankCell,
   isCellError,
   isSameNumber,
@@ -26,10 +27,9 @@ export const checkComputedCells: Check = (job, report) => {
       const isOfFirm = job.firm !== undefined && job.fans?.table === table;
       // A firm's verdicts are in its own words, and have a check of their own.
       if (!field.is || !table.has(field.key) || (isOfFirm && field.key === "verdict")) continue;
-      const rows = Array.from({ length: table.length }, (_, i) => i).filter((i) => {
-        const value = table.raw(field.key, i);
-        if (isBlankCell(value) || isCellError(value) || !table.has(field.key, i)) return false;
-        return !isOfFirm || job.fans?.isMeasured(i);
+      const rows = [...table.raws(field.key).entries()].flatMap(([i, value]) => {
+        if (isBlankCell(value) || isCellError(value)) return [];
+        return !isOfFirm || job.fans?.isMeasured(i) ? [i] : [];
       });
       checkColumn(job, report, { table, field, rows });
     }
@@ -49,13 +49,23 @@ function checkColumn(job: Job, report: Report, column: Column): void {
   const expected = expectedIn(job, table, field);
   const wanted = (i: number) => toldOf(table, field, i, expected);
   const byFormula = new Map<string, number[]>();
+  const patterns = new Map<Copied, string>();
+  /** The formula in relative form, worked out once for all its copies. */
+  const relative = (i: number): string => {
+    const { grid, row, col } = table.placeOrHome(key, i);
+    const copied = grid.copyOf?.(row, col) ?? null;
+    const known = copied && patterns.get(copied);
+    if (known) return known;
+    const pattern = rowPattern(grid.formula(row, col) ?? "", row, col);
+    if (copied) patterns.set(copied, pattern);
+    return pattern;
+  };
   for (const i of rows) {
     if (table.hasFormula(key, i)) {
-      const { row, col } = table.placeOrHome(key, i);
-      const relative = rowPattern(table.formula(key, i) ?? "", row, col);
-      const alike = byFormula.get(relative);
+      const pattern = relative(i);
+      const alike = byFormula.get(pattern);
       if (alike) alike.push(i);
-      else byFormula.set(relative, [i]);
+      else byFormula.set(pattern, [i]);
     } else if (differs(column, i, wanted(i)))
       report.at("value-differs", table, key, i, about(i), {
         what: differenceOf(column, i, wanted(i)),

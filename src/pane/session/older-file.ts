@@ -1,6 +1,6 @@
-import { type CellValue, InputError, offsetOf } from "../../cells";
+import { type CellValue, type Copied, InputError, offsetOf } from "../../cells";
 import type { Grid, JobFile } from "../../job";
-import type { CopiedFormula, Sheet } from "../../workbook";
+import type { Sheet } from "../../workbook";
 
 /**
  * A workbook file as the job reads it: its stored values and formulas, none of which is evaluated
@@ -23,7 +23,7 @@ export async function readOlderFile(file: Blob): Promise<JobFile> {
 
 interface Row {
   readonly values: CellValue[];
-  readonly formulas: (string | CopiedFormula | null)[];
+  readonly formulas: (string | Copied | null)[];
 }
 
 function toGrid(sheet: Sheet): Grid {
