@@ -61,6 +61,36 @@ describe("the pane's session over the real client library", () => {
     expect(places()).toContain("Fans!K9");
   });
 
+  it("writes no mend over what was typed since, whether a check came in between or not", async () => {
+    const stale = at("Fans!K9");
+    host.userEnters("Fans", 8, 10, "5");
+    await session.apply(stale);
+    expect(session.state.problem).toContain("K9 on Fans was changed since the check");
+    await settle();
+    await session.apply(stale);
+    expect(session.state.problem).toContain("Fans!K9 was changed since");
+    expect(typedAt(host, "Fans", "K9")).toBe("5");
+    // Another edit leaves the findings as they are, and their mends with them.
+    const kept = at("Fans!R70");
+    host.userEnters("Fans", 8, 10, "6");
+    await settle();
+    await session.apply(kept);
+    expect(session.state.problem).toBe("");
+    expect(typedAt(host, "Fans", "R70")).toMatch(/^=FANROW\.ROOM_RATE\(/);
+  });
+
+  it("reads the workbook in at most 5 round trips after 300 edits in one burst", async () => {
+    const before = host.requestCount;
+    for (let row = 0; row < 300; row++) host.userEnters("Fans", row + 120, 20, "seen");
+    const lastRead = () => {
+      clock.turn();
+      const { sheets = [] } = session.state.check?.job.file ?? {};
+      return sheets.find(({ name }) => name === "Fans")?.value(419, 20);
+    };
+    await expect.poll(lastRead).toBe("seen");
+    expect(host.requestCount - before).toBeLessThanOrEqual(5);
+  });
+
   it("restores a formula that was typed over", async () => {
     await session.apply(at("Fans!R70"));
     await settle();

@@ -154,6 +154,13 @@ export class Session extends Store {
     if (!mend) return Promise.resolve();
     return this.queue("Writing", async () => {
       const { sheet } = finding;
+      // A check that came in between may have found something else there.
+      const own = JSON.stringify([placeOf(finding), mend]);
+      const now = this.state.check?.findings ?? [];
+      if (!now.some((each) => JSON.stringify([placeOf(each), each.apply]) === own))
+        throw new InputError(
+          `${placeOf(finding)} was changed since: nothing was written. Look at the new findings.`,
+        );
       const undo = await this.host.apply(sheet, mend, sheetOf(this.reading, sheet));
       const key = `mend ${++this.applications}`;
       this.undos.set(key, { ...undo, sheet });
