@@ -8,6 +8,7 @@ import { FormulaCell, type Grid } from "./grid";
 import type { Change } from "./ledger";
 import { isKnownToAgree } from "./native/agreeing";
 import { evaluate } from "./outcome";
+import { parseFormula } from "./parse";
 import { Programs } from "./programs";
 import { obstacleTo, wantedBy } from "./spill";
 
@@ -114,6 +115,11 @@ export class SheetModel {
     const cell = new FormulaCell(this.grid(sheet), row, col, formula, null);
     const outcome = evaluate(cell, this.programs.of(cell));
     return "unsupported" in outcome ? outcome : { value: outcome.value };
+  }
+
+  /** Throws a FormulaSyntaxError for a formula that cannot be read. */
+  checkFormula(formula: string): void {
+    parseFormula(formula, this.programs.library.ids);
   }
 
   /**

@@ -58,10 +58,9 @@ describe("Conditional formats", () => {
       mark("A2", '=ISTEXT("a mark")');
       mark("A3", "=FALSE");
       mark("A4", "");
-      mark("A5", "=SUM(");
-      mark("A6", "=1/0");
+      mark("A5", "=1/0");
     });
-    const marked = [0, 1, 2, 3, 4, 5].filter((row) => host.marksAt("Data", row, 0) !== null);
+    const marked = [0, 1, 2, 3, 4].filter((row) => host.marksAt("Data", row, 0) !== null);
     expect(marked).toEqual([0, 1]);
   });
 
@@ -161,9 +160,9 @@ describe("Conditional formats", () => {
       (formats) => {
         formats.add("CellValue").cellValue.rule = { operator: "Between", formula1: "=1" };
       },
-      (formats) => {
-        formats.add("Custom").custom.rule.formula = "";
-      },
+      ...["", "=SUM("].map((formula) => (formats: Excel.ConditionalFormatCollection) => {
+        formats.add("Custom").custom.rule.formula = formula;
+      }),
     ];
     const codes: string[] = [];
     for (const ask of asks) {
@@ -177,6 +176,7 @@ describe("Conditional formats", () => {
       "InvalidArgument",
       "ItemNotFound",
       "ItemNotFound",
+      "InvalidArgument",
       "InvalidArgument",
       "InvalidArgument",
     ]);

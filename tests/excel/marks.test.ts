@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { connect } from "../../src/desk/host";
 import { clearMarks, hasMarks, markFindings, readWorkbook } from "../../src/excel";
 import { checkJob, type Finding, type Severity } from "../../src/job";
 import { Workbook } from "../../src/workbook";
 import { hostOf } from "../desk-host/desk";
+import { installOffice } from "../desk-host/install-office";
 import { today } from "./demo";
-import { demoHost, hostError, line, placeOf } from "./hosts";
+import { answerWithError, demoHost, hostError, line, placeOf } from "./hosts";
 
 async function demoFindings() {
   const host = demoHost();
@@ -104,6 +106,36 @@ describe("marks on the cells of findings", () => {
     await clearMarks();
     expect(await rulesOn("Fans")).toEqual(["=K2>10"]);
     expect(marks("K3")?.color).toBe("#123456");
+  });
+
+  it("are put on and found beside a rule and a sheet of which Excel hands over no conditional format", async () => {
+    const { host, findings } = await demoFindings();
+    await Excel.run(async (context) => {
+      const range = context.workbook.worksheets.getItem("Fans").getRange("K2:K9");
+      for (const limit of [10, 11, 12])
+        range.conditionalFormats.add("Custom").custom.rule.formula = `=K2>${limit}`;
+      await context.sync();
+    });
+    const [bad = ""] = await idsOn("Fans");
+    const boxes = host.sheets.findIndex(({ name }) => name === "Boxes");
+    const id = `{${String(boxes + 1).padStart(8, "0")}`;
+    const bridge = connect(installOffice().OfficeExtension, host);
+    const { sendMessageToHost } = bridge;
+    bridge.sendMessageToHost = (text) => {
+      const asksSheet = text.includes('"ConditionalFormats"') && text.includes(id);
+      const isRefused = asksSheet || (text.includes('"Formula"') && text.includes(bad));
+      if (isRefused && text.includes('"ActionType":2'))
+        answerWithError(bridge, text, "GeneralException", "There was an internal error.");
+      else sendMessageToHost(text);
+    };
+    const onFans = findings.filter(({ sheet }) => sheet === "Fans");
+    const { message } = await hostError(() => markFindings(findings));
+    expect(message).toContain("Boxes is one whose conditional formats Excel cannot read");
+    bridge.sendMessageToHost = sendMessageToHost;
+    const ids = await idsOn("Fans");
+    expect(ids.length).toBe(3 + new Set(onFans.map(({ severity }) => severity)).size);
+    await markFindings(onFans);
+    expect(await idsOn("Fans")).toEqual(ids);
   });
 
   it("go as a set", async () => {

@@ -203,6 +203,19 @@ describe("a watch of the selection", () => {
     await expect
       .poll(() => places.at(-1))
       .toEqual({ sheet: "Boxes", row: 2, col: 0, address: "A3" });
+    // Of a change of sheet alone Excel tells no selection (14), only the sheet.
+    const { onMessage } = host;
+    host.onMessage = (text) => {
+      const told = JSON.parse(text) as { message: { entries?: { messageType: number }[] } };
+      const { entries } = told.message;
+      if (entries) told.message.entries = entries.filter((each) => each.messageType !== 14);
+      onMessage(JSON.stringify(told));
+    };
+    host.select("Dwellings", "A1");
+    await expect
+      .poll(() => places.at(-1))
+      .toEqual({ sheet: "Dwellings", row: 0, col: 0, address: "A1" });
+    host.onMessage = onMessage;
     const told = places.length;
     await stop();
     host.select("Fans", "K4");

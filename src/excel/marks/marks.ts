@@ -7,7 +7,8 @@ import { isOurRule, isRuleOf, looks, ruleOf } from "./looks";
 /** A sheet with the marks that are on it. */
 interface MarkedSheet {
   readonly proxy: Excel.Worksheet;
-  readonly marks: readonly Mark[];
+  /** undefined where Excel itself cannot hand over the sheet's conditional formats. */
+  readonly marks: readonly Mark[] | undefined;
 }
 
 /** A mark on the sheet: its rule, and the cells it covers without the sheet's name. */
@@ -39,7 +40,11 @@ export function markFindings(findings: readonly Finding[]): Promise<number> {
       const cells = bySheet.get(proxy.name.toLowerCase())?.cells;
       bySheet.delete(proxy.name.toLowerCase());
       if (proxy.protection.protected) {
-        if (cells || marks.length > 0) passed.set(proxy.name, "protected");
+        if (cells || marks?.length) passed.set(proxy.name, "protected");
+        continue;
+      }
+      if (!marks) {
+        if (cells) passed.set(proxy.name, "one whose conditional formats Excel cannot read");
         continue;
       }
       const wanted = cells ? wantedMarks(proxy.name, cells) : [];
@@ -65,8 +70,8 @@ export function clearMarks(): Promise<void> {
     const sheets = await findMarks(book);
     const passed: string[] = [];
     for (const { proxy, marks } of sheets) {
-      if (proxy.protection.protected && marks.length > 0) passed.push(proxy.name);
-      else for (const { format } of marks) format.delete();
+      if (proxy.protection.protected && marks?.length) passed.push(proxy.name);
+      else for (const { format } of marks ?? []) format.delete();
     }
     await book.sync();
     if (passed.length > 0)
@@ -78,62 +83,66 @@ export function clearMarks(): Promise<void> {
 }
 
 export function hasMarks(): Promise<boolean> {
-  return run(async (book) => (await findMarks(book)).some(({ marks }) => marks.length > 0));
+  return run(async (book) => (await findMarks(book)).some(({ marks }) => marks?.length));
 }
 
 /**
- * All marks of the workbook in three round trips. A rule of the user's that Excel itself cannot hand over must
- * not keep ours from being found: then the rules are asked for one by one.
+ * All marks of the workbook in three round trips. A rule or sheet of the user's that Excel itself cannot hand
+ * over must not keep the others from being found: then they are asked for one by one.
  */
 async function findMarks(book: Book): Promise<MarkedSheet[]> {
   book.sheets.load("items/name,items/protection/protected");
   await book.sync();
-  const sheets = book.sheets.items.map((proxy) => {
+  const sheets = book.sheets.items;
+  const listed = await asked(book, sheets, (proxy) => {
     const formats = proxy.getRange().conditionalFormats;
     formats.load("items/id,items/type");
-    return { proxy, formats };
+    return formats;
   });
-  await book.sync();
-  const found = sheets.map(({ proxy, formats }) => ({
-    proxy,
-    custom: formats.items.filter(({ type }) => type === "Custom"),
-  }));
-  const all = found.flatMap(({ custom }) => custom);
-  const readable = new Set(await asked(book, all));
-  const ours = all.filter((each) => readable.has(each) && isOurRule(each.custom.rule.formula));
-  const ranges = new Map(ours.map((format) => [format, format.getRanges()]));
-  for (const range of ranges.values()) range.load("address");
+  const custom = [...listed].flatMap(([proxy, { items }]) =>
+    items.filter(({ type }) => type === "Custom").map(({ id }) => ({ proxy, id })),
+  );
+  const formats = await asked(book, custom, ({ proxy, id }) => {
+    const format = proxy.getRange().conditionalFormats.getItem(id);
+    format.custom.rule.load("formula");
+    return format;
+  });
+  const ours = [...formats].filter(([, format]) => isOurRule(format.custom.rule.formula));
+  const ranges = ours.map(([, format]) => format.getRanges());
+  for (const range of ranges) range.load("address");
   if (ours.length > 0) await book.sync();
-  return found.map(({ proxy, custom }) => ({
+  const marks = ours.map(([{ proxy }, format], i) => {
+    const address = (ranges[i]?.address ?? "").replace(/(^|,)('[^']*'|[^',!]*)!/g, "$1");
+    return { proxy, mark: { format, formula: format.custom.rule.formula, address } };
+  });
+  return sheets.map((proxy) => ({
     proxy,
-    marks: custom.flatMap((format) => {
-      const range = ranges.get(format);
-      if (!range) return [];
-      const address = range.address.replace(/(^|,)('[^']*'|[^',!]*)!/g, "$1");
-      return [{ format, formula: format.custom.rule.formula, address }];
-    }),
+    marks: listed.has(proxy)
+      ? marks.filter((each) => each.proxy === proxy).map(({ mark }) => mark)
+      : undefined,
   }));
 }
 
-/** The formats whose formulas could be loaded. */
-async function asked(
+/**
+ * What was loaded of each thing; those that Excel cannot hand over are left out. Every try asks anew: objects
+ * of a request that failed are of no use any more.
+ */
+async function asked<T, L>(
   book: Book,
-  formats: readonly Excel.ConditionalFormat[],
-): Promise<readonly Excel.ConditionalFormat[]> {
-  if (formats.length === 0) return [];
+  things: readonly T[],
+  ask: (thing: T) => L,
+): Promise<Map<T, L>> {
+  if (things.length === 0) return new Map();
   try {
-    for (const { custom } of formats) custom.rule.load("formula");
+    const loaded = new Map(things.map((thing) => [thing, ask(thing)]));
     await book.sync();
-    return formats;
+    return loaded;
   } catch (thrown) {
-    const [first] = formats;
-    if (formats.length === 1 || first === undefined) return [];
     if ((thrown as { code?: unknown }).code === "InvalidOperationInCellEditMode") throw thrown;
-    const half = formats.length >> 1;
-    return [
-      ...(await asked(book, formats.slice(0, half))),
-      ...(await asked(book, formats.slice(half))),
-    ];
+    if (things.length === 1) return new Map();
+    const half = things.length >> 1;
+    const first = await asked(book, things.slice(0, half), ask);
+    return new Map([...first, ...(await asked(book, things.slice(half), ask))]);
   }
 }
 

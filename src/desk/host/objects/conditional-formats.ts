@@ -52,6 +52,11 @@ export function conditionalFormatMembers(desk: Desk): Members<MarkOnSheet> {
         set(self, value) {
           if (typeof value !== "string" || value === "")
             throw invalidArgument("The formula of the rule must be a text.");
+          try {
+            desk.book.model.checkFormula(value);
+          } catch (thrown) {
+            throw invalidArgument((thrown as Error).message);
+          }
           self.mark.formula = value;
           told(self);
         },
