@@ -64,16 +64,16 @@ export const usualWish: Record<Settings["system"], PlanWish> = {
 };
 
 /** The tool steps offered. */
-export const steps: Record<Settings["system"], readonly { value: string; label: string }[]> = {
+export const steps: Record<Settings["system"], readonly { value: string; words: string }[]> = {
   ip: [
-    { value: "1/16", label: "knife or jigsaw, 1/16 in" },
-    { value: "1/8", label: "knife or jigsaw, 1/8 in" },
-    { value: "saws", label: "hole saws as sold" },
+    { value: "1/16", words: "knife or jigsaw, 1/16 in" },
+    { value: "1/8", words: "knife or jigsaw, 1/8 in" },
+    { value: "saws", words: "hole saws as sold" },
   ],
   si: [
-    { value: "1", label: "knife or jigsaw, 1 mm" },
-    { value: "5", label: "knife or jigsaw, 5 mm" },
-    { value: "saws", label: "hole saws as sold" },
+    { value: "1", words: "knife or jigsaw, 1 mm" },
+    { value: "5", words: "knife or jigsaw, 5 mm" },
+    { value: "saws", words: "hole saws as sold" },
   ],
 };
 

@@ -1,12 +1,14 @@
 import { MessageBar, MessageBarBody } from "@fluentui/react-components";
-import { lazy, Suspense, useId } from "react";
+import { lazy, Suspense } from "react";
 import { shown } from "../../../cells";
 import { flowUnit, mostOfFace, type Settings, unitOf } from "../../../job";
 import { type BoxView, tooLargeFor } from "../../model/boxes-view";
 import type { ProofView } from "../../model/proof-view";
 import { between, constantWords, orDash } from "../../parts/format";
+import { Panel } from "../../parts/panel";
 import { Picture } from "../../parts/picture";
 import { useShared } from "../../parts/styles";
+import { Table } from "../../parts/table";
 import { OpeningDrawing } from "./opening-drawing";
 import { ReachChart } from "./reach-chart";
 
@@ -26,16 +28,12 @@ interface BoxCardProps {
 
 export function BoxCard({ box, proof, settings, face }: BoxCardProps) {
   const shared = useShared();
-  const id = useId();
   const unit = flowUnit(settings.system);
   const area = unitOf("opening", settings.system);
   const gapWords = box.gaps.map(({ lowest, highest }) => between(lowest, highest, unit));
   const tooLarge = tooLargeFor(box.openings, face);
   return (
-    <section className={shared.panel} aria-labelledby={id}>
-      <h3 id={id} className={shared.subheading}>
-        {box.name}
-      </h3>
+    <Panel title={box.name}>
       <p className={shared.muted}>Constant {constantWords(box.constant)}</p>
       {box.openings.length === 0 ? (
         <p className={shared.text}>No opening of this box has an area.</p>
@@ -68,42 +66,30 @@ export function BoxCard({ box, proof, settings, face }: BoxCardProps) {
           <ProofSection view={proof} settings={settings} />
         </Suspense>
       ) : null}
-    </section>
+    </Panel>
   );
 }
 
-function OpeningTable({ box, settings }: Pick<BoxCardProps, "box" | "settings">) {
-  const shared = useShared();
-  const unit = flowUnit(settings.system);
+function OpeningTable({ box, settings: { system } }: Pick<BoxCardProps, "box" | "settings">) {
   return (
-    <table className={shared.table}>
-      <caption className={shared.unseen}>Openings of {box.name}</caption>
-      <thead>
-        <tr>
-          <th scope="col">Opening</th>
-          <th scope="col">Size ({unitOf("length", settings.system)})</th>
-          <th scope="col" className="number">
-            Area ({unitOf("opening", settings.system)})
-          </th>
-          <th scope="col" className="number">
-            Reach ({unit})
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {box.openings.map((opening, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: a label may stand twice on a box
-          <tr key={i}>
-            <th scope="row">{opening.label}</th>
-            <td>{sizeWords(opening)}</td>
-            <td className="number">{orDash(opening.area)}</td>
-            <td className="number">
-              {shown(opening.reach.lowest)} to {shown(opening.reach.highest)}
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Table
+      caption={`Openings of ${box.name}`}
+      rows={box.openings}
+      columns={[
+        { title: "Opening", cell: ({ label }) => label },
+        { title: `Size (${unitOf("length", system)})`, cell: sizeWords },
+        {
+          title: `Area (${unitOf("opening", system)})`,
+          isNumber: true,
+          cell: ({ area }) => orDash(area),
+        },
+        {
+          title: `Reach (${flowUnit(system)})`,
+          isNumber: true,
+          cell: ({ reach }) => `${shown(reach.lowest)} to ${shown(reach.highest)}`,
+        },
+      ]}
+    />
   );
 }
 

@@ -1,4 +1,4 @@
-import { Field, Input, makeStyles } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { serialOf } from "../../../cells";
 import { type JobCheck, unitOf } from "../../../job";
@@ -6,12 +6,12 @@ import { boxViews } from "../../model/boxes-view";
 import { proofView } from "../../model/proof-view";
 import { CautionBar } from "../../parts/caution-bar";
 import { useShared } from "../../parts/styles";
+import { TypedNumber } from "../../parts/typed-number";
 import { BoxCard } from "./box-card";
 import { Planner } from "./planner";
 
 const useStyles = makeStyles({
   face: { display: "grid", gridTemplateColumns: "1fr 1fr", gap: "8px" },
-  input: { minWidth: 0, width: "100%" },
 });
 
 /** The boxes of the job with the reach of their openings, and a planner for a new one. */
@@ -38,22 +38,8 @@ export function BoxesScreen({ check }: { check: JobCheck }) {
           <h3 className={shared.subheading}>Box face</h3>
           <p className={shared.muted}>Its size tells which openings are too large for it.</p>
           <div className={styles.face}>
-            <Field label={`Width (${unit})`}>
-              <Input
-                className={styles.input}
-                inputMode="decimal"
-                value={width}
-                onChange={(_, data) => setWidth(data.value)}
-              />
-            </Field>
-            <Field label={`Height (${unit})`}>
-              <Input
-                className={styles.input}
-                inputMode="decimal"
-                value={height}
-                onChange={(_, data) => setHeight(data.value)}
-              />
-            </Field>
+            <TypedNumber label={`Width (${unit})`} value={width} onType={setWidth} />
+            <TypedNumber label={`Height (${unit})`} value={height} onType={setHeight} />
           </div>
         </section>
       )}

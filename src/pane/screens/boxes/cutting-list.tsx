@@ -2,6 +2,7 @@ import { shown } from "../../../cells";
 import { flowUnit, type Settings, unitOf } from "../../../job";
 import type { Cut } from "../../model/cutting-list";
 import { useShared } from "../../parts/styles";
+import { Table } from "../../parts/table";
 
 interface CuttingListProps {
   readonly cuts: readonly Cut[];
@@ -15,47 +16,44 @@ export function CuttingList({ cuts, system, box }: CuttingListProps) {
   const imperial = system === "ip";
   return (
     <>
-      <table className={shared.table}>
-        <caption className={shared.unseen}>Cutting list of {box}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Hole</th>
-            <th scope="col">Size ({imperial ? "in" : "mm"})</th>
-            <th scope="col">Saw ({imperial ? "in" : "mm"})</th>
-            <th scope="col" className="number">
-              Area ({unitOf("opening", system)})
-              <br />
-              Reach ({flowUnit(system)})
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {cuts.map((cut) => (
-            <tr key={cut.label}>
-              <th scope="row">
-                {cut.label}
-                {cut.count > 1 ? ` × ${cut.count}` : ""}
-              </th>
-              <td>
-                {cut.exact}
-                {cut.shape === "rectangular" ? " square" : ""}
-                {imperial ? (
-                  <>
-                    <br />
-                    {cut.fraction}
-                  </>
-                ) : null}
-              </td>
-              <td>{cut.saw === "" ? "–" : cut.saw}</td>
-              <td className="number">
-                {shown(cut.area)}
+      <Table
+        caption={`Cutting list of ${box}`}
+        rows={cuts}
+        columns={[
+          {
+            title: "Hole",
+            cell: ({ label, count }) => (count > 1 ? `${label} × ${count}` : label),
+          },
+          {
+            title: `Size (${imperial ? "in" : "mm"})`,
+            cell: ({ exact, shape, fraction }) => (
+              <>
+                {exact}
+                {shape === "rectangular" ? " square" : ""}
+                {imperial ? <div>{fraction}</div> : null}
+              </>
+            ),
+          },
+          { title: `Saw (${imperial ? "in" : "mm"})`, cell: ({ saw }) => saw || "–" },
+          {
+            title: (
+              <>
+                Area ({unitOf("opening", system)})
                 <br />
-                {Math.round(cut.lowest)} to {Math.round(cut.highest)}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+                Reach ({flowUnit(system)})
+              </>
+            ),
+            isNumber: true,
+            cell: ({ area, lowest, highest }) => (
+              <>
+                {shown(area)}
+                <br />
+                {Math.round(lowest)} to {Math.round(highest)}
+              </>
+            ),
+          },
+        ]}
+      />
       <p className={shared.muted}>
         The saw is the next hole saw as sold at or below the size (common practice). Several equal
         holes are opened together. Thin walls with clean edges read true: back a thick wall with

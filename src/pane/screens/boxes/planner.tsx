@@ -1,12 +1,15 @@
-import { Button, Field, Input, makeStyles, Select } from "@fluentui/react-components";
-import { useId, useMemo, useState } from "react";
+import { Button, Field, Input, makeStyles } from "@fluentui/react-components";
+import { useMemo, useState } from "react";
 import { flowUnit, gapsBetween, type OpeningPlan, type Settings } from "../../../job";
 import { count } from "../../model/announce";
 import { type PlanWish, planFor, steps, usualWish } from "../../model/cutting-list";
 import { CautionBar } from "../../parts/caution-bar";
+import { Choice } from "../../parts/choice";
 import { constantWords } from "../../parts/format";
+import { Panel } from "../../parts/panel";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
+import { TypedNumber } from "../../parts/typed-number";
 import { CuttingList } from "./cutting-list";
 import { ReachChart } from "./reach-chart";
 
@@ -25,7 +28,6 @@ interface PlannerProps {
 export function Planner({ settings, taken }: PlannerProps) {
   const styles = useStyles();
   const shared = useShared();
-  const id = useId();
   const { session, state } = useSession();
   const [wish, setWish] = useState<PlanWish>(usualWish[settings.system]);
   const [name, setName] = useState(`Box ${taken.length + 1}`);
@@ -45,20 +47,14 @@ export function Planner({ settings, taken }: PlannerProps) {
     if (session.state.problem === "") setName(`Box ${taken.length + 2}`);
   };
   const typed = (key: keyof PlanWish, label: string) => (
-    <Field label={label}>
-      <Input
-        className={styles.input}
-        inputMode="decimal"
-        value={wish[key]}
-        onChange={(_, data) => setWish({ ...wish, [key]: data.value })}
-      />
-    </Field>
+    <TypedNumber
+      label={label}
+      value={wish[key]}
+      onType={(value) => setWish({ ...wish, [key]: value })}
+    />
   );
   return (
-    <section className={shared.panel} aria-labelledby={id}>
-      <h3 id={id} className={shared.subheading}>
-        Plan a box
-      </h3>
+    <Panel title="Plan a box">
       <p className={shared.muted}>
         The fewest openings, each used alone, for a range of flows at the job's constant of{" "}
         {constantWords(settings.constant)}.
@@ -67,32 +63,19 @@ export function Planner({ settings, taken }: PlannerProps) {
       <div className={styles.wish}>
         {typed("least", `Lowest flow (${unit})`)}
         {typed("most", `Highest flow (${unit})`)}
-        <Field label="Tool step">
-          <Select
-            className={styles.input}
-            value={wish.step}
-            onChange={(_, data) => setWish({ ...wish, step: data.value })}
-          >
-            {steps[settings.system].map(({ value, label }) => (
-              <option key={value} value={value}>
-                {label}
-              </option>
-            ))}
-          </Select>
-        </Field>
+        <Choice
+          label="Tool step"
+          value={wish.step}
+          options={steps[settings.system]}
+          onChoose={(step) => setWish({ ...wish, step })}
+        />
         {typed("overlap", "Overlap (%)")}
-        <Field label="Shape">
-          <Select
-            className={styles.input}
-            value={wish.shape}
-            onChange={(_, data) =>
-              setWish({ ...wish, shape: data.value === "square" ? "square" : "round" })
-            }
-          >
-            <option value="round">round</option>
-            <option value="square">square</option>
-          </Select>
-        </Field>
+        <Choice
+          label="Shape"
+          value={wish.shape}
+          options={["round", "square"]}
+          onChoose={(shape) => setWish({ ...wish, shape: shape === "square" ? "square" : "round" })}
+        />
         {typed("rim", `Rim and bridges (${length})`)}
         {typed("width", `Face, one side (${length})`)}
         {typed("height", `Face, other side (${length})`)}
@@ -136,7 +119,7 @@ export function Planner({ settings, taken }: PlannerProps) {
           </div>
         </>
       )}
-    </section>
+    </Panel>
   );
 }
 

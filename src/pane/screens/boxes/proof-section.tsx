@@ -13,6 +13,7 @@ import { Facts } from "../../parts/facts";
 import { Picture } from "../../parts/picture";
 import { PlotBox } from "../../parts/plot-box";
 import { useShared } from "../../parts/styles";
+import { Table } from "../../parts/table";
 import { openingLegend, proofPlot } from "./proof-plot";
 
 const useStyles = makeStyles({
@@ -106,39 +107,21 @@ function Coverage({ coverage, settings: { low, high } }: CoverageProps) {
 
 function PairTable({ view, unit }: { view: ProofView; unit: string }) {
   const styles = useStyles();
-  const shared = useShared();
   return (
-    <table className={shared.table}>
-      <caption className={shared.unseen}>Paired readings of {view.box}</caption>
-      <thead>
-        <tr>
-          <th scope="col">Opening</th>
-          <th scope="col" className="number">
-            Pa
-          </th>
-          <th scope="col" className="number">
-            Box ({unit})
-          </th>
-          <th scope="col" className="number">
-            Ref. ({unit})
-          </th>
-          <th scope="col" className="number">
-            Error
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {view.pairs.map(({ opening, pressure, box, reference, difference }, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: pairs stand in the order of the sheet
-          <tr key={i}>
-            <th scope="row">{opening}</th>
-            <td className="number">{shown(pressure)}</td>
-            <td className="number">{shown(box)}</td>
-            <td className="number">{shown(reference)}</td>
-            <td className={mergeClasses("number", styles.whole)}>{difference}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Table
+      caption={`Paired readings of ${view.box}`}
+      rows={view.pairs}
+      columns={[
+        { title: "Opening", cell: ({ opening }) => opening },
+        { title: "Pa", isNumber: true, cell: ({ pressure }) => shown(pressure) },
+        { title: `Box (${unit})`, isNumber: true, cell: ({ box }) => shown(box) },
+        { title: `Ref. (${unit})`, isNumber: true, cell: ({ reference }) => shown(reference) },
+        {
+          title: "Error",
+          isNumber: true,
+          cell: ({ difference }) => <span className={styles.whole}>{difference}</span>,
+        },
+      ]}
+    />
   );
 }

@@ -1,4 +1,4 @@
-import { Button, makeStyles, Select, tokens } from "@fluentui/react-components";
+import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { useId } from "react";
 import { unitsOfRole, withAnswer } from "../../../job";
 import { count } from "../../model/announce";
@@ -9,6 +9,7 @@ import {
   withoutRole,
   withRole,
 } from "../../model/firm-view";
+import { Choice } from "../../parts/choice";
 import { Fold } from "../../parts/fold";
 import { useShared } from "../../parts/styles";
 import type { AnswerProps } from "./answer-props";
@@ -21,7 +22,6 @@ const useStyles = makeStyles({
     columnGap: tokens.spacingHorizontalS,
     alignItems: "center",
   },
-  select: { minWidth: 0, width: "100%" },
   reason: { gridColumn: 2, overflowWrap: "anywhere" },
 });
 
@@ -56,20 +56,18 @@ export function BlockSection({ group, isFirst, job, busy, onAnswers }: BlockProp
         {view.role}
         {view.unit ? <span className={shared.muted}> {view.unit}</span> : null}
       </span>
-      <Select
+      <Choice
         size="small"
-        className={styles.select}
         aria-label={`${view.role} stands in`}
         disabled={busy}
         value={view.line}
-        onChange={(_, data) => choose(view, data.value)}
-      >
-        <option value="">none</option>
-        {view.isChosen ? <option value={undo}>as Fanrow reads it</option> : null}
-        {view.candidates.map(({ line, name }) => (
-          <option key={line}>{name}</option>
-        ))}
-      </Select>
+        options={[
+          { value: "", words: "none" },
+          ...(view.isChosen ? [{ value: undo, words: "as Fanrow reads it" }] : []),
+          ...view.candidates.map(({ name }) => name),
+        ]}
+        onChoose={(line) => choose(view, line)}
+      />
       <p className={`${shared.muted} ${styles.reason}`}>{view.reason}</p>
     </div>
   );
@@ -83,39 +81,28 @@ export function BlockSection({ group, isFirst, job, busy, onAnswers }: BlockProp
       {unitless.map(({ role }) => (
         <div key={role} className={styles.row}>
           <span>unit of {role}</span>
-          <Select
+          <Choice
             size="small"
-            className={styles.select}
             aria-label={`unit of ${role}`}
             disabled={busy}
             value=""
-            onChange={(_, data) => say(role, "unit", data.value)}
-          >
-            <option value="">not known</option>
-            {unitsOfRole(role).map((name) => (
-              <option key={name}>{name}</option>
-            ))}
-          </Select>
+            options={[{ value: "", words: "not known" }, ...unitsOfRole(role)]}
+            onChoose={(unit) => say(role, "unit", unit)}
+          />
         </div>
       ))}
       {found.map(row)}
       {sign ? (
         <div className={styles.row}>
           <span>sign</span>
-          <Select
+          <Choice
             size="small"
-            className={styles.select}
             aria-label="sign of pressures"
             disabled={busy}
             value={sign.value}
-            onChange={(_, data) => say("pressure", "sign", data.value)}
-          >
-            {Object.entries(signs).map(([value, words]) => (
-              <option key={value} value={value}>
-                {words}
-              </option>
-            ))}
-          </Select>
+            options={Object.entries(signs).map(([value, words]) => ({ value, words }))}
+            onChoose={(means) => say("pressure", "sign", means)}
+          />
           <p className={`${shared.muted} ${styles.reason}`}>{sign.because}</p>
         </div>
       ) : null}

@@ -1,8 +1,9 @@
 import { MessageBar, MessageBarBody, makeStyles, tokens } from "@fluentui/react-components";
-import { type ReactNode, useId } from "react";
+import type { ReactNode } from "react";
 import type { AccountStep, AccountView } from "../../model/account-view";
 import { Facts } from "../../parts/facts";
 import { Fold } from "../../parts/fold";
+import { Panel } from "../../parts/panel";
 import { useShared } from "../../parts/styles";
 import { Working } from "./working";
 
@@ -30,13 +31,9 @@ const useStyles = makeStyles({
 export function AccountSection({ view }: { view: AccountView }) {
   const styles = useStyles();
   const shared = useShared();
-  const id = useId();
   const { deficits, result } = view;
   return (
-    <section className={shared.panel} aria-labelledby={id}>
-      <h3 id={id} className={shared.subheading}>
-        {view.title}
-      </h3>
+    <Panel title={view.title}>
       <Facts facts={view.given} />
       <ol className={styles.steps}>
         <Step step={view.required} />
@@ -64,7 +61,7 @@ export function AccountSection({ view }: { view: AccountView }) {
       >
         <MessageBarBody>{result.words}</MessageBarBody>
       </MessageBar>
-    </section>
+    </Panel>
   );
 }
 

@@ -1,8 +1,8 @@
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
-import { useId } from "react";
 import { type FanAirView, standardViews } from "../../model/air-view";
 import { clauseText } from "../../model/marks";
 import { Fold } from "../../parts/fold";
+import { Panel } from "../../parts/panel";
 import { useShared } from "../../parts/styles";
 import { Working } from "./working";
 
@@ -19,13 +19,9 @@ const useStyles = makeStyles({
 export function AirSection({ view }: { view: FanAirView }) {
   const styles = useStyles();
   const shared = useShared();
-  const id = useId();
   const judged = view.flows.find((flow) => flow.judged);
   return (
-    <section className={shared.panel} aria-labelledby={id}>
-      <h3 id={id} className={shared.subheading}>
-        Air
-      </h3>
+    <Panel title="Air">
       {view.problem === "" ? (
         <p className={shared.text}>Density {view.density}</p>
       ) : (
@@ -82,6 +78,6 @@ export function AirSection({ view }: { view: FanAirView }) {
           ))}
         </dl>
       </Fold>
-    </section>
+    </Panel>
   );
 }

@@ -1,9 +1,9 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { CheckmarkCircle16Filled, ErrorCircle16Filled } from "@fluentui/react-icons";
-import { useId } from "react";
 import type { EquipmentView } from "../../model/equipment-view";
 import { Facts } from "../../parts/facts";
 import { Fold } from "../../parts/fold";
+import { Panel } from "../../parts/panel";
 import { useShared } from "../../parts/styles";
 import { Working } from "./working";
 
@@ -23,17 +23,13 @@ const useStyles = makeStyles({
 
 /** What the job's rules ask of a fan besides its flow. */
 export function EquipmentSection({ views }: { views: readonly EquipmentView[] }) {
-  const shared = useShared();
-  const id = useId();
+  const _shared = useShared();
   return (
-    <section className={shared.panel} aria-labelledby={id}>
-      <h3 id={id} className={shared.subheading}>
-        Equipment
-      </h3>
+    <Panel title="Equipment">
       {views.map((view) => (
         <Demand key={view.title} view={view} />
       ))}
-    </section>
+    </Panel>
   );
 }
 

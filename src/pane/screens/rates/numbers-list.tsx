@@ -1,7 +1,8 @@
-import { Field, makeStyles, SearchBox, Select, tokens } from "@fluentui/react-components";
+import { makeStyles, SearchBox, tokens } from "@fluentui/react-components";
 import { useDeferredValue, useMemo, useState } from "react";
 import { clauseText } from "../../model/marks";
 import { numberEditions, numbersPage } from "../../model/numbers-view";
+import { Choice } from "../../parts/choice";
 import { useShared } from "../../parts/styles";
 
 const useStyles = makeStyles({
@@ -29,13 +30,7 @@ export function NumbersList({ edition: own }: { edition: string | undefined }) {
   const { rows, total } = useMemo(() => numbersPage(edition, asked), [edition, asked]);
   return (
     <>
-      <Field label="Edition or code">
-        <Select value={edition} onChange={(_, data) => setEdition(data.value)}>
-          {editions.map((each) => (
-            <option key={each}>{each}</option>
-          ))}
-        </Select>
-      </Field>
+      <Choice label="Edition or code" value={edition} options={editions} onChoose={setEdition} />
       <SearchBox
         className={styles.search}
         aria-label="Search the numbers"

@@ -1,16 +1,13 @@
-import { Field, makeStyles, Select } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { findEdition } from "../../../editions";
 import { estimateNotes, estimateOf, estimateSections, type Job, sectionText } from "../../../job";
 import { otherEditions } from "../../model/under-view";
+import { Choice } from "../../parts/choice";
 import { useShared } from "../../parts/styles";
-
-const useStyles = makeStyles({ select: { minWidth: 0, width: "100%" } });
 
 /** What the planned fans of a job need and cost, with another edition beside it where one is chosen. */
 export function OrderSection({ job }: { job: Job }) {
   const shared = useShared();
-  const styles = useStyles();
   const [other, setOther] = useState("");
   const estimate = useMemo(() => estimateOf(job), [job]);
   const beside = useMemo(
@@ -21,20 +18,15 @@ export function OrderSection({ job }: { job: Job }) {
   const sections = estimateSections(estimate, job.settings, beside);
   return (
     <>
-      <Field label="Beside it">
-        <Select
-          className={styles.select}
-          value={other}
-          onChange={(_, data) => setOther(data.value)}
-        >
-          <option value="">no other edition</option>
-          {otherEditions(job).map(({ id, title }) => (
-            <option key={id} value={id}>
-              {title}
-            </option>
-          ))}
-        </Select>
-      </Field>
+      <Choice
+        label="Beside it"
+        value={other}
+        options={[
+          { value: "", words: "no other edition" },
+          ...otherEditions(job).map(({ id, title }) => ({ value: id, words: title })),
+        ]}
+        onChoose={setOther}
+      />
       {sections
         .filter(({ key, rows }) => key !== "dwellings" && rows.length > 0)
         .map(({ key, title, columns, rows }) => (

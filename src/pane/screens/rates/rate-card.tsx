@@ -1,7 +1,7 @@
 import { MessageBar, MessageBarBody, makeStyles, tokens } from "@fluentui/react-components";
-import { useId } from "react";
 import type { RateView } from "../../model/rates-view";
 import { Facts } from "../../parts/facts";
+import { Panel } from "../../parts/panel";
 import { useShared } from "../../parts/styles";
 import { Working } from "./working";
 
@@ -18,13 +18,9 @@ const useStyles = makeStyles({
 export function RateCard({ view }: { view: RateView }) {
   const styles = useStyles();
   const shared = useShared();
-  const id = useId();
   const { outcome } = view;
   return (
-    <section className={shared.panel} aria-labelledby={id}>
-      <h3 id={id} className={shared.subheading}>
-        {view.title}
-      </h3>
+    <Panel title={view.title}>
       {"problem" in outcome ? (
         <MessageBar intent="warning" layout="multiline">
           <MessageBarBody>{outcome.problem}</MessageBarBody>
@@ -35,6 +31,6 @@ export function RateCard({ view }: { view: RateView }) {
       {view.measured === "" ? null : <p className={shared.text}>{view.measured}</p>}
       <Facts facts={view.given} />
       {"problem" in outcome ? null : <Working lines={outcome.working} clauses={[outcome.clause]} />}
-    </section>
+    </Panel>
   );
 }

@@ -1,20 +1,20 @@
-import { Field, Input, makeStyles, tokens } from "@fluentui/react-components";
-import { useId, useMemo, useState } from "react";
+import { makeStyles, tokens } from "@fluentui/react-components";
+import { useMemo, useState } from "react";
 import type { Job } from "../../../job";
 import { whileOn } from "../../model/account-view";
+import { Panel } from "../../parts/panel";
 import { useShared } from "../../parts/styles";
+import { TypedNumber } from "../../parts/typed-number";
 import { Working } from "./working";
 
 const useStyles = makeStyles({
   inputs: { display: "grid", gridTemplateColumns: "1fr 1fr", gap: tokens.spacingHorizontalS },
-  input: { minWidth: 0, width: "100%" },
 });
 
 /** What a fan must move that runs only a part of the time in place of a continuous one. */
 export function WhileOn({ job, dwelling }: { job: Job; dwelling: number }) {
   const styles = useStyles();
   const shared = useShared();
-  const id = useId();
   const [share, setShare] = useState("50");
   const [hours, setHours] = useState("");
   const outcome = useMemo(
@@ -22,33 +22,15 @@ export function WhileOn({ job, dwelling }: { job: Job; dwelling: number }) {
     [job, dwelling, share, hours],
   );
   return (
-    <section className={shared.panel} aria-labelledby={id}>
-      <h3 id={id} className={shared.subheading}>
-        Running part of the time
-      </h3>
+    <Panel title="Running part of the time">
       <div className={styles.inputs}>
-        <Field label="Share of time (%)">
-          <Input
-            className={styles.input}
-            inputMode="decimal"
-            value={share}
-            onChange={(_, data) => setShare(data.value)}
-          />
-        </Field>
-        <Field label="Cycle (hours)">
-          <Input
-            className={styles.input}
-            inputMode="decimal"
-            placeholder="usual"
-            value={hours}
-            onChange={(_, data) => setHours(data.value)}
-          />
-        </Field>
+        <TypedNumber label="Share of time (%)" value={share} onType={setShare} />
+        <TypedNumber label="Cycle (hours)" placeholder="usual" value={hours} onType={setHours} />
       </div>
       <p role="status" className={shared.text}>
         {"problem" in outcome ? outcome.problem : `While it runs it must move ${outcome.rate}.`}
       </p>
       {"problem" in outcome ? null : <Working lines={outcome.working} clauses={[outcome.clause]} />}
-    </section>
+    </Panel>
   );
 }

@@ -1,25 +1,25 @@
-import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
-import { useId, useMemo } from "react";
+import { makeStyles, tokens } from "@fluentui/react-components";
+import { useMemo } from "react";
 import { flowUnit, type Job } from "../../../job";
 import { percentOf } from "../../model/in-words";
 import {
   type Acceptance,
   freeFlowView,
-  type SpreadLine,
   type SpreadView,
   spreadView,
 } from "../../model/spread-view";
 import { Bar } from "../../parts/bar";
 import { Facts } from "../../parts/facts";
 import { Fold } from "../../parts/fold";
+import { Panel } from "../../parts/panel";
 import { useShared } from "../../parts/styles";
+import { Table } from "../../parts/table";
 import { verdictLook } from "./verdict-look";
 
 const useStyles = makeStyles({
   budget: {
-    "& td.share": { width: "88px" },
+    "& td:nth-child(3)": { width: "88px" },
     "& td:nth-child(2)": { whiteSpace: "nowrap" },
-    "& tfoot th, & tfoot td": { borderBottom: "none" },
   },
   input: { fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2 },
   used: { fontWeight: tokens.fontWeightSemibold },
@@ -28,14 +28,10 @@ const useStyles = makeStyles({
 /** How far a fan's flow may be off, what that comes from, and what it makes of the verdict. */
 export function SpreadSection({ job, fan }: { job: Job; fan: number }) {
   const shared = useShared();
-  const id = useId();
   const view = useMemo(() => spreadView(job, fan), [job, fan]);
   const label = job.fans?.label(fan) ?? "";
   return (
-    <section className={shared.panel} aria-labelledby={id}>
-      <h3 id={id} className={shared.subheading}>
-        Spread{label === "" ? "" : ` of ${label}`}
-      </h3>
+    <Panel title={label === "" ? "Spread" : `Spread of ${label}`}>
       {"problem" in view ? (
         <p className={shared.text}>{view.problem}</p>
       ) : (
@@ -58,49 +54,39 @@ export function SpreadSection({ job, fan }: { job: Job; fan: number }) {
           </p>
         </>
       )}
-    </section>
+    </Panel>
   );
 }
 
 function BudgetTable({ view, unit }: { view: SpreadView; unit: string }) {
   const styles = useStyles();
-  const shared = useShared();
   return (
-    <table className={mergeClasses(shared.table, styles.budget)}>
-      <caption className={shared.unseen}>What the spread comes from</caption>
-      <thead>
-        <tr>
-          <th scope="col">From</th>
-          <th scope="col" className="number">
-            u ({unit})
-          </th>
-          <th scope="col">Share</th>
-        </tr>
-      </thead>
-      <tbody>
-        {view.lines.map((line, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: the lines stand in a fixed order
-          <BudgetRow key={i} line={line} />
-        ))}
-      </tbody>
-    </table>
-  );
-}
-
-function BudgetRow({ line: { label, input, contribution, share } }: { line: SpreadLine }) {
-  const styles = useStyles();
-  return (
-    <tr>
-      <th scope="row">
-        {label}
-        <div className={styles.input}>{input}</div>
-      </th>
-      <td className="number">{contribution}</td>
-      <td className="share">
-        {percentOf(share)}
-        <Bar to={share} />
-      </td>
-    </tr>
+    <Table
+      caption="What the spread comes from"
+      className={styles.budget}
+      rows={view.lines}
+      columns={[
+        {
+          title: "From",
+          cell: ({ label, input }) => (
+            <>
+              {label}
+              <div className={styles.input}>{input}</div>
+            </>
+          ),
+        },
+        { title: `u (${unit})`, isNumber: true, cell: ({ contribution }) => contribution },
+        {
+          title: "Share",
+          cell: ({ share }) => (
+            <>
+              {percentOf(share)}
+              <Bar to={share} />
+            </>
+          ),
+        },
+      ]}
+    />
   );
 }
 
@@ -114,36 +100,42 @@ function AcceptanceTable({ acceptances, chance }: AcceptanceTableProps) {
   const shared = useShared();
   return (
     <>
-      <table className={shared.table}>
-        <caption className={shared.unseen}>The verdict by each way of accepting</caption>
-        <thead>
-          <tr>
-            <th scope="col">Acceptance</th>
-            <th scope="col">Meets from</th>
-            <th scope="col">Verdict</th>
-          </tr>
-        </thead>
-        <tbody>
-          {acceptances.map(({ way, meetsFrom, shortBelow, verdict, used }) => (
-            <tr key={way} className={used ? styles.used : undefined}>
-              <th scope="row">
+      <Table
+        caption="The verdict by each way of accepting"
+        rows={acceptances}
+        rowClass={({ used }) => (used ? styles.used : undefined)}
+        columns={[
+          {
+            title: "Acceptance",
+            cell: ({ way, used }) => (
+              <>
                 {way}
                 {used ? <div className={styles.input}>used by this job</div> : null}
-              </th>
-              <td>
+              </>
+            ),
+          },
+          {
+            title: "Meets from",
+            cell: ({ meetsFrom, shortBelow }) => (
+              <>
                 {meetsFrom}
                 {shortBelow === meetsFrom ? null : (
                   <div className={styles.input}>short below {shortBelow}</div>
                 )}
-              </td>
-              <td>
+              </>
+            ),
+          },
+          {
+            title: "Verdict",
+            cell: ({ verdict }) => (
+              <>
                 <span aria-hidden="true">{verdictLook[verdict].sign}&nbsp;</span>
                 {verdict}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+              </>
+            ),
+          },
+        ]}
+      />
       <p className={shared.muted}>
         Simple: at or above the rate meets it. Guarded: a chance of {percentOf(chance)} of truly
         meeting it is asked for, and of missing it before a fan is called short.

@@ -3,6 +3,7 @@ import { useState } from "react";
 import { cellName, numberText } from "../../../cells";
 import { count } from "../../model/announce";
 import { FilePicker } from "../../parts/file-picker";
+import { Panel } from "../../parts/panel";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 import { placeReadings, readFieldCopy } from "../../session/field-work";
@@ -24,8 +25,7 @@ export function BringPanel() {
   const values = takesDiffering ? [...fresh, ...differing] : fresh;
   const text = (value: unknown) => (typeof value === "number" ? numberText(value) : String(value));
   return (
-    <section className={shared.panel}>
-      <h3 className={shared.subheading}>Bring readings in</h3>
+    <Panel title="Bring readings in">
       <p className={shared.text}>
         From a field copy, by dwelling and fan. You see first what goes where.
       </p>
@@ -88,7 +88,7 @@ export function BringPanel() {
           </div>
         </>
       ) : null}
-    </section>
+    </Panel>
   );
 }
 

@@ -2,6 +2,7 @@ import { Button } from "@fluentui/react-components";
 import { DocumentSearch20Regular } from "@fluentui/react-icons";
 import type { JobCheck } from "../../../job";
 import { FilePicker } from "../../parts/file-picker";
+import { Panel } from "../../parts/panel";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 import { compareAgain, compareWithFile } from "../../session/record-work";
@@ -14,8 +15,7 @@ export function ComparePanel({ check }: { check: JobCheck }) {
   const { comparison } = state.record;
   const busy = state.busy !== "";
   return (
-    <section className={shared.panel}>
-      <h3 className={shared.subheading}>Compare with an older file</h3>
+    <Panel title="Compare with an older file">
       <p className={shared.text}>
         Lists what was typed, computed and found otherwise since. The file is read here and goes
         nowhere.
@@ -48,6 +48,6 @@ export function ComparePanel({ check }: { check: JobCheck }) {
           <ChangeList comparison={comparison} />
         </>
       ) : null}
-    </section>
+    </Panel>
   );
 }

@@ -1,5 +1,6 @@
 import { Button, Link, makeStyles } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
+import { Panel } from "../../parts/panel";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 import type { FileCopy } from "../../session/record-state";
@@ -20,8 +21,7 @@ export function CopiesPanel() {
   const busy = state.busy !== "";
   const { copy } = state.record;
   return (
-    <section className={shared.panel}>
-      <h3 className={shared.subheading}>Copies that need no add-in</h3>
+    <Panel title="Copies that need no add-in">
       <p className={shared.text}>
         The plain copy has formulas of the program itself in place of those of the add-in. The
         values copy has no formulas at all. The field copy is a small workbook for a phone: fans,
@@ -39,7 +39,7 @@ export function CopiesPanel() {
         </Button>
       </div>
       {copy ? <ReadyCopy copy={copy} /> : null}
-    </section>
+    </Panel>
   );
 }
 

@@ -1,6 +1,7 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { type JobCheck, provenanceOf } from "../../../job";
 import { provenanceView } from "../../model/provenance-view";
+import { Panel } from "../../parts/panel";
 import { useShared } from "../../parts/styles";
 
 const useStyles = makeStyles({
@@ -14,8 +15,7 @@ export function ProvenancePanel({ check }: { check: JobCheck }) {
   const styles = useStyles();
   const shared = useShared();
   return (
-    <section className={shared.panel}>
-      <h3 className={shared.subheading}>What this check rests on</h3>
+    <Panel title="What this check rests on">
       <dl className={styles.list}>
         {provenanceView(provenanceOf(check.job)).map(({ name, value, note }) => (
           <div key={`${name} ${value}`}>
@@ -25,6 +25,6 @@ export function ProvenancePanel({ check }: { check: JobCheck }) {
           </div>
         ))}
       </dl>
-    </section>
+    </Panel>
   );
 }

@@ -20,6 +20,7 @@ import {
   type RecordChoice,
   sheetsOf,
 } from "../../model/record-choice";
+import { Panel } from "../../parts/panel";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 import { writeRecords } from "../../session/record-work";
@@ -53,8 +54,7 @@ export function WritePanel({ check }: { check: JobCheck }) {
   const sheets = sheetsOf(choice, { dwellings: homes, proofs: boxes, papers });
   const { progress, busy } = state;
   return (
-    <section className={shared.panel}>
-      <h3 className={shared.subheading}>Write the records</h3>
+    <Panel title="Write the records">
       <p className={shared.text}>
         Sheets to print and sign. Those written before are written anew in their place.
       </p>
@@ -124,7 +124,7 @@ export function WritePanel({ check }: { check: JobCheck }) {
         </div>
       ) : null}
       <Written />
-    </section>
+    </Panel>
   );
 
   function dwellingValue({ dwellings: chosen }: RecordChoice): string {

@@ -1,6 +1,8 @@
-import { Button, Field, Input, Link, makeStyles, Select, tokens } from "@fluentui/react-components";
+import { Button, Field, Input, Link, makeStyles, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import { callText, type FunctionEntry, stillNeeded } from "../../model/function-list";
+import { Choice } from "../../parts/choice";
+import { Panel } from "../../parts/panel";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 import { useFunctions } from "./use-functions";
@@ -22,17 +24,17 @@ export function InsertFunction() {
   const [name, setName] = useState("");
   const chosen = functions.find((entry) => entry.name === name);
   return (
-    <section className={shared.panel}>
-      <h3 className={shared.subheading}>Insert a function</h3>
+    <Panel title="Insert a function">
       {problem === "" ? (
-        <Field label="Function">
-          <Select value={name} onChange={(_, data) => setName(data.value)}>
-            <option value="">choose a function</option>
-            {functions.map((entry) => (
-              <option key={entry.name}>{entry.name}</option>
-            ))}
-          </Select>
-        </Field>
+        <Choice
+          label="Function"
+          value={name}
+          options={[
+            { value: "", words: "choose a function" },
+            ...functions.map((entry) => entry.name),
+          ]}
+          onChoose={setName}
+        />
       ) : (
         <>
           <p role="alert" className={shared.text}>
@@ -44,7 +46,7 @@ export function InsertFunction() {
         </>
       )}
       {chosen ? <Call key={chosen.name} entry={chosen} /> : null}
-    </section>
+    </Panel>
   );
 }
 

@@ -12,6 +12,7 @@ import {
 import { useId, useState } from "react";
 import { editions } from "../../../editions";
 import { type FeatureKey, features, type Settings, usualFeatures } from "../../../job";
+import { Panel } from "../../parts/panel";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 
@@ -77,8 +78,7 @@ export function NewJob() {
     </Field>
   );
   return (
-    <section className={shared.panel}>
-      <h3 className={shared.subheading}>Start a job</h3>
+    <Panel title="Start a job">
       <p className={shared.text}>
         Adds the sheets Job, Dwellings, Boxes and Fans with headings and formulas, and what is
         ticked here. Where a sheet of one of these names is there already, it is left as it is.
@@ -162,6 +162,6 @@ export function NewJob() {
           Add the job sheets
         </Button>
       </div>
-    </section>
+    </Panel>
   );
 }

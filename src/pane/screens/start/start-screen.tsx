@@ -2,6 +2,7 @@ import { lazy, Suspense } from "react";
 import { loadSelfTest } from "../../../excel";
 import { cautions } from "../../model/cautions";
 import { Fold } from "../../parts/fold";
+import { Panel } from "../../parts/panel";
 import { useShared } from "../../parts/styles";
 import { InsertFunction } from "./insert-function";
 import { NewJob } from "./new-job";
@@ -19,8 +20,7 @@ export function StartScreen() {
     <div className={shared.screen}>
       <NewJob />
       <InsertFunction />
-      <section className={shared.panel}>
-        <h3 className={shared.subheading}>Be careful of</h3>
+      <Panel title="Be careful of">
         <dl className={shared.stack}>
           {cautions.map(({ key, title, text }) => (
             <div key={key}>
@@ -32,7 +32,7 @@ export function StartScreen() {
         <p className={shared.muted}>
           Local code and licensed practice come before anything said here.
         </p>
-      </section>
+      </Panel>
       <Fold title="Test in this Excel">
         <Suspense fallback={null}>
           <LoadedTest />

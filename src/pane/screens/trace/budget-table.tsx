@@ -1,6 +1,7 @@
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import type { BudgetView } from "../../model/trace-budget";
 import { useShared } from "../../parts/styles";
+import { Table } from "../../parts/table";
 import { Subscripts } from "./sum-block";
 
 const useStyles = makeStyles({
@@ -12,35 +13,30 @@ const useStyles = makeStyles({
 export function BudgetTable({ budget }: { budget: BudgetView }) {
   const styles = useStyles();
   const shared = useShared();
-  const { unit, lines } = budget;
   return (
-    <table className={mergeClasses(shared.table, styles.table)}>
-      <caption className={shared.unseen}>The spread, cause by cause</caption>
-      <thead>
-        <tr>
-          <th scope="col">Cause, standard spread</th>
-          <th scope="col" className="number">
-            {unit === "" ? "Effect" : `Effect (${unit})`}
-          </th>
-          <th scope="col" className="number">
-            Share
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {lines.map(({ label, off, does, share }) => (
-          <tr key={label}>
-            <th scope="row">
+    <Table
+      caption="The spread, cause by cause"
+      className={styles.table}
+      rows={budget.lines}
+      columns={[
+        {
+          title: "Cause, standard spread",
+          cell: ({ label, off }) => (
+            <>
               {label}
               <div className={mergeClasses(shared.muted, styles.off)}>
                 <Subscripts text={off} />
               </div>
-            </th>
-            <td className="number">{does}</td>
-            <td className="number">{share}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+            </>
+          ),
+        },
+        {
+          title: budget.unit === "" ? "Effect" : `Effect (${budget.unit})`,
+          isNumber: true,
+          cell: ({ does }) => does,
+        },
+        { title: "Share", isNumber: true, cell: ({ share }) => share },
+      ]}
+    />
   );
 }

@@ -1,6 +1,7 @@
 import { useId } from "react";
 import type { PickView, TraceView } from "../../model/trace-view";
 import { Fold } from "../../parts/fold";
+import { Panel } from "../../parts/panel";
 import { useShared } from "../../parts/styles";
 import { BudgetTable } from "./budget-table";
 import { CellList, PlaceButton } from "./place-button";
@@ -8,13 +9,10 @@ import { CellList, PlaceButton } from "./place-button";
 /** The spread of a flow, where its row works one out. */
 export function SpreadCard({ view: { spread } }: { view: TraceView }) {
   const shared = useShared();
-  const id = useId();
+  const _id = useId();
   if (!spread) return null;
   return (
-    <section className={shared.panel} aria-labelledby={id}>
-      <h3 id={id} className={shared.subheading}>
-        Its spread
-      </h3>
+    <Panel title="Its spread">
       <CellList cells={[spread.cell]} />
       {spread.budget ? (
         <>
@@ -22,20 +20,17 @@ export function SpreadCard({ view: { spread } }: { view: TraceView }) {
           <p className={shared.text}>Together {spread.budget.total}</p>
         </>
       ) : null}
-    </section>
+    </Panel>
   );
 }
 
 /** What look-ups and conditional sums take from their ranges. */
 export function PickCards({ picks }: { picks: readonly PickView[] }) {
   const shared = useShared();
-  const id = useId();
+  const _id = useId();
   if (picks.length === 0) return null;
   return (
-    <section className={shared.panel} aria-labelledby={id}>
-      <h3 id={id} className={shared.subheading}>
-        Looked up
-      </h3>
+    <Panel title="Looked up">
       {picks.map(({ text, cells, more }) => (
         <div key={text} className={shared.tight}>
           <code className={shared.muted}>{text}</code>
@@ -44,7 +39,7 @@ export function PickCards({ picks }: { picks: readonly PickView[] }) {
           {more === "" ? null : <p className={shared.muted}>{more}</p>}
         </div>
       ))}
-    </section>
+    </Panel>
   );
 }
 
