@@ -1,15 +1,7 @@
 import { actionNames } from "../pages/actions";
 import { developmentAddress } from "./address";
-import { identity } from "./checks/identity";
-import { parts } from "./checks/parts";
-import { resources } from "./checks/resources";
-import { ribbon } from "./checks/ribbon";
-import { runtime } from "./checks/runtime";
-import { structure } from "./checks/structure";
-import { urls, versionedUrls } from "./checks/urls";
-import { type Element, parseXml } from "./xml";
-
-const checks = [identity, structure, urls, versionedUrls, resources, runtime, parts, ribbon];
+import { faults } from "./faults";
+import { type Element, label, parseXml, within } from "./xml";
 
 export interface CheckOptions {
   /** Names given to `Office.actions.associate`; those of the pane's page where left out. */
@@ -41,5 +33,10 @@ export function checkManifest(
     actions: options.actions ?? actionNames,
     address: options.address ?? developmentAddress,
   };
-  return checks.flatMap((check) => check(manifest));
+  return [...within(root)].flatMap((element) =>
+    faults
+      .filter(([names]) => names === "*" || names.split(" ").includes(element.name))
+      .flatMap(([, of]) => of(element, manifest))
+      .flatMap((fault) => (fault ? [`${label(element)}: ${fault}`] : [])),
+  );
 }

@@ -77,5 +77,6 @@ export const named = (element: Element | undefined, ...names: readonly string[])
 export function label(element: Element): string {
   const key = ["id", "resid", "Name", "size"].find((name) => element.attributes.has(name));
   const mark = key ? ` ${key}="${element.attributes.get(key)}"` : "";
-  return `${element.name}${mark} (line ${element.line})`;
+  const of = key === "id" || !element.parent ? "" : ` of ${element.parent.name}`;
+  return `${element.name}${mark}${of} (line ${element.line})`;
 }

@@ -81,7 +81,7 @@ export const inBody: readonly Fault[] = [
     "Runtimes",
     "keep one",
   ],
-  ["no runtime", '<Runtime resid="Page.Url" lifetime="long" />', "", "Runtime", "missing"],
+  ["no runtime", '<Runtime resid="Page.Url" lifetime="long" />', "", "Runtimes", "has no Runtime;"],
   [
     "a page apart from the runtime's",
     '<Page>\n              <SourceLocation resid="Page.Url" />',
@@ -93,8 +93,8 @@ export const inBody: readonly Fault[] = [
     "no metadata",
     '<Metadata>\n              <SourceLocation resid="Functions.Metadata.Url" />\n            </Metadata>',
     "",
-    "Metadata",
-    "missing",
+    "ExtensionPoint",
+    "has no Metadata",
   ],
   [
     "no functions at all",
