@@ -8,7 +8,7 @@ import { HostError } from "./host/wire/errors";
 import { Messages } from "./messages";
 import { formulasFor } from "./rows/grow";
 import { repeated } from "./rows/repeat";
-import { headRow, nextTyped, typedColumns } from "./rows/typed-cells";
+import { headRow, nextAsAbove, nextTyped, typedColumns } from "./rows/typed-cells";
 
 /** What a listener is told: which part of the page is another than before. */
 export type DeskTopic = "book" | "sheet" | "cells" | "selection" | "edit" | "choices" | "messages";
@@ -33,6 +33,8 @@ export class Desk {
   version = 0;
   /** Column in which a run of Tab began; Enter leads back to it. */
   private runFrom: number | null = null;
+  /** The row that was begun like the one above it. */
+  private likeRow: { readonly sheet: string; readonly row: number } | null = null;
   /** Rows out of view because another value stands in a column; null while all are shown. */
   filter: { readonly sheet: string; readonly hidden: ReadonlySet<number> } | null = null;
   /** Counts the workbooks that were opened, for what belongs to one of them. */
@@ -150,7 +152,9 @@ export class Desk {
     const from = this.cursor;
     const start = this.runFrom;
     if (key === "Tab") {
-      const next = nextTyped(this, from, sign);
+      const { likeRow, sheet } = this;
+      const isLike = sign > 0 && likeRow?.sheet === sheet.name && likeRow.row === from.row;
+      const next = (isLike && nextAsAbove(this, from)) || nextTyped(this, from, sign);
       this.moveTo(next.row, next.col);
       this.runFrom = start === null || next.row !== from.row ? next.col : start;
       if (start === null && next.row === from.row) this.runFrom = from.col;
@@ -212,15 +216,22 @@ export class Desk {
     if (text !== "") this.attempt(() => this.enter({ sheet: this.sheet.name, row, col, text }));
   }
 
-  /** Goes to the next row of the list and repeats there what this row and the one above share. */
+  /**
+   * Goes to the next row of the list, repeats there what this row and the one above share, and
+   * begins at the first cell left to type. Tab
+   * then leads over the cells that were typed in the row above, as long as there are any.
+   */
   nextLike(): void {
     const { row } = this.cursor;
     const cells = repeated(this, row);
     const next = this.extent.rowFrom(row, 1);
     if (cells.length > 0)
       this.attempt(() => this.book.enter(this.sheet.name, [...cells, ...formulasFor(this, next)]));
-    const first = typedColumns(this, next)[0] ?? this.cursor.col;
-    this.moveTo(next, first);
+    const typed = typedColumns(this, next);
+    const first = typed[0] ?? this.cursor.col;
+    const isBlank = (col: number) => this.book.value(this.sheet.name, next, col) === null;
+    this.moveTo(next, typed.find(isBlank) ?? first);
+    this.likeRow = { sheet: this.sheet.name, row: next };
     this.runFrom = first;
   }
 

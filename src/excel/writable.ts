@@ -4,7 +4,7 @@ import type { Book } from "./run";
 /** A sheet by its name, with what must be known before writing on it; to be loaded with a sync. */
 export function sheetToWrite(book: Book, name: string): Excel.Worksheet {
   const sheet = book.sheets.getItemOrNullObject(name);
-  sheet.load("name,protection/protected");
+  sheet.load("name,visibility,protection/protected");
   return sheet;
 }
 

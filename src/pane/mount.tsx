@@ -13,6 +13,8 @@ interface PaneOptions {
   readonly theme?: PaneTheme;
   /** Shows the marks on the page; left out, they become formats of the workbook when asked for. */
   readonly showMarks?: (marks: readonly PageMark[]) => void;
+  /** Puts the keyboard on the active cell, which an add-in in Excel cannot do. */
+  readonly toSheet?: () => void;
   /** Reads and checks the workbook at once. */
   readonly checksAtOnce?: boolean;
 }
@@ -22,10 +24,12 @@ interface PaneOptions {
  * pane away again.
  */
 export function mountPane(element: HTMLElement, options: PaneOptions = {}): () => void {
-  const { showMarks, checksAtOnce = false } = options;
-  const session = new Session(
-    showMarks ? { ...excelHost, ...pageMarks(excelHost, showMarks) } : excelHost,
-  );
+  const { showMarks, toSheet, checksAtOnce = false } = options;
+  const session = new Session({
+    ...excelHost,
+    ...(showMarks ? pageMarks(excelHost, showMarks) : {}),
+    ...(toSheet ? { toSheet } : {}),
+  });
   const root = createRoot(element);
   root.render(
     <StrictMode>

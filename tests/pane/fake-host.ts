@@ -57,14 +57,9 @@ export class FakeHost implements PaneHost {
     return { file: this.file, notes: ["Fans is filtered."], today: 46000 };
   }
 
-  async read(onProgress: (progress: { done: number; total: number }) => void): Promise<Reading> {
-    this.ask("read");
-    onProgress({ done: 1, total: 1 });
-    return this.reading();
-  }
-
-  async readAgain(): Promise<Reading> {
-    this.ask("read again");
+  async read(onProgress?: (progress: { done: number; total: number }) => void): Promise<Reading> {
+    this.ask(onProgress ? "read" : "read again");
+    onProgress?.({ done: 1, total: 1 });
     return this.reading();
   }
 

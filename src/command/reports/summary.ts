@@ -26,7 +26,9 @@ export function countsText(check: JobCheck): string {
         ? "no fault"
         : accepted > 0
           ? "nothing open"
-          : "nothing found";
+          : check.job.fans && check.summary.fans === 0
+            ? "no fan typed yet"
+            : "nothing found";
   const results = bySeverity.result > 0 ? `; ${counted(bySeverity.result, "result")}` : "";
   return `${open}${results}${accepted > 0 ? `; ${accepted} accepted` : ""}`;
 }

@@ -1,6 +1,7 @@
 import { useEffect, useRef } from "react";
 import type { Desk } from "../desk";
 import { tellPane } from "./pane-theme";
+import { focusGrid } from "./regions";
 import type { ThemeName } from "./theme";
 import { useDesk } from "./use-desk";
 
@@ -35,6 +36,7 @@ export function PaneFrame({
       remove = mountPane(home, {
         ...(isContrast ? { theme: "contrast" } : {}),
         showMarks: (marks) => isWanted && desk.setMarks(marks),
+        toSheet: focusGrid,
         checksAtOnce: true,
       });
     });

@@ -1,6 +1,6 @@
 import type { Desk } from "../desk";
 import type { Files } from "../files/files";
-import { nextRegion } from "./regions";
+import { nextRegion, noteFocus } from "./regions";
 
 interface PageParts {
   readonly desk: Desk;
@@ -14,6 +14,7 @@ export function attendPage({ desk, files, onFiles, onFind }: PageParts): () => v
   const stop = new AbortController();
   const { signal } = stop;
   addEventListener("keydown", (event) => pageKey(event, desk, files, onFind), { signal });
+  addEventListener("focusin", noteFocus, { signal });
   addEventListener(
     "beforeunload",
     (event) => {

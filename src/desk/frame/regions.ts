@@ -24,10 +24,25 @@ function focusIn(region: HTMLElement): boolean {
     'button:not(:disabled), [role="tab"][aria-selected="true"], input:not(:disabled), select, textarea, a[href], .desk-active, [tabindex="0"]',
   );
   const wanted =
+    wayBack(region) ??
     region.querySelector<HTMLElement>('[role="tab"][aria-selected="true"], .desk-active') ??
     [...focusable].find((each) => each.getClientRects().length > 0);
   wanted?.focus();
   return region.contains(document.activeElement);
+}
+
+/** What in the pane led to the sheet last, so that F6 leads back to the finding one came from. */
+let cameFrom: HTMLElement | null = null;
+
+export function noteFocus({ target }: FocusEvent): void {
+  const inPane = target instanceof HTMLElement && target.closest("#desk-pane") ? target : null;
+  if (inPane) cameFrom = inPane.matches("[data-go]") ? inPane : null;
+}
+
+function wayBack(region: HTMLElement): HTMLElement | null {
+  return cameFrom && region.contains(cameFrom) && cameFrom.getClientRects().length > 0
+    ? cameFrom
+    : null;
 }
 
 /** Puts the keyboard back on the active cell. */

@@ -16,6 +16,8 @@ export class SheetGrid {
   private isEditing = false;
   /** What is to be drawn once the changes in hand are all made. */
   private toDraw: "redraw" | "rebuild" | null = null;
+  /** The sheet that was drawn last; another one is shown from its beginning. */
+  private drawn = "";
   private readonly forget: () => void;
 
   constructor(
@@ -120,8 +122,16 @@ export class SheetGrid {
     });
     api.setGridAriaProperty("label", labelOf(desk));
     this.redraw();
+    if (this.drawn !== desk.sheet.name) this.toBeginning();
     this.reveal();
     if (hadFocus) this.focus();
+  }
+
+  private toBeginning(): void {
+    this.drawn = this.desk.sheet.name;
+    if (this.api.getDisplayedRowAtIndex(0)) this.api.ensureIndexVisible(0, "top");
+    const first = this.api.getAllDisplayedColumns().find((column) => !column.isPinned());
+    if (first) this.api.ensureColumnVisible(first, "start");
   }
 
   private showSelected(): void {

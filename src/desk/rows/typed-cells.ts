@@ -61,6 +61,14 @@ export function typedColumns(at: RowsAt, row: number): number[] {
   return columns;
 }
 
+/** The next typed cell of a row below one in which something was typed. */
+export function nextAsAbove(at: RowsAt, { row, col }: Spot): Spot | undefined {
+  const next = typedColumns(at, row).find(
+    (each) => each > col && at.book.value(at.sheet.name, row - 1, each) !== null,
+  );
+  return next === undefined ? undefined : { row, col: next };
+}
+
 /**
  * The typed cell before or after another in the rows of its list; past the end of a row the first
  * of the next one. Outside a list the cell beside it.

@@ -34,8 +34,8 @@ type Values = Readonly<Record<string, string | number | undefined>>;
 const how = "planned";
 
 /**
- * Appends planned openings of a box to the sheet that serves as Boxes, or to a new one, and
- * returns how many rows were written. Formulas of that sheet are carried on; where it has none,
+ * Appends planned openings of a box to the sheet that serves as Boxes, or to a new one, selects the
+ * first, and returns how many rows were written. Formulas of that sheet are carried on; where it has none,
  * values are written. `constant` is the box's flow constant and `face` the area of the side that
  * the openings are cut into, where they are to be stated.
  */
@@ -134,6 +134,7 @@ async function append(book: Book, target: Target, openings: readonly Values[]): 
         grid.formula(top + i, col) === null ? stored(table, key, opening[key]) : null,
       ]);
   }
+  if (sheet.visibility === "Visible") columns[0]?.range.getCell(0, 0).select();
   await book.sync();
 }
 
@@ -212,4 +213,6 @@ async function addBoxes(
     });
   });
   await writeRows(book, sheet, firstRow, 0, rows);
+  sheet.getRangeByIndexes(firstRow, 0, 1, 1).select();
+  await book.sync();
 }

@@ -29,8 +29,7 @@ import type { PaneHost, Place, Reading } from "./host";
 
 /** The open workbook, as the pane asks for it. */
 export const excelHost: PaneHost = {
-  read: async (onProgress) => toReading(await readWorkbook(onProgress)),
-  readAgain: async () => toReading(await readWorkbook(() => {}, { waitsForEdit: true })),
+  read: async (onProgress) => toReading(await readWorkbook(onProgress, { waitsForEdit: true })),
   watchEdits: async (onEdit) => stopper(await watchEdits(({ sheet }) => onEdit(sheet))),
   watchSelection: async (onMove) =>
     stopper(await watchSelection((place) => onMove(toPlace(place)))),

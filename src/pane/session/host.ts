@@ -41,14 +41,15 @@ export interface Undoable {
 
 /** What the pane asks of the workbook it stands beside. Each call may reject with an Error. */
 export interface PaneHost {
-  read(onProgress: (progress: Progress) => void): Promise<Reading>;
-  /** The same after an edit, once the user has left the cell being edited. */
-  readAgain(): Promise<Reading>;
+  /** Reads the workbook, once the user has left a cell that is being edited. */
+  read(onProgress?: (progress: Progress) => void): Promise<Reading>;
   /** Tells the name of each sheet in which something changed. */
   watchEdits(onEdit: (sheet: string) => void): Promise<() => void>;
   watchSelection(onMove: (place: Place) => void): Promise<() => void>;
   selection(): Promise<Place | undefined>;
   select(sheet: string, cell: string): Promise<void>;
+  /** Puts the keyboard on the active cell, where the host can. */
+  toSheet?(): void;
   /** What a cell holds at this moment. */
   describe(spot: Spot): Promise<CellNow>;
   /** Writes a mend where the cells hold what was checked. */
@@ -76,6 +77,7 @@ export interface PaneHost {
   addJobSheets(start: JobStart): Promise<readonly string[]>;
   /** Whether nothing stands in the workbook. */
   isEmpty(): Promise<boolean>;
+  /** Writes them and selects the first. */
   writeOpenings(plan: BoxPlan): Promise<void>;
   /** Puts a formula (without "=") into the active cell; returns that cell's address. */
   insertFormula(formula: string): Promise<string>;

@@ -98,7 +98,7 @@ export class Session extends Store {
       // Read once more where the reading fails, or a worksheet function has not answered yet.
       let isDue = true;
       try {
-        this.reading = await this.host.readAgain();
+        this.reading = await this.host.read();
         isDue = isWaiting(this.reading.file);
       } finally {
         if (isDue && this.waits++ < mostWaits) this.edits.add(theirs);
@@ -133,6 +133,12 @@ export class Session extends Store {
 
   select(sheet: string, cell: string): Promise<void> {
     return this.queue("", () => this.host.select(sheet, cell));
+  }
+
+  /** Selects a cell to be typed into: the keyboard goes there too, where the host can put it. */
+  async goTo(sheet: string, cell: string): Promise<void> {
+    await this.select(sheet, cell);
+    this.host.toSheet?.();
   }
 
   /**
@@ -215,7 +221,7 @@ export class Session extends Store {
 
   /** Reads what we have written ourselves, and checks with it. */
   private async judgeAgain(message: string): Promise<void> {
-    this.reading = await this.host.readAgain();
+    this.reading = await this.host.read();
     await this.judge(() => message);
   }
 
@@ -248,13 +254,16 @@ export class Session extends Store {
   }
 
   async addJobSheets(start: JobStart): Promise<void> {
+    let message = "";
     await this.queue("Writing", async () => {
       const added = await this.host.addJobSheets(start);
-      this.set({
-        message: `Added ${added.join(", ")}. Type the dwellings, plan a box, then type the fans.`,
-      });
+      message = `Added ${added.join(", ")}. Type the dwellings, plan a box, then type the fans.`;
+      this.set({ message });
     });
-    if (this.state.problem === "" && !this.reading) await this.check();
+    if (this.state.problem !== "") return;
+    this.host.toSheet?.();
+    if (!this.reading) await this.check();
+    if (this.state.problem === "") this.set({ message });
   }
 
   async writeOpenings(plan: BoxPlan): Promise<void> {
@@ -262,6 +271,7 @@ export class Session extends Store {
       await this.host.writeOpenings(plan);
       this.set({ message: `Wrote ${plan.box} with ${count(plan.openings.length, "opening")}.` });
     });
+    if (this.state.problem === "") this.host.toSheet?.();
   }
 
   /** Whether the workbook can be had as a file. */
@@ -276,10 +286,11 @@ export class Session extends Store {
     return this.queue(busy, () => piece({ host: this.host, reading: this.reading, set, own }));
   }
 
-  insertFormula(formula: string): Promise<void> {
-    return this.queue("Writing", async () => {
+  async insertFormula(formula: string): Promise<void> {
+    await this.queue("Writing", async () => {
       const cell = await this.host.insertFormula(formula);
       this.set({ message: `Inserted into ${cell}.` });
     });
+    if (this.state.problem === "") this.host.toSheet?.();
   }
 }

@@ -32,7 +32,11 @@ export function BoxesScreen({ check }: { check: JobCheck }) {
     <div className={shared.screen}>
       <CautionBar about={["taped"]} />
       {boxes.length === 0 ? (
-        <p className={shared.text}>No sheet with boxes and their openings was found.</p>
+        <p className={shared.text}>
+          {job.tables.boxes
+            ? `No opening stands on sheet ${job.tables.boxes.name} yet: plan a box, or type one.`
+            : "No sheet with boxes and their openings was found."}
+        </p>
       ) : boxes.every((box) => box.face > 0) ? null : (
         <section className={shared.stack}>
           <h3 className={shared.subheading}>Box face</h3>

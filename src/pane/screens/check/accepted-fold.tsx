@@ -49,7 +49,7 @@ export function AcceptedFold({ findings, all }: { findings: readonly Finding[]; 
             title={titleOf(finding)}
             place={placeOf(finding)}
             icon={<SeverityIcon severity={finding.severity} said />}
-            onGo={() => void session.select(finding.sheet, finding.cell)}
+            onGo={() => void session.goTo(finding.sheet, finding.cell)}
             actions={
               <Button
                 size="small"

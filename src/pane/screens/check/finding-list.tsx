@@ -86,7 +86,7 @@ export function FindingList({ findings, by, most, onMore }: FindingListProps) {
                 told={group.shared !== undefined}
                 busy={state.busy !== ""}
                 dateOffset={state.check?.job.file.dateOffset ?? 0}
-                onGo={() => void session.select(finding.sheet, finding.cell)}
+                onGo={() => void session.goTo(finding.sheet, finding.cell)}
                 onApply={() => void session.apply(finding)}
               />
             ))}

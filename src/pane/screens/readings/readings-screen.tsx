@@ -55,7 +55,11 @@ export function ReadingsScreen({ check }: { check: JobCheck }) {
   if (all.length === 0)
     return (
       <div className={shared.screen}>
-        <p className={shared.text}>No sheet with fans was found.</p>
+        <p className={shared.text}>
+          {job.fans
+            ? `No fan has been typed on sheet ${job.fans.table.name} yet. Its flow, spread and range are shown here once it has.`
+            : "No sheet with fans was found."}
+        </p>
       </div>
     );
   return (

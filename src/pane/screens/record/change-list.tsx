@@ -109,7 +109,7 @@ export function ChangeList({ comparison }: { comparison: Comparison }) {
                 onGo={
                   change.cell === ""
                     ? undefined
-                    : () => void session.select(change.sheet, change.cell)
+                    : () => void session.goTo(change.sheet, change.cell)
                 }
               >
                 <WasAndIs change={change} />

@@ -159,7 +159,7 @@ function Written() {
             <Link
               as="button"
               className={styles.sheet}
-              onClick={() => void session.select(name, "A1")}
+              onClick={() => void session.goTo(name, "A1")}
             >
               {name}
             </Link>

@@ -28,7 +28,7 @@ const useStyles = makeStyles({
   },
   // Under the words of the box, not under the box itself.
   help: { paddingLeft: "32px", marginTop: `-${tokens.spacingVerticalXS}` },
-  pair: { display: "grid", gridTemplateColumns: "1fr 1fr", gap: "8px" },
+  pair: { display: "grid", gridTemplateColumns: "repeat(2, minmax(0, 1fr))", gap: "8px" },
   input: { minWidth: 0, width: "100%" },
 });
 
