@@ -1,7 +1,7 @@
 import { call } from "../../src/rules";
 
 /**
- * Whether a flow meets its required rate. No flow is "not measured"; out of range is "retest".
+ * Whether a flow meets its required rate. Without a flow "not measured"; with another range status than "in range", "out of range".
  * With a spread it must be sure enough, or the answer is "too close to call".
  * @customfunction VERDICT
  * @helpurl https://localhost:3443/help/verdict.html
@@ -11,7 +11,7 @@ import { call } from "../../src/rules";
  * @param {any[][]} [spread] Standard spread of the flow; blank or left out: simple acceptance.
  * @param {any[][]} [chance] How sure to be, 0.5 to below 1; 0.95 where blank or left out.
  * @param {any[][]} [freedom] Degrees of freedom of the spread; "infinite" where blank or left out.
- * @returns {any[][]} "meets", "short", "too close to call", "retest", "not measured" or "none required".
+ * @returns {any[][]} "meets", "short", "too close to call", "out of range", "not measured" or "none required".
  */
 export function VERDICT(
   flow: any[][],

@@ -15,6 +15,19 @@ export type Duty = (typeof duties)[number];
 export const numberKinds = ["capacity", "listed", "delivered", "model check", "band"] as const;
 export type NumberKind = (typeof numberKinds)[number];
 
+/** The kinds in a few words, as they stand beside a rate. */
+const kindWords: Readonly<Record<NumberKind, string>> = {
+  capacity: "a capacity: what the system is designed to move",
+  listed: "a listed rate: that of the fan's rating",
+  delivered: "a delivered flow: what is measured at the grille",
+  "model check": "a model check: what the model found on site is listed at",
+  band: "a band: a least and a most",
+};
+
+/** What a room's number is a number of, with the pressure of the listing that goes with it. */
+export const kindOf = ({ is, listedAt }: RoomRule): string =>
+  `${kindWords[is]}${listedAt === undefined ? "" : `, with the fan listed for it (at ${listedAt} in w.c.)`}`;
+
 /** What a kitchen cooks with, where hoods go by that. */
 export const cookings = ["electric", "fuel"] as const;
 export type Cooking = (typeof cookings)[number];

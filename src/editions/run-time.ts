@@ -10,5 +10,7 @@ export interface RunTimeRule {
 /** A plain average over cycles of these hours at most. */
 export interface CycleRule {
   readonly averageHours: number;
+  /** Least share of the time that the fan runs, where the edition says. */
+  readonly leastShare?: number;
   readonly source: Source;
 }

@@ -143,6 +143,7 @@ export const findingKinds = {
   "balance-off": { title: "supply and exhaust not balanced", severity: "result" },
   "system-unsaid": { title: "kind of ventilation system not said", severity: "missing" },
   "supply-by-box": { title: "supply read with the box", severity: "doubtful" },
+  "dwelling-over": { title: "dwelling above its band", severity: "result" },
   "dwelling-short": { title: "dwelling short of its rate", severity: "result" },
   "formula-typed-over": {
     title: "formula replaced by a typed value",

@@ -96,7 +96,7 @@ const meanings: Readonly<Record<Verdict, string>> = {
   meets: "at or above the rate",
   short: "below the rate",
   "too close to call": "too near the rate for the spread of the flow",
-  retest: "read outside the window of pressures",
+  "out of range": "read outside the window of pressures",
   "not measured": "no usable reading",
   "none required": "the edition asks no rate of such a room or terminal",
 };

@@ -18,7 +18,7 @@ export type { SaidSource, SaidSum } from "./contract/say";
 
 export { readYesNo } from "./contract/yes-no";
 export { balanceOf } from "./credits/balance";
-export { rateIfBalanced } from "./credits/balanced-rate";
+export { rateIfBalanced, readSystemKind, type SystemKind } from "./credits/balanced-rate";
 export { deficitOf } from "./credits/deficit";
 export { withDeficits } from "./credits/deficit-rate";
 export { fanRate } from "./credits/fan-rate";

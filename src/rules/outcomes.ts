@@ -4,7 +4,7 @@ export const verdicts = [
   "meets",
   "short",
   "too close to call",
-  "retest",
+  "out of range",
   "not measured",
   "none required",
 ] as const;

@@ -234,7 +234,7 @@ describe("the trace of a cell", () => {
   it("tells how the cell comes to its value, back to what was typed", async () => {
     const { code, out } = await call("--trace", "Fans!S3", demo);
     expect(code).toBe(0);
-    expect(out).toMatch(/^Fans!S3, Verdict: "retest"\n {2}=FANROW\.VERDICT\(/);
+    expect(out).toMatch(/^Fans!S3, Verdict: "out of range"\n {2}=FANROW\.VERDICT\(/);
     expect(out).toMatch(/\nFans!P3, Flow \(cfm\): 54\.1748\n/);
     expect(out).toContain("Q = K · A · √ΔP = 1.07 · 12.5664 · √16.2333 = 54.1748 cfm");
     expect(out).toContain("\nFans!K3, Reading 1 (Pa): 16.2\n  typed value, no formula\n");

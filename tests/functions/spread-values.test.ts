@@ -96,7 +96,7 @@ describe("what the functions of spread give", () => {
       column("too close to call", "meets", "meets", "short", "not measured"),
     );
     expect(cellOf("VERDICT", 51, 50, null, 2, 0.6)).toBe("meets");
-    expect(cellOf("VERDICT", 51, 50, "above", 2)).toBe("retest");
+    expect(cellOf("VERDICT", 51, 50, "above", 2)).toBe("out of range");
   });
 
   it("UNBOXED_FLOW and UNBOXED_SPREAD: the line through two readings and its spread", () => {

@@ -94,14 +94,16 @@ describe("what the worksheet functions give", () => {
     expect(rates).toEqual([[close(84)], [90], [close(84)]]);
   });
 
-  it("VERDICT: meets at the rate, short below it, retest out of range, not measured without a flow", () => {
+  it("VERDICT: meets at the rate, short below it, out of range, not measured without a flow", () => {
     const verdicts = call(
       "VERDICT",
       column(50, 49.9, 60, "", "", 60),
       column(50, 50, 50, 50, "", 50),
       column("in range", "", "above", "", "", "reversed"),
     );
-    expect(verdicts).toEqual(column("meets", "short", "retest", "not measured", "", "retest"));
+    expect(verdicts).toEqual(
+      column("meets", "short", "out of range", "not measured", "", "out of range"),
+    );
   });
 
   it("INFILTRATION and FAN_RATE: by each row's own edition", () => {

@@ -42,10 +42,10 @@ describe("the verdict by guarded acceptance", () => {
     ]);
   });
 
-  it("still says retest out of range and not measured without a flow", () => {
+  it("still says out of range, and not measured without a flow", () => {
     const flows = Float64Array.of(60, Number.NaN);
     expect(verdictColumn(flows, 50, 2, ["above", "in range"], guard)).toEqual([
-      "retest",
+      "out of range",
       "not measured",
     ]);
     expect(verdictColumn(60, Number.NaN, 1, undefined, guard)).toEqual([undefined]);

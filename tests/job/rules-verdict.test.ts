@@ -17,10 +17,10 @@ describe("the verdict on a flow", () => {
     ]);
   });
 
-  it("is retest out of range, whatever the flow", () => {
+  it("is out of range outside the window, whatever the flow", () => {
     expect(
       verdictColumn(100, 50, 5, ["above", "below", "reversed", "in range", undefined]),
-    ).toEqual(["retest", "retest", "retest", "meets", "meets"]);
+    ).toEqual(["out of range", "out of range", "out of range", "meets", "meets"]);
   });
 });
 

@@ -150,3 +150,25 @@ describe("a code that multiplies the rate by what the system is not", () => {
     expect(kinds(check("IRC-2021", continuous))).not.toContain("system-unsaid");
   });
 });
+
+describe("what a number is a number of", () => {
+  const short = (edition: string, cells: Cells = {}) =>
+    check(edition, at(2.5, cells)).findings.find(({ kind }) => kind === "flow-short")?.effect;
+
+  // Read: IRC 2021 asks for a capacity, listed at 0.25 in w.c.; Washington for what is delivered.
+  it("is said where a flow is short, with what the rating is worth by the letter", () => {
+    expect(short("IRC-2021")).toMatch(/a capacity.*listed.*0\.25 in w\.c\..*enough by that letter/);
+    expect(short("IRC-2021", { "Rated flow (cfm)": 45 })).not.toContain("letter");
+    expect(short("WA-2021")).toMatch(/delivered/);
+    expect(short("WA-2021")).not.toContain("letter");
+  });
+
+  // 24 CFR 3280.103: not less than 50 cfm nor more than 90. Two fans of 54.5 cfm are above that.
+  it("is a band where too much fails as well", () => {
+    const all = { Duty: "continuous" };
+    const over = (...rows: Cells[]) =>
+      check("HUD-3280", ...rows).findings.find(({ kind }) => kind === "dwelling-over")?.what;
+    expect(over(at(4.5, all), at(4.5, { ...all, Fan: "B2" }))).toContain("50 to 90 cfm");
+    expect(over(at(4.5, all))).toBeUndefined();
+  });
+});

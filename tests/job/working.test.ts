@@ -122,7 +122,7 @@ describe("the text of a call", () => {
 
   it("names clause and mark of a rate that was looked up, and asks to verify what was recalled", () => {
     expect(callText(explainCall("ROOM_RATE", ["62.2-2016", "bathroom", "on demand"]))).toBe(
-      "50 cfm, bathroom, on demand → 50 cfm — ASHRAE 62.2-2016, table 5.1 (two sources)",
+      "50 cfm, bathroom, on demand; a delivered flow: what is measured at the grille → 50 cfm — ASHRAE 62.2-2016, table 5.1 (two sources)",
     );
     expect(callText(explainCall("ROOM_RATE", ["62.2-2016", "kitchen", "on demand"]))).toContain(
       "(from memory, verify against your copy)",

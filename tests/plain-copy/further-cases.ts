@@ -232,7 +232,7 @@ const subjects: readonly Subject[] = [
     id: "BALANCED_RATE",
     base: ["IRC-2021", 60, "yes"],
     tried: [named, [75, 1e-3], answers],
-    further: combined(["IMC", "irc 2021"], [90], ["no", "y"]),
+    further: combined(["IMC", "WA-2021"], [90], ["no", "y", "One"]),
   },
   {
     id: "FAN_SIZE",

@@ -104,6 +104,18 @@ describe("rates of whole dwellings", () => {
   });
 
   // From memory: NBC 9.32.3.3, a least and a most by bedrooms; more than 5 by CSA F326.
+  // Read: Residential Code of New York State 2025, which prints the equation in words.
+  it("IRC: the equation counts no bedroom as none", () => {
+    expect(cellOf("DWELLING_RATE", "NY-2025", 400, 0, "equation")).toBe(11.5);
+    expect(cellOf("DWELLING_RATE", "IRC-2018", 400, 0, "equation")).toBe(11.5);
+  });
+
+  // A page on IMC 2024: at least one hour in every four.
+  it("IMC: a fan that runs less than a quarter of the time is refused", () => {
+    expect(cellOf("ON_RATE", "IMC-2024", 50, 0.25, 4)).toBe(200);
+    expect(cellOf("ON_RATE", "IMC-2024", 50, 0.2, 4)).toMatchObject({ code: "#VALUE!" });
+  });
+
   it("NBC: a band by bedrooms that ends at five", () => {
     const at = (bedrooms: number) => dwellingRate(findEdition("NBC-2020"), 100, bedrooms, "si");
     expect([1, 2, 3, 4, 5].map((n) => at(n).rate)).toEqual([16, 18, 22, 26, 30]);
@@ -180,7 +192,9 @@ describe("what stands around the rates", () => {
   });
 
   // Read: 1, 1.25 and 1.5 by the table of system coefficients; 0.70 in IRC 2021 and 2024.
+  // Read: WAC 51-51-1505, table M1505.4.3(2).
   it("Washington raises the rate by half where a system is neither balanced nor distributed", () => {
+    expect(cellOf("BALANCED_RATE", "WA-2021", 60, "one")).toBe(75);
     expect(cellOf("BALANCED_RATE", "WA-2021", 60, "yes")).toBe(60);
     expect(cellOf("BALANCED_RATE", "WA-2021", 60, "no")).toBe(90);
     expect(cellOf("BALANCED_RATE", "IRC-2024", 60, "yes")).toBeCloseTo(42, 10);

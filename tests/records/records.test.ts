@@ -48,7 +48,7 @@ describe("The record of a job", () => {
       expect.arrayContaining([
         expect.stringMatching(/^meets \| 0.00 \| 1.00 \| 1.00/),
         expect.stringMatching(/^short \| 1.00 \| 0.00 \| 1.00/),
-        expect.stringMatching(/^retest \| 0.00 \| 1.00 \| 1.00/),
+        expect.stringMatching(/^out of range \| 0.00 \| 1.00 \| 1.00/),
       ]),
     );
     // 0.03 · 1200 + 7.5 · 3 = 58.5 (62.2-2016, 4.1); 1.07 · 24 · √4 = 51.36.

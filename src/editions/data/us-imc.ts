@@ -23,7 +23,11 @@ function imc(year: 2021 | 2024): Edition {
         source: traced("403.3.2.1, eq. 4-9 (no fewer than one bedroom: from memory)"),
       },
     ],
-    cycle: { averageHours: 4, source: traced("403.3.2.1, at least 1 hour in every 4") },
+    cycle: {
+      averageHours: 4,
+      leastShare: 0.25,
+      source: traced("403.3.2.1, at least 1 hour in every 4"),
+    },
     balanced: { reduction: 0.3, source: traced("403.3.2, exception") },
     notes: [
       "Dwellings of groups R-2, R-3 and R-4 of three storeys at most.",

@@ -36,14 +36,19 @@ const rates: readonly RoomRow[] = [
 export const listedAtQuarterInch = (rules: readonly RoomRule[]): RoomRule[] =>
   rules.map((rule) => (rule.room.startsWith("kitchen") ? rule : { ...rule, listedAt: 0.25 }));
 
-function ircRooms(year: Year, work?: string, document?: DocumentId, clause?: string): RoomRule[] {
-  const source = tracing(year, work, document).read(clause ?? clauses[year].rooms);
+function ircRooms(year: Year, work?: string, document?: DocumentId, as = year): RoomRule[] {
+  const source = tracing(year, work, document).read(clauses[as].rooms);
   return roomTable({ system: "ip", is: "capacity" }, () => source, rates);
 }
 
-export function ircDwelling(year: Year, work?: string, document?: DocumentId): DwellingRule[] {
+export function ircDwelling(
+  year: Year,
+  work?: string,
+  document?: DocumentId,
+  as = year,
+): DwellingRule[] {
   const { read } = tracing(year, work, document);
-  const { whole } = clauses[year];
+  const { whole } = clauses[as];
   const table: DwellingRule = {
     method: "table",
     system: "ip",
@@ -65,13 +70,13 @@ export function ircDwelling(year: Year, work?: string, document?: DocumentId): D
     method: "equation",
     areaRate: { ip: 0.01 },
     personRate: { ip: 7.5 },
-    leastBedrooms: 1,
-    source: read(`${whole}, eq. 15-1 (no fewer than one bedroom: from memory)`),
+    leastBedrooms: 0,
+    source: read(`${whole}, eq. 15-1`),
   };
   return [table, equation];
 }
 
-export function ircRunTime(year: Year, work?: string, document?: DocumentId) {
+export function ircRunTime(year: Year, work?: string, document?: DocumentId, as = year) {
   const { read } = tracing(year, work, document);
   return {
     segmentHours: 4,
@@ -83,7 +88,7 @@ export function ircRunTime(year: Year, work?: string, document?: DocumentId) {
       [0.75, 1.3],
       [1, 1],
     ],
-    source: read(`${clauses[year].whole}, table ${clauses[year].whole}(2)`),
+    source: read(`${clauses[as].whole}, table ${clauses[as].whole}(2)`),
   } as const;
 }
 
@@ -92,11 +97,11 @@ export const ircBalanced = (year: Year, work?: string, document?: DocumentId) =>
   source: tracing(year, work, document).read("M1505.4.3, exception 1"),
 });
 
-/** What a state keeps of the code that it adopts. */
-export const adoptedIrc = (year: Year, work: string, document: DocumentId, clause?: string) => ({
-  rooms: ircRooms(year, work, document, clause),
-  dwelling: ircDwelling(year, work, document),
-  runTime: ircRunTime(year, work, document),
+/** What a state keeps of the code that it adopts, in the clauses of the year `as`. */
+export const adoptedIrc = (year: Year, work: string, document: DocumentId, as = year) => ({
+  rooms: ircRooms(year, work, document, as),
+  dwelling: ircDwelling(year, work, document, as),
+  runTime: ircRunTime(year, work, document, as),
 });
 
 /** The 2021 edition has two definitions; this one lets about twice as much through as the other. */
@@ -106,6 +111,13 @@ function balance(year: Year): BalanceLimit {
   const also = { of: "supply", within: 0.1, source: read('R202, "balanced ventilation"') } as const;
   return { of: "sum", within: 0.1, also, source: read('R202, "balanced ventilation system"') };
 }
+
+/** Of a state that asks for a balanced system and was not seen to define it otherwise. */
+export const adoptedBalance = (work: string, year: Year): BalanceLimit => ({
+  of: "sum",
+  within: 0.1,
+  source: sourcesIn(work)(`R202, taken to be that of the IRC ${year}`),
+});
 
 function irc(year: Year): Edition {
   const { read } = tracing(year);

@@ -1,6 +1,6 @@
 import { sourcesIn } from "../documents";
 import { edition } from "../edition";
-import { adoptedIrc, ircBalanced, listedAtQuarterInch } from "./us-irc";
+import { adoptedBalance, adoptedIrc, ircBalanced, listedAtQuarterInch } from "./us-irc";
 
 const title = "Residential Code of New York State 2025";
 const adopted = adoptedIrc(2024, title, "newYork");
@@ -10,6 +10,7 @@ export const newYork = edition("NY-2025", title, "ip", {
   ...adopted,
   rooms: listedAtQuarterInch(adopted.rooms),
   balanced: ircBalanced(2024, title, "newYork"),
+  balance: adoptedBalance(title, 2024),
   makeupAir: {
     above: { ip: 400 },
     onlyWithAppliance: true,

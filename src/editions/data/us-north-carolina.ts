@@ -6,7 +6,7 @@ const title = "North Carolina Residential Code 2024";
 
 export const northCarolina = edition("NC-2024", title, "ip", {
   aliases: ["North Carolina 2024", "North Carolina"],
-  ...adoptedIrc(2021, title, "northCarolina", "table M1507.4"),
+  ...adoptedIrc(2021, title, "northCarolina", 2015),
   makeupAir: {
     above: { ip: 400 },
     aboveWithout: { ip: 600 },

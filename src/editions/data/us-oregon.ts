@@ -2,11 +2,11 @@ import { sourcesIn } from "../documents";
 import { edition } from "../edition";
 import type { RoomKind, RoomRule } from "../room";
 import { northwest } from "./us-ducts";
-import { ircBalanced, ircDwelling, ircRunTime } from "./us-irc";
+import { adoptedBalance, ircBalanced, ircDwelling, ircRunTime } from "./us-irc";
 
 const title = "Oregon Residential Specialty Code 2023";
 const read = (clause: string) => sourcesIn(title)(clause, "read", "oregon");
-const clause = "table M1505.4.4";
+const clause = "table M1505.5";
 
 const listed = (
   room: RoomKind,
@@ -18,7 +18,6 @@ const listed = (
   duty,
   rate: { ip: cfm },
   is: "listed",
-  listedAt: 0.1,
   source: read(clause),
   ...rest,
 });
@@ -28,13 +27,14 @@ export const oregon = edition("OR-2023", title, "ip", {
   rooms: [
     listed("kitchen hood", "on demand", 150),
     listed("kitchen", "on demand", 150),
-    listed("bathroom", "on demand", 80),
+    listed("bathroom", "on demand", 80, { listedAt: 0.1 }),
     listed("bathroom", "continuous", 20),
     listed("toilet", "on demand", 50, { when: { window: "none" } }),
   ],
   dwelling: ircDwelling(2021, title, "oregon"),
   runTime: ircRunTime(2021, title, "oregon"),
   balanced: ircBalanced(2021, title, "oregon"),
+  balance: adoptedBalance(title, 2021),
   makeupAir: {
     above: { ip: 400 },
     onlyWithAppliance: false,
@@ -45,7 +45,7 @@ export const oregon = edition("OR-2023", title, "ip", {
     limits: { "on demand": 3, continuous: 1 },
     exemptAbove: { ip: 400 },
     remoteDuct: { ip: 4 },
-    source: read("M1505.4, sound"),
+    source: read("M1505.5.1.1 to M1505.5.1.3"),
   },
   ducts: northwest(title, "M1504.2", "oregon", {
     ratedAt: 0.1,

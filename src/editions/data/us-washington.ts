@@ -44,7 +44,7 @@ export const washington = edition("WA-2021", title, "ip", {
       personRate: { ip: 7.5 },
       leastBedrooms: 0,
       least: { ip: 30 },
-      source: read("M1505.4.3"),
+      source: read("M1505.4.3, eq. 15-1"),
     },
     {
       method: "table",
@@ -75,19 +75,20 @@ export const washington = edition("WA-2021", title, "ip", {
       [0.75, 1.3],
       [1, 1],
     ],
-    source: read("M1505.4.3, run-time table"),
+    source: read("M1505.4.3.2, table M1505.4.3.2"),
   },
   balanced: {
     reduction: 0,
     increase: { one: 0.25, neither: 0.5 },
-    source: read("M1505.4.3.1, system coefficient"),
+    source: read("M1505.4.3.1, table M1505.4.3(2)"),
   },
   balance: { of: "supply", within: 0.1, orFlow: { ip: 5 }, source: read("M1505.4.1.4") },
+  makeupAir: { above: { ip: 400 }, onlyWithAppliance: true, source: read("M1503.6") },
   sound: {
     limits: { "on demand": 3, continuous: 1 },
     exemptAbove: { ip: 400 },
     remoteDuct: { ip: 4 },
-    source: read("M1505.4.1.5 and M1505.4.4.3 (exempt above 400 cfm: from memory)"),
+    source: read("M1505.4.1.1 and M1505.4.4.2 (exempt above 400 cfm: from memory)"),
   },
   ducts: northwest("WAC 51-51-1505", "M1505.4.4.2", "washington", {
     ratedAt: 0.25,

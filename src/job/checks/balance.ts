@@ -17,7 +17,7 @@ export const checkSystem: Check = (job, report) => {
     report.at("system-unsaid", dwellings, key, row, name, {
       what: `${settings.edition?.id} multiplies the rate by up to ${1 + rule.increase.neither} where the system is not balanced and ducted to the rooms, and nothing says whether it is`,
       effect: "The rate counts as that of a balanced and ducted system, which is the least.",
-      mend: 'Say "yes" or "no" under Balanced and ducted on the Dwellings sheet.',
+      mend: 'Say "yes" (both), "one" (one of the two) or "no" under Balanced and ducted on the Dwellings sheet.',
       cause: "system",
     });
   }

@@ -1,18 +1,31 @@
 import { shown, shownApart } from "../../cells";
 import { unitOf } from "../columns";
 import { factsOf } from "../facts";
+import { valueIn } from "../read";
 import type { Check } from "./check";
+import { where } from "./equipment";
 
-/** Dwellings whose continuous fans move less than they must. */
+/** Dwellings whose continuous fans move less than they must, or more than they may. */
 export const checkDwellingRates: Check = (job, report) => {
   const { dwellings, fans } = job.tables;
   if (!dwellings || !fans) return;
   const unit = unitOf("flow", job.settings.system);
   for (let i = 0; i < dwellings.length; i++) {
-    const { name, provided, neededFlow, missing, isTold } = factsOf(job).dwellings.at(i);
-    if (!isTold || !(missing > 0)) continue;
-    const [own, least] = shownApart(provided, neededFlow);
+    const facts = factsOf(job).dwellings.at(i);
+    const { name, provided, neededFlow, missing, isTold } = facts;
+    if (!isTold) continue;
     const key = dwellings.has("provided") ? "provided" : "dwelling";
+    const { most = Number.POSITIVE_INFINITY, source } = valueIn(facts.required) ?? {};
+    if (source && provided > most) {
+      const [own, limit] = shownApart(provided, most);
+      report.at("dwelling-over", dwellings, key, i, name, {
+        what: `its continuous fans move ${own} ${unit}, and the edition sets a band: ${shown(neededFlow)} to ${limit} ${unit} (${where({ source })})`,
+        effect: "Too much air fails as well as too little.",
+        mend: "Set a lower speed, or use a fan that has one, and measure again.",
+      });
+    }
+    if (!(missing > 0)) continue;
+    const [own, least] = shownApart(provided, neededFlow);
     report.at("dwelling-short", dwellings, key, i, name, {
       what: `its continuous fans move ${own} ${unit} where ${least} ${unit} are required`,
       effect: `The dwelling is short by ${shown(missing)} ${unit}.`,

@@ -102,7 +102,7 @@ const checkMakeup: RowCheck = (job, fans, i, report) => {
 
 const flowUnit = (job: Job) => unitOf("flow", job.settings.system);
 
-const where = ({ source }: Ruling<unknown>) =>
+export const where = ({ source }: Pick<Ruling<unknown>, "source">) =>
   `${source.work}, ${source.clause}${source.mark === "from memory" ? " (from memory, verify)" : ""}`;
 
 /** A rule that does not apply, or lacks what it needs, says nothing here. */

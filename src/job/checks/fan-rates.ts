@@ -1,4 +1,5 @@
 import { shown, shownApart } from "../../cells";
+import { type Edition, kindOf } from "../../editions";
 import { type JudgeBy, readYesNo } from "../../rules";
 import { factsOf } from "../facts";
 import { attempt, type FanRows, type Job, valueIn } from "../read";
@@ -62,11 +63,22 @@ export const checkFanRates: Check = (job, report) => {
     } else
       report.at("flow-short", fans.table, field, i, fans.label(i), {
         what: `${said} is short of the required ${least} ${unit} by ${shown((required - flow) / factor)}`,
-        effect: `The room does not get the rate that ${job.settings.edition ? "the edition" : "its own sheet"} asks for.`,
+        effect: shortBy(fans, i, edition, rated >= required),
         mend: "Look for a crushed or long duct, a stuck damper, a blocked terminal or a low speed setting; mend, then test again.",
       });
   }
 };
+
+/** What a short flow means, by what the edition's number is a number of. */
+function shortBy(fans: FanRows, i: number, edition: Edition | undefined, isRated: boolean): string {
+  const rule = edition && fans.ruleUnder(edition, i);
+  if (!rule)
+    return `The room does not get the rate that ${edition ? "the edition" : "its own sheet"} asks for.`;
+  const asked = `The room does not get its rate, which is ${kindOf(rule)}.`;
+  return isRated && (rule.is === "capacity" || rule.is === "listed")
+    ? `${asked} The fan's rating is enough by that letter, yet a test of the delivered flow fails: which of the two counts the code official decides.`
+    : asked;
+}
 
 const hasWindow = ({ table }: FanRows, i: number) =>
   valueIn(attempt(() => readYesNo("window", table.text("window", i)))) === true;

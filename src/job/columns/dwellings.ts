@@ -92,7 +92,7 @@ export const dwellingsLayout: SheetLayout = {
     }),
     text("ducted", "Balanced and ducted", ["balanced and distributed", "balanced system ducted"], {
       feature: "visits",
-      choices: yesNo,
+      choices: ["yes", "one", "no"],
     }),
     number("required", "Required", ["required flow", "dwelling rate", "minimum", "target"], {
       ...flow,

@@ -412,7 +412,7 @@ export const fansLayout: SheetLayout = {
               ...sameFan,
               visit: [">", largest(value(1), "visit")],
               flow: [">", value(0)],
-              verdict: ["<>", value("retest")],
+              verdict: ["<>", value("out of range")],
             }),
             value(0),
           ),

@@ -1,5 +1,6 @@
 import type { Edition, NumberKind } from "../../editions";
-import { dwellingRate, type RequiredRate } from "../../rules";
+import { dwellingRate, type RequiredRate, rateIfBalanced } from "../../rules";
+import { factsOf } from "../facts";
 import { attempt, type Job, type Maybe } from "../read";
 
 /** One kind of thing that both editions may have a rate for, and what another edition changes. */
@@ -63,19 +64,27 @@ function fanCases({ fans }: Job, other: Edition): Case[] {
   });
 }
 
-function dwellingCases({ tables, settings }: Job, other: Edition): Case[] {
-  const { dwellings } = tables;
-  const { edition, system, method } = settings;
+function dwellingCases(job: Job, other: Edition): Case[] {
+  const { dwellings } = job.tables;
+  const { edition, system, method } = job.settings;
+  const all = factsOf(job).dwellings;
   return Array.from({ length: dwellings?.length ?? 0 }, (_, i) => i).flatMap((i): Case[] => {
     if (!dwellings || !edition) return [];
     const [floor, bedrooms] = [dwellings.number("floor", i), dwellings.number("bedrooms", i)];
     if (!(floor > 0 && bedrooms >= 0)) return [];
+    const kind = all.systemKind(i) ?? false;
+    // By the kind of its system, where the edition goes by that; what is not said asks for most.
+    const ofSystem = (by: Edition, how?: string) => {
+      const rate = dwellingRate(by, floor, bedrooms, system, how);
+      const isChanged = kind === true || by.balanced?.increase;
+      return by.balanced && isChanged ? rateIfBalanced(by.id, rate.rate, kind) : rate;
+    };
     return [
       {
         what: "whole dwelling",
         name: dwellings.text("dwelling", i),
-        before: attempt(() => dwellingRate(edition, floor, bedrooms, system, method)),
-        after: attempt(() => dwellingRate(other, floor, bedrooms, system)),
+        before: attempt(() => ofSystem(edition, method)),
+        after: attempt(() => ofSystem(other)),
         flow: dwellings.has("provided") ? dwellings.number("provided", i) : Number.NaN,
         is: "",
       },

@@ -8,7 +8,9 @@ import {
   type RequiredRate,
   type Ruling,
   rateIfBalanced,
+  readSystemKind,
   readYesNo,
+  type SystemKind,
   withDeficits,
 } from "../../rules";
 import type { Values } from "../columns";
@@ -138,7 +140,7 @@ export class AllDwellings {
       if (!facts || !isCounted || fans.isAbsent(i)) continue;
       const counts = facts.counts(i);
       sum.continuousFans++;
-      if (Number.isNaN(counts) || facts.verdict(i) === "retest") sum.isUnsure = true;
+      if (Number.isNaN(counts) || facts.verdict(i) === "out of range") sum.isUnsure = true;
       if (!Number.isNaN(counts)) sum[fans.isSupply(i) ? "supplied" : "exhausted"] += counts;
     }
     return { ...sum, provided: Math.max(sum.exhausted, sum.supplied) };
@@ -169,9 +171,7 @@ export class AllDwellings {
     const required = attempt(() =>
       dwellingRate(edition(), number("floor"), number("bedrooms"), system, method),
     );
-    const ducted = valueIn(
-      attempt(() => readYesNo("ducted", tables.dwellings?.text("ducted", row) ?? "")),
-    );
+    const ducted = this.systemKind(row);
     const ofSystem =
       ducted === undefined
         ? undefined
@@ -206,6 +206,12 @@ export class AllDwellings {
         })
       : before;
     return { required, ofSystem, deficits, raised, infiltration: leakage, needed };
+  }
+
+  /** Whether the system is balanced and ducted, only one of the two, or neither; undefined where not said. */
+  systemKind(row: number): SystemKind | undefined {
+    const text = row < 0 ? "" : (this.job.tables.dwellings?.text("ducted", row) ?? "");
+    return text === "" ? undefined : valueIn(attempt(() => readSystemKind(text, "ducted")));
   }
 
   private asksForDeficits(): boolean {

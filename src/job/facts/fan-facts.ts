@@ -137,7 +137,7 @@ export class FanFacts {
     }
     // A reversed pressure gives no flow, yet it was measured: it wants another reading.
     const isReversed = this.fans.status[i] === "reversed" && !this.fans.isByInstrument(i);
-    return isReversed && found[i] !== "none required" ? "retest" : found[i];
+    return isReversed && found[i] !== "none required" ? "out of range" : found[i];
   }
 
   /** A box only ever lowers the flow: one that is enough through it above the window is enough. */

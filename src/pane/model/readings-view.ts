@@ -29,7 +29,7 @@ export const readingFilters = [
   "all",
   "short",
   "too close to call",
-  "retest",
+  "out of range",
   "not measured",
   "rate unknown",
   "none required",

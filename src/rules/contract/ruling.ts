@@ -42,6 +42,17 @@ export class Ruling<T = number> {
 
 /** The rate that an edition asks, cfm (ip) or L/s (si). */
 export class RequiredRate extends Ruling {
+  constructor(
+    rate: number,
+    source: Source,
+    system: System,
+    parts: readonly (Sum | string)[],
+    /** The most that may be moved, in the same unit, where the edition sets a band. */
+    readonly most?: number,
+  ) {
+    super(rate, source, system, parts);
+  }
+
   get rate(): number {
     return this.value;
   }

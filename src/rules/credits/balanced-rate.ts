@@ -11,17 +11,19 @@ import { answered } from "../contract/yes-no";
 import type { NativeForm } from "../native/native";
 import { balancedReductions } from "../native/tables/credits";
 
+/** Both balanced and ducted as the code states it, one of the two, or neither. */
+export type SystemKind = boolean | "one";
+
+export const readSystemKind = (text: string, name: string): SystemKind =>
+  text.trim().toLowerCase() === "one" ? "one" : answered(text, name);
+
 /** The dwelling rate of a code where the system is balanced and ducted as it states, or is not. */
-export function rateIfBalanced(
-  code: string,
-  rate: number,
-  balancedAndDucted: boolean,
-): RequiredRate {
+export function rateIfBalanced(code: string, rate: number, system: SystemKind): RequiredRate {
   const rule = findRule("reduction for balanced systems", balancedRules, code);
   const { reduction, increase, source } = rule;
   must("rate", rate, aboveZero);
-  // A system that is neither balanced nor distributed: what is one of them needs less.
-  const given = { T: rate, r: balancedAndDucted ? reduction : -(increase?.neither ?? 0) };
+  const more = system === "one" ? increase?.one : increase?.neither;
+  const given = { T: rate, r: system === true ? reduction : -(more ?? 0) };
   return new RequiredRate(oneValue(balancedRate, given), source, "ip", [sum(balancedRate, given)]);
 }
 
@@ -31,7 +33,7 @@ export const rule = ruleOf({
   arguments: {
     edition: code,
     rate: flowToCome,
-    balancedDucted: named(answered, 'say "yes" or "no"'),
+    balancedDucted: named(readSystemKind, 'say "yes", "one" or "no"'),
   },
   work: ({ edition, rate, balancedDucted }) =>
     rateIfBalanced(edition, rate, balancedDucted).answer(flowUnits),
@@ -39,18 +41,20 @@ export const rule = ruleOf({
 
 export const native: NativeForm = (native) => {
   const rule = native.rowWhere(balancedReductions, { "Edition no.": native.number("edition") });
-  const r = `IF(${native.yesNo("balancedDucted")}=1,${rule.of("Reduction")},-${rule.of("Increase")})`;
+  const system = native.text("balancedDucted");
+  const r = `IF(LOWER(${system})="one",-${rule.of("Increase of one")},IF(${native.yesNo("balancedDucted")}=1,${rule.of("Reduction")},-${rule.of("Increase")}))`;
   return rule.orNone(plain(balancedRate, { T: native.near("rate"), r }));
 };
 
 export const help: Help = {
   computes: [
     "IRC and IMC take 30 % off the dwelling rate of a system that is balanced and ducted to the rooms that the code names.",
+    'Washington multiplies by a coefficient: 1 for a system that is both balanced and distributed ("yes"), 1.25 where it is one of the two ("one"), 1.5 where it is neither ("no").',
     "Verify against your own copy of the edition that applies.",
   ],
   result: "Rate after the reduction, in the unit of the rate.",
   formulas: [balancedRate],
-  source: { work: "IRC 2021", clause: "M1505.4.3, exception", mark: "from memory" },
+  source: { work: "IRC 2021", clause: "M1505.4.3, exception", mark: "read" },
   examples: [
     {
       words: "60 cfm, by a balanced system with ducts to the rooms.",

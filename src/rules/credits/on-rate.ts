@@ -49,14 +49,21 @@ function inCycles(
 ): RequiredRate {
   if (hours > rule.averageHours)
     throw new InputError(
-      `cycleHours ${hours}: ${edition.id} averages plainly over ${rule.averageHours} hours at most; beyond that it has a table that is not held here: work from your copy`,
+      `cycleHours ${hours}: ${edition.id} averages plainly over ${rule.averageHours} hours at most; what it says of longer cycles is not held here: work from your copy`,
     );
+  if (f < (rule.leastShare ?? 0))
+    throw tooSeldom(f, rule.leastShare, edition.id, rule.averageHours);
   const given = { R, e: 1, f };
   return new RequiredRate(oneValue(onRate, given), rule.source, "ip", [
     `plain average over cycles of ${hours} h`,
     sum(onRate, given),
   ]);
 }
+
+const tooSeldom = (share: number, least: number | undefined, work: string, hours: number) =>
+  new InputError(
+    `runShare ${share}: ${work} asks for at least ${least} of each ${hours}-hour segment`,
+  );
 
 function inSegments(
   rule: RunTimeRule,
@@ -75,9 +82,7 @@ function inSegments(
   const [x2, y2] = rows[upper] ?? [1, 1];
   const [x1, y1] = rows[upper - 1] ?? [x2, y2];
   if (share < x1 || (upper === 0 && share < x2))
-    throw new InputError(
-      `runShare ${share}: ${source.work} asks for at least ${x2} of each ${segmentHours}-hour segment`,
-    );
+    throw tooSeldom(share, x2, source.work, segmentHours);
   const between = { x: share, x1, y1, x2, y2 };
   const listed = share === x2;
   const m = listed ? y2 : oneValue(betweenTwoRows, between);
@@ -129,7 +134,7 @@ export const native: NativeForm = (native) => {
   const fits = `AND(${times}>=1-1E-9,ABS(${times}-ROUND(${times},0))<=1E-9)`;
   const isEnough = `AND(${f}>=${rule.of("Least share")},${row.row}>0)`;
   const inSegments = `IF(AND(${fits},${isEnough}),${plain(runningRate, { R, m })},${wrong("the share or the cycle does not fit the segments of this edition")})`;
-  const inCycles = `IF(${hours}>${rule.of("Hours")},${wrong("a longer cycle than this edition averages plainly")},${plain(onRate, { R, e: "1", f })})`;
+  const inCycles = `IF(OR(${hours}>${rule.of("Hours")},${f}<${rule.of("Least share")}),${wrong("a longer cycle or a smaller share than this edition averages plainly")},${plain(onRate, { R, e: "1", f })})`;
   const rate = `IF(${rule.of("Kind")}=1,${inSegments},${inCycles})`;
   return native.call.step("flow while on", rule.orNone(rate));
 };

@@ -67,7 +67,7 @@ export const native: NativeForm = (native) => {
 export const help: Help = {
   computes: [
     "1 sone for fans that run all the time, 3 for fans on demand, as rated at 0.1 in w.c. or more.",
-    "Fans of 400 cfm and more, and fans mounted outside the rooms with at least 4 ft of duct, are exempt. Verify against your own copy of the code that applies.",
+    "Fans of more than 400 cfm, and fans mounted outside the rooms with at least 4 ft of duct, are exempt. Verify against your own copy of the code that applies.",
   ],
   result: 'Sones, or "no limit".',
   source: {

@@ -36,7 +36,7 @@ const roundOff = 1e-12;
  * does not reaches it, and else is "too close to call".
  *
  * Where the rate is "none", any reading or none is "none required". A NaN flow is "not measured"; a
- * range status other than "in range" is "retest"; undefined where only the required rate is unknown.
+ * range status other than "in range" is "out of range"; undefined where only the required rate is unknown.
  */
 export function verdictColumn(
   flow: Column,
@@ -53,7 +53,7 @@ export function verdictColumn(
     const u = guard ? at(guard.spread, i) : Number.NaN;
     if (r === noRate) out[i] = "none required";
     else if (Number.isNaN(q)) out[i] = "not measured";
-    else if (isOutside(status?.[i])) out[i] = "retest";
+    else if (isOutside(status?.[i])) out[i] = "out of range";
     else if (Number.isNaN(r)) continue;
     else if (guard && !Number.isNaN(u)) {
       const freedom = at(guard.freedom ?? Number.NaN, i);
@@ -111,7 +111,7 @@ export const rule = ruleOf({
       return plainly("none required", "the edition asks no rate of such a room");
     if (flow === undefined) return plainly("not measured", "there is no flow to judge");
     const [verdict = ""] = verdictColumn(flow, required, 1, [status], { spread, chance, freedom });
-    if (verdict === "retest")
+    if (verdict === "out of range")
       return plainly(verdict, `a reading that is ${status} carries no verdict`);
     const judged = (words: string, source: Source) => ({
       sums: [{ formula: margin, given: { Q: flow, R: required } }],
@@ -135,7 +135,7 @@ export const rule = ruleOf({
     const known = verdictColumn(of("flow"), of("required"), call.length, undefined, guard);
     return (i) => {
       const isSeen = known[i] !== "not measured" && known[i] !== "none required";
-      return isOutside(readStatus(call.text("status", i))) && isSeen ? "retest" : known[i];
+      return isOutside(readStatus(call.text("status", i))) && isSeen ? "out of range" : known[i];
     };
   },
 });
@@ -155,7 +155,7 @@ export const native: NativeForm = (native) => {
     ? `IF(${native.given("spread")},${guarded},${simple})`
     : simple;
   const ranged = native.has("status")
-    ? `IF(AND(${status}<>"",${status}<>"in range"),"retest",${judged})`
+    ? `IF(AND(${status}<>"",${status}<>"in range"),"out of range",${judged})`
     : judged;
   return `IF(TRIM(${R})="none","none required",IF(ISNUMBER(${Q}),${ranged},"not measured"))`;
 };
@@ -164,9 +164,10 @@ export const help: Help = {
   computes: [
     "A flow equal to the rate meets it; one below it is short, however little.",
     'With a spread the flow has to be sure enough. It meets the rate where the chance that it truly does reaches the one asked for, is short where the chance that it does not reaches it, and is "too close to call" between the two: the guarded acceptance of JCGM 106. Without a spread, or where it is blank, a flow is taken as it reads.',
-    'Without a flow the answer is "not measured". With a range status other than "in range" it is "retest": the reading cannot carry a verdict. A required rate of "none", as ROOM_RATE gives it where nothing is asked, is "none required" whatever was read.',
+    'Without a flow the answer is "not measured". With a range status other than "in range" it is "out of range": the reading cannot carry a verdict. A required rate of "none", as ROOM_RATE gives it where nothing is asked, is "none required" whatever was read.',
   ],
-  result: '"meets", "short", "too close to call", "retest", "not measured" or "none required".',
+  result:
+    '"meets", "short", "too close to call", "out of range", "not measured" or "none required".',
   formulas: [meetsCode, margin, acceptanceLimit],
   examples: [
     {

@@ -39,6 +39,7 @@ const unitByKey: Readonly<Record<string, string | UnitBySystem>> = {
   exponent: "1",
   constant: "1",
   share: "1",
+  leastShare: "1",
   reduction: "1",
   mostOfTotal: "1",
   upTo: "1",

@@ -139,17 +139,23 @@ function byLarger(rule: LargerRule, A: number, bedrooms: number): RequiredRate {
   const given = { a: rule.areaRate, A, B };
   const rate = oneValue(dwellingRateLarger, given);
   const source = rate > B ? rule.areaSource : rule.source;
-  return new RequiredRate(rate, source, "si", [
+  const parts = [
     sum(dwellingRateLarger, given),
-    ...(most === undefined ? [] : [`at most ${most} L/s`]),
-  ]);
+    ...(most === undefined ? [] : [`a band: at most ${most} L/s`]),
+  ];
+  return new RequiredRate(rate, source, "si", parts, most);
 }
 
 function byBounds(rule: BoundedRule, A: number): RequiredRate {
   const given = { a: rule.areaRate, A, lo: rule.least, hi: rule.most };
-  return new RequiredRate(oneValue(dwellingRateBounded, given), rule.source, rule.system, [
-    sum(dwellingRateBounded, given),
-  ]);
+  const parts = [sum(dwellingRateBounded, given)];
+  return new RequiredRate(
+    oneValue(dwellingRateBounded, given),
+    rule.source,
+    rule.system,
+    parts,
+    rule.most,
+  );
 }
 
 export const rule = ruleOf({

@@ -4,6 +4,7 @@ import {
   type Duty,
   type Edition,
   findCooking,
+  kindOf,
   type RoomKind,
   type RoomRule,
   type System,
@@ -81,6 +82,7 @@ export function roomRate(
   if (fixed !== undefined && (!isBoth || changed))
     return new RequiredRate(fixed, rule.source, system, [
       `${fixed} ${flowUnits[system]}, ${room}, ${duty}`,
+      kindOf(rule),
       ...(rule.note ? [rule.note] : []),
     ]);
   throw new UnknownNameError(
@@ -105,7 +107,7 @@ function byVolume(rule: RoomRule, system: System, volume?: number): RequiredRate
   const rate = oneValue(formula, { n: rule.airChanges, V: volume });
   const room = `${volume} ${system === "ip" ? "ft³" : "m³"}`;
   const words = `${rule.airChanges} air changes an hour of ${room}`;
-  return new RequiredRate(rate, rule.source, system, [words]);
+  return new RequiredRate(rate, rule.source, system, [words, kindOf(rule)]);
 }
 
 function noSuchRate(edition: Edition, room: RoomKind, duty: Duty): UnknownNameError {

@@ -6,7 +6,7 @@ export const verdictLook = {
   meets: { symbol: "circle", sign: "●", colour: chart.good },
   short: { symbol: "square", sign: "■", colour: chart.bad },
   "too close to call": { symbol: "star", sign: "★", colour: chart.doubt },
-  retest: { symbol: "diamond", sign: "◆", colour: chart.doubt },
+  "out of range": { symbol: "diamond", sign: "◆", colour: chart.doubt },
   "rate unknown": { symbol: "triangle", sign: "▲", colour: chart.quiet },
   "none required": { symbol: "triangle", sign: "△", colour: chart.quiet },
   "read again": { symbol: "circle", sign: "○", colour: chart.quiet },

@@ -76,6 +76,7 @@ export const balancedReductions: TableMaker = (sheet) => {
       Edition: code,
       Reduction: reduction,
       Increase: increase?.neither ?? 0,
+      "Increase of one": increase?.one ?? 0,
       "Edition no.": numberOfName("edition", code),
       ...traced(source),
     }),

@@ -11,7 +11,7 @@ export const runningRules: TableMaker = (sheet) => {
       Edition: id,
       Kind: runTime ? 1 : 2,
       Hours: runTime?.segmentHours ?? cycle?.averageHours ?? null,
-      "Least share": runTime ? (runTime.rows[0]?.[0] ?? 0) : null,
+      "Least share": runTime?.rows[0]?.[0] ?? cycle?.leastShare ?? 0,
       "Edition no.": numberOfName("edition", id),
     };
     return [{ ...row, ...traced(source) }];
