@@ -4,6 +4,7 @@ import {
   type Field,
   firstRow,
   formulasOf,
+  headingHeight,
   headingOf,
   type JobPlan,
   jobPlan,
@@ -16,6 +17,7 @@ import {
   type SheetLayout,
   settingChoices,
   settingRow,
+  settingsPage,
   widthOf,
 } from "../job";
 import { inStoredForm, SheetModel } from "../sheet";
@@ -77,7 +79,7 @@ function addSettings(
     rows: [heading, ...lines],
     columnWidths: [32, 32, 110],
     frozenRows: 1,
-    page: { landscape: true, pagesWide: 1, titleRows: [0, 0] },
+    page: settingsPage(settings.units === "si" ? "si" : "ip"),
     validations: Object.entries(settingChoices).map(([key, list]) => ({
       ref: `B${settingRow(key) + 1}`,
       list,
@@ -104,19 +106,14 @@ function addTable(
     return fields.map((field) => toCell(field, row[field.key], formulas[field.key], styles));
   });
   const last = firstRow + rows.length - 1;
-  const naming = namingColumns(layout);
   workbook.addSheet(layout.title, {
     rows: [heading, ...body],
     columnWidths: fields.map(widthOf),
+    rowHeights: [headingHeight(layout, system)],
     frozenRows: 1,
-    frozenCols: naming,
+    frozenCols: namingColumns(layout),
     autoFilter: `A1:${cellName(last, fields.length - 1)}`,
-    page: {
-      ...pageOf(layout),
-      titleRows: [0, 0],
-      titleCols: [0, naming - 1],
-      footer: { left: "&A", right: "&P/&N" },
-    },
+    page: pageOf(layout, system),
     validations: fields.flatMap((field, col) => {
       const list = field.choices;
       return list ? [{ ref: `${cellName(firstRow, col)}:${cellName(last, col)}`, list }] : [];

@@ -2,8 +2,8 @@ import type { CellSpec, PageSpec, SheetSpec, StyleSpec, Workbook } from "../work
 import { placeOf } from "./names";
 import type { Look, PlanMargin, PlanPage, SheetPlan } from "./plan";
 
-/** Margins of record sheets in inches. */
-export const margins = {
+/** In inches. */
+const margins = {
   left: 0.6,
   right: 0.6,
   top: 0.6,
@@ -77,7 +77,15 @@ function styleSpecOf({ line, format, ...look }: Look): StyleSpec {
   };
 }
 
-function pageSpecOf({ paper, landscape, onePage, titleRows, footer, area }: PlanPage): PageSpec {
+/** How a record is printed, for both writers. */
+export function pageSpecOf({
+  paper,
+  landscape,
+  onePage,
+  titleRows,
+  footer,
+  area,
+}: PlanPage): PageSpec {
   return {
     paper,
     landscape,
@@ -91,8 +99,8 @@ function pageSpecOf({ paper, landscape, onePage, titleRows, footer, area }: Plan
   };
 }
 
-/** Margin texts in the codes of spreadsheets, which both writers need. */
-export function codesOf({ left, center, right }: PlanMargin) {
+/** Margin texts in the codes of spreadsheets. */
+function codesOf({ left, center, right }: PlanMargin) {
   const coded = (text: string | undefined) => (text === undefined ? undefined : footerCode(text));
   return { left: coded(left), center: coded(center), right: coded(right) };
 }

@@ -2,7 +2,7 @@
  * Records to print and sign: of a job, of a dwelling, of the proof of a box. A record is a sheet as
  * plain data, which a workbook file takes here and Excel takes through the room that speaks to it.
  */
-export { addPlan, codesOf, margins } from "./add-plan";
+export { addPlan, pageSpecOf } from "./add-plan";
 export { dwellingRecord } from "./dwelling-record";
 
 export { firstOpening } from "./field/first-opening";

@@ -1,7 +1,6 @@
 import { columnLetters } from "../cells";
-import { codesText, type Job, provenanceOf } from "../job";
+import { codesText, type Job, paperOf, provenanceOf } from "../job";
 import type { PlanPage } from "./plan";
-import { paperOf } from "./words";
 
 interface Printed extends Pick<PlanPage, "landscape" | "onePage" | "titleRows"> {
   /** What is printed below on the left. */

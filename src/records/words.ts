@@ -1,5 +1,4 @@
 import { fixed } from "../cells";
-import type { System } from "../editions";
 
 /** A number with so many decimals, without those that say nothing. */
 export function figure(value: number, digits = 1): string {
@@ -15,10 +14,6 @@ export function signed(value: number, digits = 1): string {
 /** "1 fan", "3 fans". */
 export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
-}
-
-export function paperOf(system: System): "letter" | "a4" {
-  return system === "ip" ? "letter" : "a4";
 }
 
 /** A number for a cell; null for none. */

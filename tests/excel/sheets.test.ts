@@ -1,3 +1,4 @@
+import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import {
   addJobSheets,
@@ -296,6 +297,19 @@ describe("the sheets of a new job", () => {
     expect(cells.filter((value) => typeof value === "object" && value !== null)).toEqual([]);
     // Of a 6 in hole ± 1/32 in: π/4 · d² changes by π/2 · d · 1/32 (by definition).
     expect(host.value("Fans", 1, 10)).toBeCloseTo(((Math.PI / 2) * 6) / 32, 2);
+  });
+
+  it("are laid out to be printed, with headings and names on each page", async () => {
+    const host = hostWith({ Data: [line("x")] });
+    await addJobSheets({ system: "ip" });
+    const parts = unzipSync(host.bytes());
+    const xml = strFromU8(parts["xl/worksheets/sheet5.xml"] as Uint8Array);
+    const setup = /<pageSetup[^>]*>/.exec(xml)?.[0];
+    expect(setup).toContain('orientation="landscape"');
+    expect(setup).toContain('fitToWidth="2"');
+    expect(strFromU8(parts["xl/workbook.xml"] as Uint8Array)).toContain(
+      "'Fans'!$A:$B,'Fans'!$1:$1",
+    );
   });
 
   it("offer lists of entries", async () => {

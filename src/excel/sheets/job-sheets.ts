@@ -9,17 +9,20 @@ import {
   jobPlan,
   jobSettings,
   jobTitle,
+  pageOf,
   type RowFormulas,
   type SheetKind,
   type SheetLayout,
   settingChoices,
   settingRow,
+  settingsPage,
   usualSettings,
 } from "../../job";
 import { HostError } from "../host-error";
 import { type Book, run } from "../run";
 import type { System } from "../types";
 import { addSheet, checkStructure } from "./own-sheet";
+import { setUpPage } from "./page";
 import { dressHeadings, layOut } from "./table-sheet";
 import { writeRows } from "./write-blocks";
 
@@ -91,7 +94,13 @@ export function addJobSheets(start: JobStart): Promise<readonly string[]> {
     first?.activate();
     first?.getRangeByIndexes(firstRow, 0, 1, 1).select();
     for (const sheet of blank) sheet.delete();
-    // The sheets stand, whatever becomes of the view.
+    // The sheets stand, whatever becomes of the view and, as without a printer, of the page.
+    await book.sync().catch(() => {});
+    for (const layout of layoutsOf(plan)) {
+      const sheet = added.get(layout.title);
+      if (sheet) setUpPage(sheet, pageOf(layout, system));
+    }
+    if (job) setUpPage(job, settingsPage(system));
     await book.sync().catch(() => {});
     return wanted;
   });

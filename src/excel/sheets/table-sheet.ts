@@ -1,9 +1,11 @@
 import {
   type Field,
   firstRow,
+  headingHeight,
   headingOf,
   namingColumns,
   numberFormatOf,
+  pointsOf,
   type RowFormulas,
   type SheetLayout,
   widthOf,
@@ -22,8 +24,6 @@ interface NewTable {
 
 const heading = { fill: "#1F4E4A", color: "#FFFFFF" };
 const computedFill = "#EEF3F1";
-/** Points of a column of so many characters, in the usual font. */
-const pointsOf = (characters: number) => Math.round(5.25 * characters + 3.75);
 
 /** Lays out an empty sheet: headings, formulas in the first rows, formats and lists. */
 export async function layOut(book: Book, sheet: Excel.Worksheet, table: NewTable): Promise<void> {
@@ -38,12 +38,12 @@ export async function layOut(book: Book, sheet: Excel.Worksheet, table: NewTable
     });
   });
   dressHeadings(sheet, headings.length);
+  sheet.getRangeByIndexes(0, 0, 1, 1).format.rowHeight = headingHeight(layout, system);
   layout.fields.forEach((field, col) => {
     dressColumn(sheet.getRangeByIndexes(firstRow, col, rows, 1), field);
     sheet.getRangeByIndexes(0, col, 1, 1).format.columnWidth = pointsOf(widthOf(field));
   });
-  const naming = namingColumns(layout);
-  sheet.freezePanes.freezeAt(sheet.getRangeByIndexes(0, 0, firstRow, naming));
+  sheet.freezePanes.freezeAt(sheet.getRangeByIndexes(0, 0, firstRow, namingColumns(layout)));
   await writeRows(book, sheet, 0, 0, [headings, ...body]);
 }
 

@@ -1,17 +1,17 @@
 import { cellName } from "../../cells";
-import { codesOf, type Look, margins, type PlanPage, placeOf, type SheetPlan } from "../../records";
+import { type Look, pageSpecOf, placeOf, type SheetPlan } from "../../records";
 import { addressesOf } from "../areas";
 import { cellsOf, empty } from "../begun";
 import { asText } from "../cell-text";
 import { sheetProtected, toHostError } from "../host-error";
 import { type Book, run } from "../run";
 import { addSheet, checkStructure, freeName } from "./own-sheet";
+import { setUpPage } from "./page";
 import { type Written, writeRows } from "./write-blocks";
 import { writeChart } from "./write-chart";
 
-/** Points a character of column width, and points an inch. */
+/** Points a character of column width. */
 const characterPoints = 5.25;
-const inchPoints = 72;
 const lineColor = "#B9C4C1";
 
 /**
@@ -40,7 +40,7 @@ export function writePlan(
       copy?.delete();
       await book.sync();
       measure(sheet, plan);
-      layOutPage(sheet, plan.page);
+      setUpPage(sheet, pageSpecOf(plan.page));
       await book.sync();
     } catch (thrown) {
       await book.begun.takeBack();
@@ -170,27 +170,4 @@ function measure(sheet: Excel.Worksheet, { columns, rows }: SheetPlan): void {
     sheet.getRangeByIndexes(first, 0, row - first + 1, 1).format.rowHeight = height;
     first = row + 1;
   });
-}
-
-function layOutPage(sheet: Excel.Worksheet, page: PlanPage): void {
-  const { pageLayout } = sheet;
-  pageLayout.orientation = page.landscape ? "Landscape" : "Portrait";
-  pageLayout.paperSize = page.paper === "a4" ? "A4" : "Letter";
-  pageLayout.zoom = page.onePage
-    ? { horizontalFitToPages: 1, verticalFitToPages: 1 }
-    : { horizontalFitToPages: 1 };
-  pageLayout.leftMargin = margins.left * inchPoints;
-  pageLayout.rightMargin = margins.right * inchPoints;
-  pageLayout.topMargin = margins.top * inchPoints;
-  pageLayout.bottomMargin = margins.bottom * inchPoints;
-  pageLayout.headerMargin = margins.header * inchPoints;
-  pageLayout.footerMargin = margins.footer * inchPoints;
-  pageLayout.centerHorizontally = true;
-  pageLayout.setPrintArea(page.area);
-  if (page.titleRows > 0) pageLayout.setPrintTitleRows(`$1:$${page.titleRows}`);
-  const { left, center, right } = codesOf(page.footer);
-  const footer = pageLayout.headersFooters.defaultForAllPages;
-  footer.leftFooter = left ?? "";
-  footer.centerFooter = center ?? "";
-  footer.rightFooter = right ?? "";
 }

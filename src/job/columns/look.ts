@@ -1,5 +1,6 @@
 import type { System } from "../../editions";
 import type { Field, SheetLayout } from "./field";
+import { firstRow } from "./formulas";
 import { unitOf } from "./units";
 
 /** The heading of a field in a new job. */
@@ -24,6 +25,7 @@ const widths: Readonly<Record<string, number>> = {
   room: 16,
   roomKind: 15,
   duty: 13,
+  fanKind: 16,
   status: 12,
   verdict: 14,
   date: 12,
@@ -35,20 +37,72 @@ export function widthOf({ key, title }: Field): number {
   return widths[key] ?? Math.max(9, Math.min(14, title.length + 2));
 }
 
+const lineHeight = 15;
+
+/** Points of the row of headings, in bold and wrapped at their words. */
+export function headingHeight({ fields }: SheetLayout, system: System): number {
+  const lines = fields.map((field) => {
+    const room = widthOf(field) - 1;
+    let [count, taken] = [1, 0];
+    for (const { length } of headingOf(field, system).split(" ")) {
+      if (taken > 0 && taken + 1 + length > room) [count, taken] = [count + 1, 0];
+      taken += length + (taken > 0 ? 1 : 0);
+    }
+    return count;
+  });
+  return lineHeight * Math.max(...lines);
+}
+
 /** The columns that name a row: they stay in view, and stand on every printed page. */
 export function namingColumns({ fields, names }: SheetLayout): number {
   return fields.findLastIndex(({ key }) => names.includes(key)) + 1;
 }
 
-/** Characters that a page takes upright and across, in the usual size of letters. */
-const upright = 95;
-const across = 130;
+/** A paper that people of a system of units have. */
+export function paperOf(system: System): "letter" | "a4" {
+  return system === "ip" ? "letter" : "a4";
+}
+
+/** Points of a column of so many characters, in the usual font of 11 points. */
+export const pointsOf = (characters: number) => Math.round(5.25 * characters + 3.75);
+
+const margins = { left: 0.4, right: 0.4, top: 0.45, bottom: 0.6, header: 0.3, footer: 0.3 };
+/** Points between the margins, of the narrower of the two papers upright and across. */
+const [upright, across] = [535, 730];
+/** Letters of 11 points are not shrunk below 8; a program without the font still shows some 7. */
+const smallest = 8 / 11;
+
+/** What is printed alike on every sheet of a job. */
+const printedOn = (system: System) =>
+  ({ paper: paperOf(system), margins, footer: { left: "&A", right: "&P/&N" } }) as const;
+
+/** How the sheet of the settings is printed. */
+export const settingsPage = (system: System) =>
+  ({ ...printedOn(system), landscape: true, pagesWide: 1, titleRows: [0, 0] }) as const;
 
 /**
- * How a sheet is printed: upright where it is narrow enough, on one page across unless that shrinks
- * the letters below half.
+ * How the sheet of a layout is printed: upright where that shrinks nothing; otherwise across, on as
+ * many pages side by side as letters of 8 points need. The heading and what names a row are on each.
  */
-export function pageOf({ fields }: SheetLayout): { landscape: boolean; pagesWide: number } {
-  const width = fields.reduce((sum, field) => sum + widthOf(field), 0);
-  return { landscape: width > upright, pagesWide: width > 2 * across ? 2 : 1 };
+export function pageOf(layout: SheetLayout, system: System) {
+  const naming = namingColumns(layout);
+  const widths = layout.fields.map((field) => pointsOf(widthOf(field)));
+  const width = (columns: readonly number[]) => columns.reduce((sum, each) => sum + each, 0);
+  const named = width(widths.slice(0, naming));
+  let pagesWide = 1;
+  let taken = named;
+  for (const points of widths.slice(naming)) {
+    if (taken + points > across / smallest) {
+      pagesWide++;
+      taken = named;
+    }
+    taken += points;
+  }
+  return {
+    ...printedOn(system),
+    landscape: width(widths) > upright,
+    pagesWide,
+    titleRows: [0, firstRow - 1],
+    titleCols: [0, naming - 1],
+  } as const;
 }

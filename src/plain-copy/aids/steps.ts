@@ -1,6 +1,7 @@
 import { columnLetters, type Place, parseRectangle, sheetPrefix } from "../../cells";
 import type { Part } from "../../rules";
 import type { Workbook } from "../../workbook";
+import { unprinted, unprintedPage } from "./table-sheet";
 
 interface Line {
   readonly cell: string;
@@ -9,8 +10,8 @@ interface Line {
 }
 
 const firstColumn = 2;
-/** One row for the headings. */
-const firstRow = 1;
+/** A row for what the sheet is, and one for the headings. */
+const firstRow = 2;
 
 /**
  * The sheet of steps: what a formula would otherwise write out several times stands there once. A
@@ -79,6 +80,7 @@ export class Steps {
     const titles = ["For cell", "Step", "Value", ...Array(width - 1).fill("Further values")];
     workbook.addSheet(this.sheet, {
       rows: [
+        [{ value: unprinted }],
         titles.map((value) => ({ value, style: heading })),
         ...this.lines.map(({ cell, what, formulas }) => [
           { value: cell || null },
@@ -90,7 +92,8 @@ export class Steps {
         ]),
       ],
       columnWidths: [18, 44, ...Array(width).fill(16)],
-      frozenRows: 1,
+      frozenRows: firstRow,
+      page: unprintedPage,
     });
   }
 }

@@ -2,9 +2,14 @@ import { columnLetters, sheetPrefix } from "../../cells";
 import type { Table, TableCell } from "../../rules";
 import type { CellSpec, Workbook } from "../../workbook";
 
+/** What a sheet of helpers says in its first row, which alone is printed. */
+export const unprinted =
+  "What formulas of this workbook look up or work out in steps. Only this line of the sheet is printed.";
+export const unprintedPage = { area: "A1:F1", landscape: true, pagesWide: 1 } as const;
+
 /** A sheet that holds tables one below the other, each under its title and headings. */
 export class TableSheet {
-  private readonly rows: (readonly TableCell[])[] = [];
+  private readonly rows: (readonly TableCell[])[] = [[unprinted], []];
   private readonly titles = new Set<number>();
   private readonly headings = new Set<number>();
   private readonly known = new Map<string, Table>();
@@ -54,7 +59,7 @@ export class TableSheet {
 
   /** Adds the sheet, where any table was made. */
   write(workbook: Workbook, styles: { readonly title: number; readonly heading: number }): void {
-    if (this.rows.length === 0) return;
+    if (this.known.size === 0) return;
     const prefix = sheetPrefix(this.sheet);
     const spec = (cell: TableCell, style: number | undefined): CellSpec => {
       const content =
@@ -73,6 +78,7 @@ export class TableSheet {
         return cells.map((cell) => spec(cell, style));
       }),
       columnWidths: this.widths,
+      page: unprintedPage,
     });
   }
 }

@@ -8,6 +8,7 @@ import {
   expectedOpening,
   type Job,
   type Opening,
+  paperOf,
   provenanceOf,
   unitOf,
 } from "../../job";
@@ -15,7 +16,7 @@ import { looks } from "../looks";
 import { sheetNameOf } from "../names";
 import type { Look, SheetPlan } from "../plan";
 import { PlanRows } from "../plan-rows";
-import { figure, paperOf } from "../words";
+import { figure } from "../words";
 import { type OpeningSet, usefulSets } from "./opening-sets";
 
 /** Pressures of the card, Pa: the usual window by halves. */

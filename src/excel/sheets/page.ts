@@ -1,0 +1,27 @@
+import { columnLetters } from "../../cells";
+import type { pageSpecOf } from "../../records";
+
+type PageSpec = ReturnType<typeof pageSpecOf>;
+
+const inchPoints = 72;
+
+/** Queues how a sheet is printed. Excel may refuse it, as without a printer: sync it by itself. */
+export function setUpPage({ pageLayout }: Excel.Worksheet, page: PageSpec): void {
+  const { landscape, paper, pagesWide, pagesTall, margins, titleRows, titleCols } = page;
+  pageLayout.orientation = landscape ? "Landscape" : "Portrait";
+  pageLayout.paperSize = paper === "a4" ? "A4" : "Letter";
+  pageLayout.zoom = {
+    ...(pagesWide === undefined ? {} : { horizontalFitToPages: pagesWide }),
+    ...(pagesTall === undefined ? {} : { verticalFitToPages: pagesTall }),
+  };
+  for (const [side, inches] of Object.entries(margins ?? {}))
+    pageLayout[`${side as keyof NonNullable<typeof margins>}Margin`] = inches * inchPoints;
+  pageLayout.centerHorizontally = page.centered === true;
+  if (page.area !== undefined) pageLayout.setPrintArea(page.area);
+  if (titleRows) pageLayout.setPrintTitleRows(`$${titleRows[0] + 1}:$${titleRows[1] + 1}`);
+  if (titleCols) pageLayout.setPrintTitleColumns(`$${titleCols.map(columnLetters).join(":$")}`);
+  const footer = pageLayout.headersFooters.defaultForAllPages;
+  footer.leftFooter = page.footer?.left ?? "";
+  footer.centerFooter = page.footer?.center ?? "";
+  footer.rightFooter = page.footer?.right ?? "";
+}
