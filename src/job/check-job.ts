@@ -5,6 +5,7 @@ import {
   type Finding,
   type FindingKind,
   findingKinds,
+  isFault,
   isOpen,
   type Severity,
   severities,
@@ -68,11 +69,6 @@ export function checkJob(file: JobFile, today: number, further?: FurtherCheck): 
   if (further && isJob) report.include(further(file, report.findings(), job));
   const { findings, settled } = applyAcceptances(file, report.findings());
   return { job, isJob, findings, summary: summarise(job, findings), settled };
-}
-
-/** Something of the sheet that cannot be trusted, and no mere result of a fan. */
-export function isFault({ severity }: Finding): boolean {
-  return severity !== "result";
 }
 
 function summarise(job: Job, all: readonly Finding[]): Summary {

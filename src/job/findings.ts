@@ -295,3 +295,8 @@ export function sharedWords(
 export function isOpen(finding: Finding): boolean {
   return finding.accepted === undefined;
 }
+
+/** Something of the sheet that cannot be trusted, and no mere result of a fan. */
+export function isFault({ severity }: Finding): boolean {
+  return severity !== "result";
+}

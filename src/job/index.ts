@@ -9,7 +9,6 @@ export {
 export {
   checkJob,
   type FurtherCheck,
-  isFault,
   type JobCheck,
   type Summary,
 } from "./check-job";
@@ -41,6 +40,7 @@ export {
   type Finding,
   type FindingKind,
   findingKinds,
+  isFault,
   isOpen,
   kindEntry,
   type Mend,
