@@ -115,7 +115,7 @@ function isTyped({ fans }: Job, i: number): boolean {
 function fansAmong({ fans, firm }: Job, isOf: (i: number) => boolean): number {
   if (!fans) return 0;
   const rows = Array.from({ length: fans.length }, (_, i) => i).filter(
-    (i) => isOf(i) && firm?.isSuperseded(i) !== true,
+    (i) => isOf(i) && !firm?.isSuperseded(i) && !firm?.isFurtherTest(i),
   );
   if (!fans.table.has("visit")) return rows.length;
   const names = rows.map((i) => {

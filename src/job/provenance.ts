@@ -2,6 +2,7 @@ import { version } from "../../package.json";
 import { isSameNumber, shown, significant } from "../cells";
 import type { Mark, Source } from "../formulas";
 import { usualConstant, usualWindow } from "../rules";
+import { conversionFactor } from "../units";
 import { codesOf, codesText, type JobCodes } from "./codes";
 import { unitOf } from "./columns";
 import type { FirmSheets, Job } from "./read";
@@ -137,11 +138,12 @@ function firmConstants({ fans }: Job, firm: FirmSheets): Provenance["constants"]
     const { block } = firm.at(i);
     const { constant, units } = block.habits;
     if (!constant || !firm.hasPressure(i)) continue;
-    const { flow, area = "", pressure } = units;
+    const { flow, area = "", pressure = "Pa" } = units;
     const isOurs =
       [flow, area].join() === [unitOf("flow", system), unitOf("opening", system)].join();
-    const unit = isOurs || !flow ? "" : ` ${flow} per ${area}·√${pressure ?? "Pa"}`;
-    const text = `${significant(constant.value)}${unit}`;
+    const unit = isOurs || !flow ? "" : ` ${flow} per ${area}·√Pa`;
+    const perPa = constant.value / Math.sqrt(conversionFactor(pressure, "Pa"));
+    const text = `${significant(perPa, 5)}${unit}`;
     const mark = constant.stated ? "stated" : "as the sheet's flows give it";
     const fansSoFar = found.get(text)?.fans ?? 0;
     found.set(text, { value: firm.constant(block), text, fans: fansSoFar + 1, mark });

@@ -133,10 +133,33 @@ describe("the checks of a firm's own sheet", () => {
 
   it("read a pressure typed as a text with its own sign", () => {
     const told = found((rows) => {
-      for (const row of rows) row[4] = -row[4];
+      for (const row of rows as unknown as string[][]) row[4] = `-${row[4]}`.replace(".", ",");
       (at(rows, 8) as unknown as string[])[4] = "~5,7";
     });
     expect(told).toContain("pressure-negative Log!E10");
+  });
+
+  it("take a sheet a dwelling with the same rooms for other fans, and count all of them", () => {
+    const heads = ["Room", "Open in2", "Box Pa", "cfm", "Min cfm"];
+    const homes = [3, 4, 5, 6].map((pressure) =>
+      grid(`Flat ${pressure}`, [
+        heads,
+        ...[24, 48, 36].map((area, at) => {
+          const flow = Math.round(10.7 * area * Math.sqrt(pressure)) / 10;
+          return [["Bath", "Kitchen", "Laundry"][at] as string, area, pressure, flow, 20];
+        }),
+      ]),
+    );
+    const { findings, summary } = checkJob(jobFile(...homes), today);
+    expect(findings.map(({ kind }) => kind)).toEqual([]);
+    expect(summary).toMatchObject({ fans: 12, measured: 12, dwellings: 4, openings: 0 });
+  });
+
+  it("see no fan where a word of ours stands over something else", () => {
+    const rows = [11, 12, 13, 14].map((cost) => [cost, 7 * cost, 3, 10 * cost]);
+    const heads = ["Unit Cost", "Area", "Pressure washing", "Total"];
+    const { isJob, findings } = checkJob(jobFile(grid("Budget", [heads, ...rows])), today);
+    expect([isJob, findings]).toEqual([false, []]);
   });
 
   it("take a letter that all rows share for the opening's name and no verdict", () => {

@@ -148,6 +148,75 @@ describe("workbooks as other firms keep them", () => {
     expect(block?.field(2, "dwelling")).toMatchObject({ value: "Logt 1", from: "above" });
   });
 
+  test("an opening that is called middle, as a mean is, makes no total of its rows", () => {
+    const rows: Made[][] = [["Pièce", "Trappe", "Surface cm²", "Dépression Pa", "Débit m³/h"]];
+    for (let i = 0; i < 12; i++) {
+      const [trappe, area] = i % 2 ? ["petite", 60] : ["moyenne", 140];
+      const pressure = 2 + i * 0.3;
+      const flow = {
+        f: `0.2818*C${i + 2}*SQRT(D${i + 2})`,
+        v: root(0.2818, Number(area), pressure),
+      };
+      rows.push([
+        i % 2 ? "WC" : "Salle de bains",
+        trappe as string,
+        area as number,
+        pressure,
+        flow,
+      ]);
+    }
+    rows.push([null, "Moyenne", null, { f: "AVERAGE(D2:D13)", v: 3.6 }, null]);
+    const [block] = readWorkbook(workbook([sheet("Relevé", rows)])).blocks;
+    expect([block?.readings, block?.skipped]).toEqual([12, [13]]);
+  });
+
+  test("fans in columns under a title of exhaust, whose cells name no fan", () => {
+    const rows: Made[][] = [
+      "Afzuiging",
+      "Ruimte",
+      "Woning",
+      "Onderdruk Pa",
+      "Opening cm²",
+      "dm³/s",
+    ].map((label) => [label]);
+    for (let i = 0; i < 10; i++) {
+      const area = i % 2 ? 60 : 160;
+      const pressure = 2 + ((i * 7) % 10) * 0.4;
+      const flow = Math.round(0.783 * area * Math.sqrt(pressure)) / 10;
+      const cells = [
+        null,
+        i % 2 ? "Toilet" : "Keuken",
+        `nr. ${1 + (i >> 1)}`,
+        pressure,
+        area,
+        flow,
+      ];
+      for (const [at, cell] of cells.entries()) rows[at]?.push(cell);
+    }
+    const [block] = readWorkbook(workbook([sheet("Metingen", rows)])).blocks;
+    expect([block?.layout, block?.roles.get("dwelling")?.line]).toEqual(["fans in columns", 2]);
+    expect(block?.roles.has("fan")).toBe(false);
+  });
+
+  test("required rates in a row above the headings of fans side by side", () => {
+    const rows: Made[][] = [
+      ["Required cfm", null, null, 50, null, null, 100],
+      [null, "Bath", null, null, "Kitchen"],
+      ["Lot", "Pa", "in2", "cfm", "Pa", "in2", "cfm"],
+    ];
+    for (let i = 0; i < 8; i++) {
+      const [a, b] = [3 + i * 0.2, 4.5 - i * 0.2];
+      const y = i + 4;
+      rows.push([
+        `Lot ${i + 1}`,
+        ...[a, 24, { f: `1.07*C${y}*SQRT(B${y})`, v: root(1.07, 24, a) }],
+        ...[b, 48, { f: `1.07*F${y}*SQRT(E${y})`, v: root(1.07, 48, b) }],
+      ]);
+    }
+    const { blocks } = readWorkbook(workbook([sheet("Log", rows)]));
+    expect(blocks.map((block) => block.field(2, "required")?.value)).toEqual([50, 100]);
+  });
+
   test("rooms over flows alone, read off a powered hood", () => {
     const rows: Made[][] = [
       ["Hood readings, L/s"],

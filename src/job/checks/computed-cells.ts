@@ -6,6 +6,7 @@ import {
   isSameNumber,
   rowPattern,
   shown,
+  shownApart,
 } from "../../cells";
 import { type Field, layoutOf } from "../columns";
 import { expectedIn } from "../facts";
@@ -103,7 +104,12 @@ function checkColumn(job: Job, report: Report, column: Column): void {
 }
 
 function differenceOf({ table, field: { key } }: Column, i: number, wanted: Expected): string {
-  return `${table.heading(key, i)} is ${text(table.raw(key, i))} but the row gives ${text(wanted)}`;
+  const held = table.raw(key, i);
+  const [is, gives] =
+    typeof held === "number" && typeof wanted === "number"
+      ? shownApart(held, wanted)
+      : [text(held), text(wanted)];
+  return `${table.heading(key, i)} is ${is} but the row gives ${gives}`;
 }
 
 type Expected = number | string | undefined;

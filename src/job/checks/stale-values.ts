@@ -1,4 +1,12 @@
-import { agrees, type CellValue, cellName, isBlankCell, isCellError, shown } from "../../cells";
+import {
+  agrees,
+  type CellValue,
+  cellName,
+  isBlankCell,
+  isCellError,
+  shown,
+  shownApart,
+} from "../../cells";
 import { hasFormula } from "../grid";
 import type { Job } from "../read";
 import { aboutRow } from "./cell-types";
@@ -49,9 +57,12 @@ function nameAt(job: Job, sheet: string, row: number, col: number): string {
 
 /** Both values in words, with as many digits as it takes to see that they differ. */
 function toldApart(stored: CellValue, fresh: CellValue): string {
-  const [was, is] = [stored, fresh].map((value) => text(value, shown)) as [string, string];
-  const [wasExactly, isExactly] = [stored, fresh].map((value) => text(value, String));
-  const [before, now] = was === is ? [wasExactly, isExactly] : [was, is];
+  const [was, is] =
+    typeof stored === "number" && typeof fresh === "number"
+      ? shownApart(stored, fresh)
+      : [stored, fresh].map((value) => text(value, shown));
+  const [before, now] =
+    was === is ? [stored, fresh].map((value) => text(value, String)) : [was, is];
   return `${before} is stored where the formula gives ${now}`;
 }
 

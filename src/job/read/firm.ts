@@ -124,6 +124,13 @@ export class FirmSheets {
     return among(block.habits.pass) ? "pass" : among(block.habits.fail) ? "fail" : undefined;
   }
 
+  /** Whether a row is a further test of the fan above it, whose name stands there alone. */
+  isFurtherTest(i: number): boolean {
+    const { block, own } = this.at(i);
+    const name = (["fan", "room"] as const).find((role) => block.roles.has(role));
+    return name !== undefined && block.field(own, name)?.from === "above";
+  }
+
   /** Whether a cell is none of a fan that was left without a reading. */
   isRead(sheet: string, row: number, col: number): boolean {
     return !this.reading.blocks.some((block, at) => {
@@ -304,7 +311,7 @@ export function withoutOwnSheets(file: JobFile, fit: JobFit): JobFile {
 
 /**
  * The sheets of a job besides a firm's own, which a reader found: of sheets of fans nothing, of
- * others those of our form. Where the reader found none, sheets of fans still want a pressure.
+ * others those of our form.
  */
 export function withoutFans(
   fit: JobFit,
@@ -319,7 +326,7 @@ export function withoutFans(
     !listed.has(each.sheet) &&
     (firm
       ? each.kind !== "fans" && !taken.has(each.sheet) && isOwnForm(each)
-      : each.kind !== "fans" || isChosen(each) || measured.some((key) => each.columns.has(key)));
+      : isChosen(each) || isOwnForm(each));
   const sheets: Partial<Record<SheetKind, readonly SheetFit[]>> = {};
   for (const [kind, fits] of Object.entries(fit.sheets) as [SheetKind, readonly SheetFit[]][]) {
     const kept = fits.filter(isKept);
@@ -327,6 +334,3 @@ export function withoutFans(
   }
   return { ...fit, sheets };
 }
-
-/** One of these tells readings from any other list of dwellings. */
-const measured = ["pressure", "reading1", "device1", "instrument"];

@@ -64,5 +64,8 @@ function readingsAt(block: Block, i: number): string {
 
 function valueAt(block: Block, key: string, i: number) {
   const line = block.lines.get(key);
-  return line ? block.grid.value(along(line.rows, i), along(line.cols, i)) : null;
+  if (!line) return null;
+  return line.values
+    ? (line.values[i] ?? null)
+    : block.grid.value(along(line.rows, i), along(line.cols, i));
 }

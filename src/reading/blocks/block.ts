@@ -11,7 +11,7 @@ import { candidatesFor, roleLines } from "./role-lines";
 export type Told = (index: number, role: Role) => FieldValue | null;
 
 /** Fields that are often written once for the rows below. */
-const spreads: readonly Role[] = ["dwelling", "tester", "date", "fan"];
+const spreads: readonly Role[] = ["dwelling", "tester", "date", "fan", "room"];
 
 export class SheetBlock implements Block {
   readonly sheet: string;

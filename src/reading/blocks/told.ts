@@ -30,7 +30,11 @@ export function tellerOf(block: SheetBlock, book: Book, manySheets: boolean): To
         from: "heading",
       };
     }
-    if (role === "required") return once(`required ${row}`, () => inVerdict(block, index, book));
+    if (role === "required")
+      return (
+        once(`required ${row}`, () => inVerdict(block, index, book)) ??
+        once("required above", () => aboveHeadings(block))
+      );
     if (role !== "dwelling" && role !== "tester" && role !== "date") return null;
     const group = listing.groups[index]!;
     if (group >= 0) {
@@ -82,6 +86,28 @@ function nearestLabel(labels: readonly Label[], role: Role, row: number): FieldV
     near = away;
   }
   return best ? { value: best.value, place: best.place, from: "label" } : null;
+}
+
+/** So many rows above its headings a block's rate may stand. */
+const mostAbove = 3;
+
+/** Fans side by side: a row above the headings gives each its rate, and says so at its head. */
+function aboveHeadings({ cells, from, listing }: SheetBlock): FieldValue | null {
+  const { own, shared } = from.part;
+  const [section] = listing.sections;
+  if (shared.length === 0 || !section) return null;
+  for (let row = section.from - 1; row >= Math.max(0, section.from - mostAbove); row--) {
+    const head = Array.from({ length: cells.cols }, (_, col) => cells.text(row, col)).find(
+      (text) => text !== "",
+    );
+    const { told } = readHeading(head ?? "");
+    if ((told.get("required")?.weight ?? 0) < Math.max(2.5, told.get("other")?.weight ?? 0))
+      continue;
+    const col = own.map((line) => line + section.shift).find((at) => cells.isNumber(row, at));
+    if (col !== undefined)
+      return { value: cells.number(row, col), place: cells.place(row, col), from: "heading" };
+  }
+  return null;
 }
 
 /** IF(F5>=50,…): the required rate stands in the verdict's formula. */

@@ -5,6 +5,9 @@ import type { LineStats } from "./stats";
 
 const wrongType = -5;
 
+/** A title over blank cells names no fan. */
+const names = new Set<string>(["fan", "dwelling", "room"]);
+
 /** What the values of a line tell: size, scatter, vocabulary, dates, initials. */
 export function addValues(
   stats: ReadonlyMap<number, LineStats>,
@@ -17,7 +20,7 @@ export function addValues(
     if (s.filled === 0) {
       for (const role of rolesAndOther)
         if (role !== "other" && role !== "note")
-          ledger.add(line, role, "values", -2, "its cells are blank");
+          ledger.add(line, role, "values", names.has(role) ? wrongType : -2, "its cells are blank");
       continue;
     }
     addTypes(s, ledger);

@@ -54,7 +54,8 @@ function agreed(rows: readonly Ratio[], near: number): number {
   return Number(middle.toPrecision(mostDigits));
 }
 
-const mostDigits = 7;
+/** Flows that formulas give show the constant to so many digits. */
+const mostDigits = 12;
 
 /** More rows than this say no more of a constant, and each is held against each. */
 const mostCompared = 400;

@@ -39,17 +39,21 @@ export function learnHabits(
 
 const numbers: readonly Role[] = ["pressure", "area", "flow", "required"];
 
-/** Whether numbers written as text have a comma for the decimal point. */
+/** Of all numbers so many are texts where a sheet keeps its numbers as texts; fewer are slips. */
+const leastTexts = 0.25;
+
+/** Whether a sheet keeps its numbers as texts with a comma for the decimal point. */
 function usesComma({ from, listing, cells }: SheetBlock): boolean {
-  let [commas, points] = [0, 0];
+  let [commas, points, all] = [0, 0, 0];
   for (const role of numbers) {
     const line = from.given.get(role);
     if (line === undefined) continue;
     listing.rows.forEach((row, at) => {
+      if (!cells.isBlank(row, line + listing.shifts[at]!)) all++;
       const text = cells.text(row, line + listing.shifts[at]!);
       if (/\d,\d/.test(text)) commas++;
       else if (/\d\.\d/.test(text)) points++;
     });
   }
-  return commas > points;
+  return commas > points && commas >= leastTexts * all;
 }

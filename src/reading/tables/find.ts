@@ -165,16 +165,37 @@ function rowsUnder(
   const records: number[] = [];
   const texts: number[] = [];
   const totals: number[] = [];
+  const doubted: number[] = [];
+  const take = (row: number) => {
+    if (isRecord(cells, counts, row, headings)) records.push(row);
+    else if (counts.texts[row]! > 0) texts.push(row);
+  };
   for (let row = last + 1; row < to; row++) {
     if (counts.texts[row]! + counts.numbers[row]! === 0) {
       if (counts.formulas[row]! > 0 && isTotal(cells, row, book)) totals.push(row);
       continue;
     }
-    if (mayBeTotal(counts, row) && isTotal(cells, row, book)) totals.push(row);
-    else if (isRecord(cells, counts, row, headings)) records.push(row);
-    else if (counts.texts[row]! > 0) texts.push(row);
+    const sums = mayBeTotal(counts, row) && isTotal(cells, row, book);
+    if (sums === "perhaps") doubted.push(row);
+    else if (sums) totals.push(row);
+    else take(row);
   }
+  if (areRecords(doubted, records, counts)) for (const row of doubted) take(row);
+  else totals.push(...doubted);
+  for (const rows of [records, texts, totals]) rows.sort((a, b) => a - b);
   return { cells, shift: 0, band, headings, records, texts, totals, from: band[0]!, to };
+}
+
+/** Rows that call themselves totals in passing are none where most hold as many typed numbers as others. */
+function areRecords(
+  doubted: readonly number[],
+  records: readonly number[],
+  { numbers }: RowCounts,
+): boolean {
+  const usual = records.map((row) => numbers[row]!).sort((a, b) => a - b)[records.length >> 1];
+  if (usual === undefined) return false;
+  const full = doubted.filter((row) => numbers[row]! >= usual).length;
+  return full * 2 > doubted.length;
 }
 
 /** Looking for totals costs; a row of a long sheet that is filled like a fan's is none. */

@@ -70,9 +70,12 @@ export function unitOf(text: string) {
   return findUnit(text.replace(/^[\s([]+|[\s)\]]+$/g, ""));
 }
 
-/** A row that sums up others: it says so, or adds up along its column. */
-export function isTotal(cells: Cells, row: number, book: Book): boolean {
-  let labelled = false;
+/**
+ * Whether a row sums up others: it says so, or adds up along its column. "perhaps" where it says so
+ * behind another word, as an opening may that is called middle.
+ */
+export function isTotal(cells: Cells, row: number, book: Book): boolean | "perhaps" {
+  let labelled: boolean | "perhaps" = false;
   let first = true;
   let sums = 0;
   let formulas = 0;
@@ -86,7 +89,7 @@ export function isTotal(cells: Cells, row: number, book: Book): boolean {
     if (cells.kind(row, col) !== Kind.text) continue;
     const text = cells.text(row, col);
     if (text.length > 40) continue;
-    if ((first || text.length < 12) && cellWord(text).total) labelled = true;
+    if ((first || text.length < 12) && cellWord(text).total) labelled ||= first || "perhaps";
     first = false;
   }
   return sums > 0 && sums >= formulas * 0.4 ? true : labelled;

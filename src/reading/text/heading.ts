@@ -50,9 +50,11 @@ function takeApart(text: string): HeadingWords {
   const name = plain(rest);
   const words = name === "" ? [] : name.split(" ");
   const told = new Map<RoleOrOther, { weight: number; phrase: string }>();
+  // A heading that is a phrase word for word is no slip or beginning of another.
+  const isPhrase = phrases.some((phrase) => phrase.words.join(" ") === name);
   for (const phrase of phrases) {
     const found = matchPhrase(words, phrase.words);
-    if (found === 0) continue;
+    if (found === 0 || (isPhrase && found < 1)) continue;
     const covered = phrase.words.length / words.length;
     const weight = phrase.weight * found * Math.min(1, covered) ** 0.35;
     if (weight > (told.get(phrase.role)?.weight ?? 0))
