@@ -1,6 +1,7 @@
 import { sha256 } from "@noble/hashes/sha2.js";
 import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import { isBlankCell, isCellError } from "../cells";
+import { plainFormula } from "./accepting";
 import { jobSettings, layouts } from "./columns";
 import type { Job } from "./read";
 
@@ -70,13 +71,9 @@ function settingsOf(job: Job): string {
   return code.text();
 }
 
-/** Prefixes that a file writes and a spreadsheet does not show. */
-const prefixes = /(\[\d+\]!)?_xldudf_(FANROW)_|_xlfn\.(_xlws\.)?/g;
-
 /** A formula with the number of its own row left out: a row moved is no formula changed. */
 function ofRow(formula: string, row: number): string {
-  const typed = formula.replace(prefixes, (_, _book, own) => (own ? `${own}.` : ""));
-  return typed.replace(/(?<![\w.$])(\$?[A-Z]{1,3})(\d+)\b/g, (ref, col, digits) =>
+  return plainFormula(formula).replace(/(?<![\w.$])(\$?[A-Z]{1,3})(\d+)\b/g, (ref, col, digits) =>
     Number(digits) === row + 1 ? col : ref,
   );
 }

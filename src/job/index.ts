@@ -18,7 +18,6 @@ export {
   type Change,
   type ChangeKind,
   compareChecks,
-  compareJobs,
   type RateUnder,
   underEdition,
 } from "./comparing";

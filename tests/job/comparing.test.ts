@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type Change, compareJobs, type Grid } from "../../src/job";
+import type { Change, Grid } from "../../src/job";
+import { compareJobs } from "./compare";
 import {
   boxes,
   dwellings,

@@ -2,9 +2,10 @@ import { describe, expect, it } from "vitest";
 import { auditFormulas } from "../../src/audit";
 import type { CellValue } from "../../src/cells";
 import { toJobFile } from "../../src/command";
-import { checkJob, compareJobs } from "../../src/job";
+import { checkJob } from "../../src/job";
 import { isKnownToAgree } from "../../src/sheet/native/agreeing";
 import { type CellSpec, Workbook } from "../../src/workbook";
+import { compareJobs } from "./compare";
 
 const heads = ["Dwelling", "Fan", "Pressure (Pa)", "Open area (in²)", "Extra"];
 

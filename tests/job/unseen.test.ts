@@ -3,10 +3,11 @@ import { describe, expect, it } from "vitest";
 import { auditFormulas } from "../../src/audit";
 import type { CellValue } from "../../src/cells";
 import { toJobFile } from "../../src/command";
-import { checkJob, codeKinds, compareJobs, provenanceOf } from "../../src/job";
+import { checkJob, codeKinds, provenanceOf } from "../../src/job";
 import { addPlan, jobRecord } from "../../src/records";
 import { type CellSpec, type Sheet, Workbook } from "../../src/workbook";
 import { demo, today } from "../excel/demo";
+import { compareJobs } from "./compare";
 
 const check = (workbook: Workbook) => checkJob(toJobFile(workbook), today, auditFormulas);
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { toJobFile } from "../../src/command/job-file";
-import { compareJobs } from "../../src/job";
 import { readOlderFile } from "../../src/pane/session/older-file";
 import { Workbook } from "../../src/workbook";
 import { demo } from "../excel/demo";
+import { compareJobs } from "../job/compare";
 
 const blobOf = (bytes: Uint8Array) => new Blob([bytes as BlobPart]);
 

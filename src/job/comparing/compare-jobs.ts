@@ -1,5 +1,5 @@
-import { cellName, isSameValue, serialOf } from "../../cells";
-import { checkJob, type FurtherCheck, type JobCheck } from "../check-job";
+import { cellName, isSameValue } from "../../cells";
+import type { JobCheck } from "../check-job";
 import { jobSettings, layouts } from "../columns";
 import { type Finding, findingKinds } from "../findings";
 import type { JobFile } from "../grid";
@@ -9,23 +9,6 @@ import { compareCells } from "./compare-cells";
 import { compareRows } from "./compare-rows";
 
 export type { Change, ChangeKind } from "./change";
-
-interface ComparingOptions {
-  /** Serial number of the day on which both states are checked; today where left out. */
-  readonly today?: number;
-  /** The further look that both checks take. */
-  readonly further?: FurtherCheck;
-}
-
-/** What is otherwise in the later state of a job, both checked first. */
-export function compareJobs(
-  before: JobFile,
-  after: JobFile,
-  { today = serialOf(new Date()), further }: ComparingOptions = {},
-): Change[] {
-  const checked = (file: JobFile) => checkJob(file, today - (file.dateOffset ?? 0), further);
-  return compareChecks(checked(before), checked(after));
-}
 
 /**
  * What is otherwise in the later of two states: settings, rows matched by their names, field by

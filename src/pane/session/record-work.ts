@@ -1,5 +1,5 @@
-import { InputError } from "../../cells";
-import { compareJobs, type JobFile } from "../../job";
+import { InputError, serialOf } from "../../cells";
+import { checkJob, compareChecks, type JobFile } from "../../job";
 import { count } from "../model/announce";
 import { type CopyKind, copyFileName } from "../model/copy-name";
 import type { RecordChoice } from "../model/record-choice";
@@ -75,10 +75,10 @@ async function compare(
   if (!check) return;
   set({ busy: "Comparing" });
   const loaded = await loadAudit();
-  const { further } = loaded;
   await paint();
-  const { file } = check.job;
-  const changes = compareJobs(readable(older, loaded), file, { ...(further ? { further } : {}) });
+  const today = serialOf(new Date()) - (older.dateOffset ?? 0);
+  const was = checkJob(readable(older, loaded), today, loaded.further);
+  const changes = compareChecks(was, check);
   set({
     record: { ...session.state.record, comparison: { fileName, older, changes, check } },
     message:
