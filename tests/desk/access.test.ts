@@ -1,26 +1,17 @@
-import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { faults } from "./setup/axe";
+import { choose, faults, faultsInEveryTheme } from "./setup/axe";
 import { deskBrowser } from "./setup/browser";
 import { goTo, tool, type } from "./setup/cells";
 
 const open = deskBrowser();
-async function choose(page: Page, theme: string): Promise<void> {
-  await tool(page, "Theme").click();
-  await page.getByRole("menuitemradio", { name: theme }).click();
-}
 
 describe("the desk for everyone", () => {
-  it.each(["Light", "Dark", "High contrast"])(
-    "has no fault that axe finds in the theme %s",
-    async (theme) => {
-      const page = await open();
-      await choose(page, theme);
-      await goTo(page, "Fans!K2:M3");
-      await type(page, "Fans!H4", "Box 99");
-      expect(await faults(page)).toEqual([]);
-    },
-  );
+  it("has no fault that axe finds in any theme", async () => {
+    const page = await open();
+    await goTo(page, "Fans!K2:M3");
+    await type(page, "Fans!H4", "Box 99");
+    expect(await faultsInEveryTheme(page)).toEqual([]);
+  });
 
   it("has no fault while a cell is edited or a message stands on the page", async () => {
     const page = await open();
