@@ -1,6 +1,5 @@
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
-import type { PaneTheme } from "./model/theme";
 import { Pane } from "./pane";
 import { SessionProvider } from "./parts/session-context";
 import { followCommands } from "./session/commands";
@@ -9,8 +8,6 @@ import { type PageMark, pageMarks } from "./session/page-marks";
 import { Session } from "./session/session";
 
 interface PaneOptions {
-  /** Left out, the theme follows the host and the browser. */
-  readonly theme?: PaneTheme;
   /** Shows the marks on the page; left out, they become formats of the workbook when asked for. */
   readonly showMarks?: (marks: readonly PageMark[]) => void;
   /** Puts the keyboard on the active cell, which an add-in in Excel cannot do. */
@@ -34,7 +31,7 @@ export function mountPane(element: HTMLElement, options: PaneOptions = {}): () =
   root.render(
     <StrictMode>
       <SessionProvider value={session}>
-        <Pane theme={options.theme} />
+        <Pane />
       </SessionProvider>
     </StrictMode>,
   );

@@ -10,7 +10,6 @@ import {
 } from "@fluentui/react-components";
 import { Suspense, useState } from "react";
 import { type ScreenKey, screens } from "./model/screens";
-import type { PaneTheme } from "./model/theme";
 import { firstWalk } from "./model/trace-walk";
 import { NeedCheck } from "./parts/need-check";
 import { ScreenGuard } from "./parts/screen-guard";
@@ -51,10 +50,10 @@ const useStyles = makeStyles({
 });
 
 /** The task pane: its screens over one session. */
-export function Pane({ theme: given }: { theme?: PaneTheme | undefined }) {
+export function Pane() {
   const styles = useStyles();
   const shared = useShared();
-  const theme = useTheme(given);
+  const theme = useTheme();
   const { session, state } = useSession();
   const shown = state.screen;
   const [view, setView] = useState(firstView);

@@ -69,8 +69,9 @@ describe("the task pane beside the grid", () => {
     await paneOf(page).getByRole("button", { name: "Check again" }).waitFor();
   });
 
-  it("takes the theme of the page", async () => {
+  it("takes the theme of the page, and stays where it was", async () => {
     const page = await open();
+    await paneOf(page).getByRole("tab", { name: "Rates", exact: true }).click();
     const ground = () =>
       paneOf(page)
         .getByRole("tablist", { name: "Screens" })
@@ -84,5 +85,7 @@ describe("the task pane beside the grid", () => {
       grounds.add(await ground());
     }
     expect(grounds.size).toBe(3);
+    const selected = paneOf(page).getByRole("tab", { selected: true });
+    expect(await selected.textContent()).toBe("Rates");
   });
 });

@@ -18,11 +18,9 @@ export function PaneFrame({
   useDesk(desk);
   const { opened } = desk;
   const place = useRef<HTMLElement>(null);
-  const isContrast = theme === "contrast";
 
   useEffect(() => tellPane(theme), [theme]);
 
-  // Excel has no word for a theme of strong contrast, so that one is given as the pane is mounted.
   // Another workbook has a pane of its own, as in Excel.
   // biome-ignore lint/correctness/useExhaustiveDependencies: mounted anew for each workbook
   useEffect(() => {
@@ -34,7 +32,6 @@ export function PaneFrame({
     void import("../../pane").then(({ mountPane }) => {
       if (!isWanted) return;
       remove = mountPane(home, {
-        ...(isContrast ? { theme: "contrast" } : {}),
         showMarks: (marks) => isWanted && desk.setMarks(marks),
         toSheet: focusGrid,
         checksAtOnce: true,
@@ -46,7 +43,7 @@ export function PaneFrame({
       // The pane is a root of its own, which cannot go while this one is being drawn.
       queueMicrotask(() => remove());
     };
-  }, [isContrast, opened, desk]);
+  }, [opened, desk]);
 
   return (
     <aside

@@ -4,12 +4,13 @@ interface OfficeGlobal {
   Office?: object;
 }
 
-/** What Excel tells an add-in of its colours; the client library alone knows none. */
-const told = { isDarkTheme: false };
+/** What Excel tells an add-in of its colours, and strong contrast, for which Excel has no word. */
+const told = { isDarkTheme: false, isHighContrast: false };
 
 /** Tells the pane the theme in the way Excel does: it looks the theme up when it comes to the front. */
 export function tellPane(theme: ThemeName): void {
   told.isDarkTheme = theme !== "light";
+  told.isHighContrast = theme === "contrast";
   offerTheme(globalThis as OfficeGlobal);
   document.dispatchEvent(new Event("visibilitychange"));
 }

@@ -4,6 +4,8 @@ export type PaneTheme = (typeof themes)[number];
 /** What the host says of its colours, as far as it says anything. */
 export interface HostColours {
   readonly isDarkTheme?: boolean;
+  /** Said by our desk alone: Excel has no word for it, and the browser tells it there. */
+  readonly isHighContrast?: boolean;
   readonly bodyBackgroundColor?: string;
 }
 
@@ -16,7 +18,7 @@ interface BrowserColours {
 
 /** High contrast wherever it is asked for, then the host's own theme, then the browser's. */
 export function pickTheme(host: HostColours | undefined, browser: BrowserColours): PaneTheme {
-  if (browser.forcedColours || browser.moreContrast) return "contrast";
+  if (host?.isHighContrast || browser.forcedColours || browser.moreContrast) return "contrast";
   if (typeof host?.isDarkTheme === "boolean") return host.isDarkTheme ? "dark" : "light";
   const lightness = host?.bodyBackgroundColor && lightnessOf(host.bodyBackgroundColor);
   if (typeof lightness === "number") return lightness < 0.5 ? "dark" : "light";

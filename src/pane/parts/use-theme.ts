@@ -12,8 +12,8 @@ const queries = {
   dark: "(prefers-color-scheme: dark)",
 } as const;
 
-/** The theme to show: the given one, or what host and browser ask for, followed as they change. */
-export function useTheme(given: PaneTheme | undefined): PaneTheme {
+/** The theme that host and browser ask for, followed as they change. */
+export function useTheme(): PaneTheme {
   const [theme, setTheme] = useState(asked);
   useEffect(() => {
     const look = () => setTheme(asked());
@@ -26,7 +26,7 @@ export function useTheme(given: PaneTheme | undefined): PaneTheme {
       document.removeEventListener("visibilitychange", look);
     };
   }, []);
-  return given ?? theme;
+  return theme;
 }
 
 function asked(): PaneTheme {
