@@ -61,7 +61,7 @@ export function wholeRows(): JobRows {
 
   // One fan at two speeds: low all the time for the whole house, boost for the bath.
   fan(3, { ...bath, speed: "low", duty: "continuous", rated: 110, ...byBox("B", 78) });
-  fan(3, { ...bath, speed: "boost", rated: 110, ...byBox("C", 96) });
+  fan(3, { ...bath, speed: "boost", rated: 110, ...byBox("C", 96), review: 82 });
   fan(3, { ...hood, cooking: "fuel", rated: 280, capture: 82, ...byBox("D", 231) });
 
   // A fan on a timer, half of the time: what it counts for is half of what it moves.
@@ -99,7 +99,8 @@ export function wholeRows(): JobRows {
       ...usualSettings("ip"),
       name: "Cedar Ferry, whole-house ventilation",
       edition: "WA-2021",
-      ducts: "IRC-2021",
+      ducts: "WA-2021",
+      adopted: serial("2024-03-15"),
     },
     features: ["instruments", "kitchens", "visits", "conditions"],
     dwellings: [

@@ -55,6 +55,7 @@ const documents = {
   dutch: page("Dutch texts on Bbl and Bouwbesluit 2012 article 3.29"),
   tek17: page("TEK17 § 13-2 (dibk.no)"),
   passiveHouse: page("Passive House association, California (passivehousecal.org)"),
+  resnet6: page("RESNET standards, chapter 6 (standards.resnet.us)", "2026-11-28"),
   french: page("a French page on the decree of 1982"),
   german: page("a German page on DIN 18017-3"),
 } as const satisfies Record<string, Document>;

@@ -26,4 +26,4 @@ export { findCooking, findDuct, findDuty, findFan, findRoom } from "./names";
 export type { Rate, System } from "./rate";
 export * from "./room";
 export type { CycleRule, RunTimeRule } from "./run-time";
-export { retestBands } from "./tolerances";
+export { leastTested, retestBands, type Sampling, samplings } from "./tolerances";

@@ -1,5 +1,5 @@
 import { version } from "../../package.json";
-import { isSameNumber, shown, significant } from "../cells";
+import { isoDay, isSameNumber, shown, significant } from "../cells";
 import type { Mark, Source } from "../formulas";
 import { usualConstant, usualWindow } from "../rules";
 import { conversionFactor } from "../units";
@@ -16,6 +16,8 @@ export interface Provenance {
   /** Version of the functions and checks. */
   readonly version: string;
   readonly edition: { readonly id: string; readonly title: string } | undefined;
+  /** The day from which the edition is in force, as the job says; "" where it does not. */
+  readonly inForce: string;
   /** The clauses that the job's rooms and dwellings were judged by. */
   readonly clauses: readonly Source[];
   /** The flow constants in use, with the number of fans each. */
@@ -50,9 +52,9 @@ export function provenanceOf(job: Job): Provenance {
 
 /** The provenance in one line. */
 export function provenanceLine(provenance: Provenance): string {
-  const { edition, clauses, constants, window, judging, rows, codes } = provenance;
+  const { edition, inForce, clauses, constants, window, judging, rows, codes } = provenance;
   const sources = [...new Set(clauses.map(({ clause, mark }) => `${clause} ${mark}`))];
-  const rule = edition?.id ?? "no edition";
+  const rule = `${edition?.id ?? "no edition"}${inForce && ` in force from ${inForce}`}`;
   const factors = constants.map(({ text, mark }) =>
     mark.startsWith("as ") ? `${text}, ${mark}` : `${text} ${mark}`,
   );
@@ -70,11 +72,12 @@ export function provenanceLine(provenance: Provenance): string {
 }
 
 function gather(job: Job): Provenance {
-  const { edition, low, high } = job.settings;
+  const { edition, adopted, low, high } = job.settings;
   const isUsual = low === usualWindow.low && high === usualWindow.high;
   return {
     version,
     edition: edition && { id: edition.id, title: edition.title },
+    inForce: isoDay(adopted ?? Number.NaN, job.file.dateOffset ?? 0),
     clauses: clausesOf(job),
     constants: job.firm ? firmConstants(job, job.firm) : constantsOf(job),
     window:

@@ -54,6 +54,7 @@ function stylesOf(workbook: Workbook) {
   const of = (numberFormat: string | undefined, isComputed: boolean) =>
     workbook.addStyle({ numberFormat, fill: isComputed ? computed : undefined });
   return {
+    of: (numberFormat: string) => of(numberFormat, false),
     heading: workbook.addStyle({ bold: true, fill: "1F4E4A", color: "FFFFFF", wrap: true }),
     help: workbook.addStyle({ italic: true, color: "5A6664" }),
     label: workbook.addStyle({ bold: true }),
@@ -72,7 +73,10 @@ function addSettings(
   }));
   const lines = jobSettings.map((entry): CellSpec[] => [
     { value: entry.label, style: styles.label },
-    { value: settings[entry.key] ?? null },
+    {
+      value: settings[entry.key] ?? null,
+      style: entry.format ? styles.of(entry.format) : undefined,
+    },
     { value: entry.help || null, style: styles.help },
   ]);
   workbook.addSheet(jobTitle, {

@@ -66,6 +66,7 @@ function addFacts(
   dwellings: readonly DwellingFact[],
 ): void {
   const { settings } = check.job;
+  const { inForce } = provenanceOf(check.job);
   const { fans, measured } = check.summary;
   const again = facts.filter(({ isSuperseded }) => isSuperseded).length;
   const { when, testers } = whoAndWhen(check, facts);
@@ -84,7 +85,9 @@ function addFacts(
   );
   rows.fact(
     "Required by",
-    settings.edition ? `${settings.edition.title}${method}` : "no edition named",
+    settings.edition
+      ? `${settings.edition.title}${method}${inForce && `, in force from ${inForce}`}`
+      : "no edition named",
   );
   rows.fact(
     "Reading used",

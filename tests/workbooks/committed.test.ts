@@ -139,6 +139,7 @@ describe("the other jobs", () => {
       "box-seat",
       "hood-listed",
       "house-state",
+      "review-apart",
       "whole-house-missing",
     ]);
   });

@@ -181,6 +181,8 @@ async function fillSettings(
     sheet.getRangeByIndexes(settingRow(key), 1, 1, 1).dataValidation.rule = {
       list: { inCellDropDown: true, source: entries.join(",") },
     };
+  for (const { key, format } of jobSettings)
+    if (format) sheet.getRangeByIndexes(settingRow(key), 1, 1, 1).numberFormat = [[format]];
   sheet.freezePanes.freezeRows(1);
   await writeRows(book, sheet, 0, 0, [["Setting", "Value", "What it means"], ...lines]);
 }

@@ -61,8 +61,8 @@ export const checkIdentity: Check = (job, report) => {
     else seen.set(key, i);
   }
   for (const name of job.tables.schedule?.texts("dwelling") ?? []) withFans.add(plainName(name));
-  // Before the first fan is listed there is nothing to miss.
-  if (withFans.size === 0) return;
+  // Before the first fan is listed there is nothing to miss, nor where only a sample is tested.
+  if (withFans.size === 0 || job.settings.sampling) return;
   dwellings?.texts("dwelling").forEach((name, i) => {
     if (name === "" || withFans.has(plainName(name))) return;
     report.at("dwelling-empty", dwellings, "dwelling", i, name, {

@@ -8,6 +8,7 @@ import { checkConditions } from "./conditions";
 import { checkConstants } from "./constants";
 import { checkDwellingRates } from "./dwelling-rates";
 import { checkDwellingSize } from "./dwelling-size";
+import { checkEditionDay } from "./edition-day";
 import { checkEquipment } from "./equipment";
 import { checkFanRates } from "./fan-rates";
 import { checkFansAgain } from "./fans-again";
@@ -31,8 +32,9 @@ import { checkRating } from "./rating";
 import { checkReadingsApart } from "./readings-apart";
 import { checkReadingsCopied } from "./readings-copied";
 import { checkRegisters } from "./registers";
-import { checkRetests } from "./retests";
+import { checkRetests, checkReviews } from "./retests";
 import { checkRooms } from "./rooms";
+import { checkSampling } from "./sampling";
 import { checkSchedule } from "./schedule";
 import { checkSettings } from "./settings";
 import { checkSmallHoles } from "./small-holes";
@@ -46,6 +48,8 @@ export { checkSettings };
 
 export const checks: readonly Check[] = [
   checkSettings,
+  checkEditionDay,
+  checkSampling,
   checkIdentity,
   checkDwellingSize,
   checkRooms,
@@ -87,4 +91,5 @@ export const checks: readonly Check[] = [
   checkFirmRates,
   checkFirmVerdicts,
   checkRetests,
+  checkReviews,
 ];

@@ -1,5 +1,9 @@
+import { shown } from "../../cells";
+import { retestBands } from "../../editions";
+import { unitOf } from "../columns";
 import type { Job } from "../read";
 import type { Check } from "./check";
+import { where } from "./equipment";
 
 /** A fan read again: dated before the reading that came first. */
 export const checkRetests: Check = (job, report) => {
@@ -13,6 +17,27 @@ export const checkRetests: Check = (job, report) => {
       what: "the retest is dated before the first test",
       effect: "Which of the two readings stands for the fan as it now is cannot be told.",
       mend: "Compare both dates with the field notes.",
+    });
+  }
+};
+
+/** Fans that a reviewer read again and found otherwise, by the bands of a second test. */
+export const checkReviews: Check = ({ fans, settings }, report) => {
+  if (!fans?.table.has("review")) return;
+  const { rows, source } = retestBands;
+  const unit = unitOf("flow", settings.system);
+  for (let i = 0; i < fans.length; i++) {
+    const [own, theirs] = [fans.flow[i] as number, fans.table.number("review", i)];
+    const apart = Math.abs(own - theirs) / theirs;
+    const [sound] = rows;
+    if (!(theirs > 0) || !(apart >= sound.upTo)) continue;
+    const graded = rows.find(
+      ({ upTo, edge }) => apart < upTo || (edge === "inside" && apart <= upTo),
+    );
+    report.at("review-apart", fans.table, "review", i, fans.label(i), {
+      what: `the reviewer read ${shown(theirs)} ${unit} where ${shown(own)} ${unit} stand: ${shown(100 * apart)} % apart, grade ${graded?.band} of ${rows.length - 1} (${where({ source })})`,
+      effect: `Below ${100 * sound.upTo} % the two agree; beyond it one of them is not to be trusted.`,
+      mend: "Read the fan together, each with his own instrument, and look for what differs: openings, seal, speed, zero.",
     });
   }
 };

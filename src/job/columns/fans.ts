@@ -421,6 +421,10 @@ export const fansLayout: SheetLayout = {
         ),
       ),
     }),
+    number("review", "Reviewer's flow", ["reviewer flow", "flow of the reviewer"], {
+      ...flow,
+      feature: "visits",
+    }),
     number("counts", "Counts for the dwelling", ["counted flow", "whole house flow"], {
       ...flow,
       feature: "visits",

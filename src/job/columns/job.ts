@@ -1,4 +1,4 @@
-import { editions, type System } from "../../editions";
+import { editions, type System, samplings } from "../../editions";
 import {
   judgedFlows,
   judgings,
@@ -22,6 +22,8 @@ interface Setting {
   readonly help: string;
   /** Entries that a drop-down list offers. */
   readonly choices?: readonly string[];
+  /** Of a day: how its cell shows it. */
+  readonly format?: string;
 }
 
 export const jobTitle = "Job";
@@ -226,6 +228,20 @@ export const jobSettings: readonly Setting[] = [
     label: "Size tolerance",
     words: ["cutting tolerance"],
     help: "± of the sizes of an opening, in (cm where the units are si), for those that state none of their own; 1/32 in and 0.1 cm are common practice",
+  },
+  {
+    key: "adopted",
+    label: "Edition in force from",
+    format: "yyyy-mm-dd",
+    words: ["adoption date", "edition adopted on", "in force from"],
+    help: "The day from which the edition holds at this place: a job goes by the edition of its permit's day",
+  },
+  {
+    key: "sampling",
+    label: "Sampling",
+    words: ["sampling rule"],
+    help: "Where only some dwellings of a group are tested: by which rule; blank where all are",
+    choices: samplings.map(({ id }) => id),
   },
 ];
 

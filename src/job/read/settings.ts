@@ -1,5 +1,5 @@
 import { type CellValue, cellName, InputError, isBlankCell } from "../../cells";
-import { type Edition, findEdition, type System } from "../../editions";
+import { type Edition, findEdition, type Sampling, type System, samplings } from "../../editions";
 import {
   type JudgeBy,
   type Judging,
@@ -43,6 +43,10 @@ export interface Settings {
   readonly name: string;
   readonly system: System;
   readonly edition: Edition | undefined;
+  /** The day from which the edition holds, as the workbook counts days. */
+  readonly adopted: number | undefined;
+  /** The rule by which only some dwellings are tested; undefined where all are. */
+  readonly sampling: Sampling | undefined;
   readonly method: string;
   readonly low: number;
   readonly high: number;
@@ -134,6 +138,15 @@ export function readSettings(file: JobFile, fit: JobFit): Settings {
   if (named === "" && place("edition"))
     complain("edition", "no edition is named", "Type one, such as 62.2-2016 or IRC-2021.");
 
+  const sampling = text("sampling");
+  const bySample = samplings.find(({ id }) => id.toLowerCase() === sampling.toLowerCase());
+  if (sampling !== "" && !bySample)
+    complain(
+      "sampling",
+      `unknown entry "${sampling}"`,
+      `Type ${samplings.map(({ id }) => id).join(" or ")}, or leave the cell blank.`,
+    );
+
   const low = number("low", usualWindow.low);
   let high = number("high", usualWindow.high);
   if (high <= low) {
@@ -153,6 +166,8 @@ export function readSettings(file: JobFile, fit: JobFit): Settings {
     name: text("name"),
     system,
     edition,
+    adopted: optional("adopted"),
+    sampling: bySample,
     method: text("method"),
     low,
     high,

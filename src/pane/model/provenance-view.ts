@@ -14,14 +14,15 @@ const noteOf = new Map<string, string>(Object.entries(markWords));
 
 /** What the results rest on, line by line. */
 export function provenanceView(provenance: Provenance): ProvenanceLine[] {
-  const { version, edition, clauses, constants, window, judging, rows, codes } = provenance;
+  const { version, edition, inForce, clauses, constants, window, judging, rows, codes } =
+    provenance;
   const markOf = (mark: string) =>
     mark === "stated" ? "stated in the job" : (noteOf.get(mark) ?? mark);
   return [
     { name: "Functions and checks", value: `version ${version}`, note: "" },
     {
       name: "Edition",
-      value: edition?.title ?? "none named",
+      value: `${edition?.title ?? "none named"}${inForce && `, in force from ${inForce}`}`,
       note: edition?.id ?? "",
     },
     ...clauses.map(({ work, clause, mark }) => ({

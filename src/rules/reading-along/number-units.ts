@@ -40,6 +40,7 @@ const unitByKey: Readonly<Record<string, string | UnitBySystem>> = {
   constant: "1",
   share: "1",
   leastShare: "1",
+  first: "dwellings",
   reduction: "1",
   mostOfTotal: "1",
   upTo: "1",

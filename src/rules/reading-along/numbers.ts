@@ -4,6 +4,7 @@ import {
   findEdition,
   oneOf,
   retestBands,
+  samplings,
   UnknownNameError,
 } from "../../editions";
 import type { Source } from "../../formulas";
@@ -36,6 +37,7 @@ export const everyEdition = "every edition";
 export function everyNumber(): NumberEntry[] {
   const fixed = [
     retestBands,
+    samplings.map(({ id, ...rule }) => ({ sampling: id, ...rule })),
     usualReading,
     Object.values(usualAir),
     Object.values(usualPan),
