@@ -1,10 +1,13 @@
 import { cells, type Ground, type Line, read } from "./line";
 
 /** No number stands where nothing was measured. */
-const noNumber = /^(blank|#[A-Z/0-9]+[!?]?|[^0-9]*)$/;
+const noNumber = {
+  words: "blank or an error, no number",
+  pattern: /^(blank|#[A-Z/0-9]+[!?]?|[^0-9]*)$/,
+};
 
 const flow = 51.36;
-const spill = [24, 36, 16].map((area, i) => 1.07 * area * Math.sqrt([4, 1, 9][i] as number));
+const spill = "51.36, 38.52, 51.36";
 
 const asked = (name: string, formula: string, expected: Line["expected"]): Line => ({
   name,
@@ -32,13 +35,19 @@ export const functionLines: readonly Line[] = [
   asked("an empty text for a pressure", '=FANROW.FLOW(24,"")', noNumber),
   asked("a blank pressure in a range", "=INDEX(FANROW.FLOW(Y98:Y99,Z98:Z99),2)", noNumber),
   asked("a blank area", "=FANROW.FLOW(Z99,4)", noNumber),
-  asked("a text where a number belongs", '=FANROW.FLOW("wide",4)', /^#/),
+  asked("a text where a number belongs", '=FANROW.FLOW("wide",4)', {
+    words: "an error",
+    pattern: /^#/,
+  }),
   asked("a function that does not exist", "=FANROW.NO_SUCH_ONE(1)", "#NAME?"),
   asked("a reference that was lost", "=FANROW.FLOW(#REF!,4)", "#REF!"),
   {
     name: "a range in gives a range out",
-    expected: new RegExp(`^${spill.map((x) => x.toFixed(2).replace(".", "\\.")).join("\\d*, ")}`),
-    run: (ground) => columns(ground, "=FANROW.FLOW(A1:A3,B1:B3)"),
+    expected: spill,
+    run: async (ground) => {
+      const got = (await columns(ground, "=FANROW.FLOW(A1:A3,B1:B3)")).split(", ");
+      return got.map((each) => Number(each).toFixed(2)).join(", ");
+    },
   },
   {
     name: "the formula of a cell that another's result spills over",
@@ -53,7 +62,7 @@ export const functionLines: readonly Line[] = [
   },
   {
     name: "an error in a range spoils its own cell only",
-    expected: /^[\d.]+, #N\/A, [\d.]+$/,
+    expected: { words: "a number, #N/A, a number", pattern: /^[\d.]+, #N\/A, [\d.]+$/ },
     run: (ground) =>
       cells(
         ground,
@@ -97,7 +106,7 @@ export const functionLines: readonly Line[] = [
   },
   {
     name: "one call over 20,000 rows, within 10 seconds",
-    expected: /^20000 rows/,
+    expected: { words: "20000 rows", pattern: /^20000 rows in \d\.\d s$/ },
     limit: 30,
     run: async (ground) => {
       ground.sheet.getRange("A1:B20000").formulas = Array.from({ length: 20_000 }, (_, i) => [
@@ -106,22 +115,21 @@ export const functionLines: readonly Line[] = [
       ]);
       await ground.book.sync();
       const start = performance.now();
-      const got = await cells(ground, [], "A1");
       ground.sheet.getRange("C1").formulas = [["=ROWS(FANROW.FLOW(A1:A20000,B1:B20000))"]];
       const rows = await read(ground, "C1");
-      return `${rows} rows in ${((performance.now() - start) / 1000).toFixed(1)} s${got === "5" ? "" : "?"}`;
+      return `${rows} rows in ${((performance.now() - start) / 1000).toFixed(1)} s`;
     },
   },
   {
-    name: "2,000 calls of one row each",
-    expected: /^2000 values/,
-    limit: 60,
+    name: "20,000 calls of one row each",
+    expected: { words: "20000 values", pattern: /^20000 values/ },
+    limit: 120,
     run: async (ground) => {
       const start = performance.now();
-      ground.sheet.getRange("A1:A2000").formulas = Array.from({ length: 2_000 }, (_, i) => [
+      ground.sheet.getRange("A1:A20000").formulas = Array.from({ length: 20_000 }, (_, i) => [
         `=FANROW.FLOW(${5 + (i % 90)},4)`,
       ]);
-      const got = (await read(ground, "A1:A2000")).split(", ");
+      const got = (await read(ground, "A1:A20000")).split(", ");
       const good = got.filter((each) => Number(each) > 0).length;
       return `${good} values in ${((performance.now() - start) / 1000).toFixed(1)} s`;
     },

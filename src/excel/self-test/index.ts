@@ -2,3 +2,4 @@
 export { type Prompt, prompts } from "./prompts";
 export { type Answer, reportRows, reportText, writeReport } from "./report";
 export { lines, type Result, selfTest } from "./self-test";
+export { ownSheets } from "./sheets";

@@ -9,8 +9,8 @@ export interface Ground {
 /** One thing that is tried in the host, with what must come of it. */
 export interface Line {
   readonly name: string;
-  /** What must come, as text; a pattern; or null where the host is only asked to tell. */
-  readonly expected: string | RegExp | null;
+  /** What must come: a text; what fits a pattern, in words; or null where the host is only asked to tell. */
+  readonly expected: string | { readonly words: string; readonly pattern: RegExp } | null;
   /** How long it may take, in seconds. */
   readonly limit?: number;
   readonly run: (ground: Ground) => Promise<string>;

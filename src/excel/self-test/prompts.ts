@@ -23,13 +23,13 @@ export const prompts: readonly Prompt[] = [
   },
   {
     name: "undo with marks on",
-    step: "Mark the findings, type a number, then press Ctrl+Z twice.",
-    seen: "The number goes first; what the marks did is undone at most by the second.",
+    step: "Mark the findings, type a number into an empty cell away from the list, wait until the pane is done, then press Ctrl+Z once.",
+    seen: "The number is gone: nothing of the pane's stood between.",
   },
   {
     name: "a filter",
     step: "Filter the Fans sheet by one dwelling and press Check.",
-    seen: "The pane says how many rows are hidden and still checks all.",
+    seen: "The pane says that the sheet is filtered, and finds the same as before.",
   },
   {
     name: "close and reopen",

@@ -1,5 +1,6 @@
 import { run } from "../run";
 import type { Result } from "./self-test";
+import { reportSheet } from "./sheets";
 
 /** A step a person did, and what was seen. */
 export interface Answer {
@@ -7,7 +8,6 @@ export interface Answer {
   readonly outcome: "pass" | "fail" | "not tried";
 }
 
-const reportSheet = "Fanrow test report";
 /** Requirement sets whose presence tells what an older Excel lacks. */
 const sets: readonly [string, readonly string[]][] = [
   ["ExcelApi", ["1.1", "1.7", "1.9", "1.11", "1.13", "1.14", "1.16", "1.17"]],
@@ -23,9 +23,10 @@ function hostLines(): string[] {
   const has = (set: string, version: string) =>
     context?.requirements?.isSetSupported?.(set, version) === true;
   return [
-    `host: ${told?.host ?? "unknown"} ${told?.version ?? ""}, ${told?.platform ?? "unknown"}`,
+    told ? `host: ${told.host} ${told.version}, ${told.platform}` : "host: not told",
     ...sets.map(
-      ([set, versions]) => `${set}: ${versions.filter((v) => has(set, v)).join(" ") || "none"}`,
+      ([set, versions]) =>
+        `${set}: ${versions.filter((v) => has(set, v)).join(" ") || "none told"}`,
     ),
   ];
 }

@@ -12,7 +12,7 @@ function heard(start: (hear: (what: string) => void) => Promise<void>): Promise<
 export const workbookLines: readonly Line[] = [
   {
     name: "the calendar of the workbook",
-    expected: /^(1900|1904)$/,
+    expected: { words: "1900 or 1904", pattern: /^(1900|1904)$/ },
     run: async (ground) => {
       ground.sheet.getRange("A1:A2").formulas = [["=DATE(2024,1,1)"], ["=N(A1)"]];
       return (await read(ground, "A2")) === "45292" ? "1900" : "1904";
@@ -38,19 +38,6 @@ export const workbookLines: readonly Line[] = [
       ground.sheet.names.getItem("FanrowTestCell").delete();
       await ground.book.sync();
       return got;
-    },
-  },
-  {
-    name: "an inserted row moves what a formula points at",
-    expected: "=A2",
-    run: async ({ book, sheet }) => {
-      sheet.getRange("A1:B1").formulas = [[3, "=A1"]];
-      await book.sync();
-      sheet.getRange("1:1").insert("Down");
-      const moved = sheet.getRange("B2");
-      moved.load("formulas");
-      await book.sync();
-      return told(moved.formulas[0]?.[0]);
     },
   },
   {
@@ -92,7 +79,7 @@ export const workbookLines: readonly Line[] = [
   },
   {
     name: "the workbook is handed over as a file",
-    expected: /^(\d+ kB|not offered)$/,
+    expected: { words: "its size, or not offered", pattern: /^(\d+ kB|not offered)$/ },
     limit: 60,
     run: async () =>
       givesFile() ? `${Math.ceil((await workbookBytes()).length / 1000)} kB` : "not offered",

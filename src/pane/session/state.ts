@@ -17,6 +17,7 @@ export interface SessionState {
   /** "" while nothing goes on; else what does, for the eye. */
   readonly busy:
     | ""
+    | "Testing"
     | "Reading the workbook"
     | "Checking"
     | "Writing"

@@ -3,16 +3,17 @@ import { useState } from "react";
 import { version } from "../../../../package.json";
 import type { Answer, loadSelfTest, Result } from "../../../excel";
 import { CopyText } from "../../parts/copy-text";
+import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 
 /** Tries this Excel line by line, asks a person for the rest, and makes a report of both. */
 export function SelfTest({ kit }: { kit: Awaited<ReturnType<typeof loadSelfTest>> }) {
-  const { lines, prompts, reportRows, reportText, selfTest, writeReport } = kit;
+  const { lines, ownSheets, prompts, reportRows, reportText, selfTest, writeReport } = kit;
+  const { session } = useSession();
   const shared = useShared();
   const [results, setResults] = useState<readonly Result[]>([]);
   const [answers, setAnswers] = useState<Readonly<Record<string, Answer["outcome"]>>>({});
   const [isRunning, setRunning] = useState(false);
-  const [problem, setProblem] = useState("");
   const failed = results.filter(({ outcome }) => outcome === "fail");
   const isDone = !isRunning && results.length === lines.length;
   const rows = reportRows(
@@ -21,20 +22,20 @@ export function SelfTest({ kit }: { kit: Awaited<ReturnType<typeof loadSelfTest>
     version,
   );
 
+  // The pane does not check the workbook meanwhile, nor for what is written on these sheets.
   const start = async () => {
     setRunning(true);
-    setProblem("");
     const found: Result[] = [];
-    await selfTest((result) => {
-      found.push(result);
-      setResults([...found]);
+    await session.further("Testing", async ({ own }) => {
+      ownSheets.forEach(own);
+      await selfTest((result) => {
+        found.push(result);
+        setResults([...found]);
+      });
     });
     setRunning(false);
   };
-  const write = () =>
-    writeReport(rows).catch((thrown: unknown) =>
-      setProblem(thrown instanceof Error ? thrown.message : String(thrown)),
-    );
+  const write = () => session.further("Writing", () => writeReport(rows));
 
   return (
     <>
@@ -86,11 +87,6 @@ export function SelfTest({ kit }: { kit: Awaited<ReturnType<typeof loadSelfTest>
           <div className={shared.line}>
             <Button onClick={() => void write()}>Write the report on a sheet</Button>
           </div>
-          {problem === "" ? null : (
-            <p role="alert" className={shared.text}>
-              {problem}
-            </p>
-          )}
           <CopyText text={reportText(rows)} label="Copy report" />
         </>
       ) : null}
