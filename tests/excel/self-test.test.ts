@@ -3,9 +3,7 @@ import { lines, reportRows, reportText, selfTest, writeReport } from "../../src/
 import { openDesk, rows } from "../desk-host/desk";
 
 /** What the desk does not offer: it says so, and the line that tries it fails with that. */
-const notOnTheDesk = [
-  "one value a row inside a table",
-];
+const notOnTheDesk = ["one value a row inside a table"];
 
 describe("The test in this Excel, on the desk's host", () => {
   it("passes every line and leaves the user's sheets as they were", async () => {
