@@ -20,6 +20,8 @@ export interface Verdict {
 export const enoughForFans = 3;
 /** So many different readings without any name tell the law from chance. */
 const leastUnnamed = 12;
+/** Among more lines than these some follow any law by chance: only the name of flow or pressure tells. */
+const mostUnnamed = 40;
 /** Less than this share of the rows gives no constant. */
 const leastShare = 0.4;
 
@@ -55,11 +57,11 @@ export function judgeBlock(
     [...parents, text].join(" "),
   );
   const ofFans = titles.some(ofFanTest) || headings.some(ofFanTest);
+  const isMany = pool.lines.length > mostUnnamed;
   const isNamed =
-    ofFans ||
     (flow && told("flow")) ||
     (pressure && told("pressure")) ||
-    (hole && (told("area") || told("diameter")));
+    (!isMany && (ofFans || (hole && (told("area") || told("diameter")))));
   let constant: number | undefined;
   let isUnsure = !part.core;
   if (part.core && flow && pressure) {
@@ -74,10 +76,10 @@ export function judgeBlock(
         !area,
       ) ??
         unitsOfConstant(constant, {}, !area));
-    const byChance = part.core.by === "physics" && (fit?.different ?? 0) < leastUnnamed;
+    const byChance = part.core.by === "physics" && (isMany || (fit?.different ?? 0) < leastUnnamed);
     isUnsure = byChance;
-    if (known && !(byChance && !isNamed))
-      add(4, `flow = ${rounded(constant!)} × area × √pressure, a usual constant`);
+    if (byChance && !isNamed) against.push("the amounts may follow each other by chance");
+    else if (known) add(4, `flow = ${rounded(constant!)} × area × √pressure, a usual constant`);
     else if (part.core.by === "chart" || part.core.opening !== undefined)
       add(2.5, "flow follows opening and √pressure");
     else if (constant === undefined) add(2, "flow is made from a pressure's root");
