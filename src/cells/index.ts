@@ -36,7 +36,7 @@ export {
   type Spot,
 } from "./rectangle";
 export { rowPattern, rowPlaces } from "./row-pattern";
-export { agrees, isIdentical, isSameNumber, isSameValue } from "./same-value";
+export { agrees, isIdentical, isRoundingOf, isSameNumber, isSameValue } from "./same-value";
 export { type Day, dayOfSerial, isoDay, offsetOf, serialOf, serialOfDay } from "./serial";
 export { toldOf } from "./told";
 export { type CellError, type CellValue, errors, isBlankCell, isCellError } from "./value";

@@ -5,6 +5,16 @@ export function isSameNumber(a: number, b: number): boolean {
   return a === b || Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b)) + 1e-12;
 }
 
+/**
+ * Whether a typed number is another one, rounded to the decimals that it is written with: 41 stands
+ * for anything that rounds to 41.
+ */
+export function isRoundingOf(value: number, exact: number): boolean {
+  if (isSameNumber(value, exact)) return true;
+  const decimals = /\.(\d+)$/.exec(String(value))?.[1]?.length ?? 0;
+  return decimals <= 6 && Math.abs(value - exact) <= 0.5 * 10 ** -decimals * (1 + 1e-9);
+}
+
 /** The same to a reader: numbers but for their last digits, blanks of either kind, errors by code. */
 export function isSameValue(a: CellValue, b: CellValue): boolean {
   if (typeof a === "number" && typeof b === "number") return isSameNumber(a, b);

@@ -1,5 +1,6 @@
 import { InputError, visible, visibleJson } from "../cells";
-import { cellNamed, lines, traceBack } from "../trace";
+import { readJob } from "../job";
+import { cellNamed, lines, traceBack, withRow } from "../trace";
 import { type Look, named, openFile } from "./check-file";
 import type { Format } from "./options";
 
@@ -13,9 +14,12 @@ export async function traceCell(
   const place = cellNamed(cell);
   if (!place)
     throw new InputError(`"${cell}" names no cell: write the sheet and the cell, such as Fans!P3`);
-  const steps = await named(file, async () =>
-    traceBack((await openFile(file, look)).job, place.sheet, place.row, place.col),
-  );
+  const steps = await named(file, async () => {
+    const opened = (await openFile(file, look)).job;
+    const job = readJob(opened);
+    const { sheet, row, col } = place;
+    return traceBack(opened, sheet, row, col, (found) => withRow(found, job));
+  });
   const report =
     format === "json"
       ? visibleJson(JSON.stringify({ format: 1, file, steps }, null, 2))

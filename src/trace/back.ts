@@ -5,15 +5,24 @@ import type { CellSeen, Trace } from "./trace-data";
 /** A walk stops at so many cells: more are no longer read. */
 const mostSteps = 60;
 
+const asFound = (found: Trace) => found;
+
 /**
  * A cell and what is behind it: its own trace, then that of each cell it reads, back to the typed
  * values, each cell once. Large ranges are not followed but for the cells that a look-up picked.
  */
-export function traceBack(file: JobFile, sheet: string, row: number, col: number): Trace[] {
+export function traceBack(
+  file: JobFile,
+  sheet: string,
+  row: number,
+  col: number,
+  told: (found: Trace) => Trace = asFound,
+): Trace[] {
   const steps: Trace[] = [];
   const met = new Set<string>();
-  const follow = (from: Trace) => {
-    if (met.has(from.name) || steps.length >= mostSteps) return;
+  const follow = (found: Trace) => {
+    if (met.has(found.name) || steps.length >= mostSteps) return;
+    const from = told(found);
     met.add(from.name);
     steps.push(from);
     for (const { place, name } of behind(from))

@@ -3,6 +3,7 @@
  * units, clause, and the way back to the typed readings. Works on any workbook read as a job file.
  */
 export { traceBack } from "./back";
+export { withRow } from "./given-by-row";
 export { lines, valueText } from "./lines";
 export { cellNamed } from "./places";
 export { TraceError, trace } from "./trace";

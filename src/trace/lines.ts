@@ -6,8 +6,8 @@ export function lines(trace: Trace): string[] {
   const { formula, calls, reads, picks, agreement, spilledFrom, spread } = trace;
   const out = [headLine(trace)];
   if (trace.kind === "blank") return [...out, "  blank"];
-  if (formula === null) return [...out, "  typed value, no formula"];
-  out.push(`  ${formula}`);
+  out.push(formula === null ? "  typed value, no formula" : `  ${formula}`);
+  if (trace.given) out.push(`  its row gives ${trace.given}`);
   if (spilledFrom) out.push(`  spilled from ${spilledFrom.name}`);
   for (const call of calls) out.push(...callTraceLines(call).map((line) => `  ${line}`));
   // What a call of ours reads stands with its arguments.
@@ -24,7 +24,7 @@ export function lines(trace: Trace): string[] {
     out.push(`  ${pick.text} takes ${pick.count === 0 ? "no cell" : taken}${more}`);
   }
   if (spread) out.push(`  spread: ${seenText(spread)}`);
-  if (agreement) out.push(`  ${agreementText(agreement)}`);
+  if (agreement) out.push(`  ${agreementText(agreement, formula === null)}`);
   return out;
 }
 
@@ -73,11 +73,14 @@ function readLines(read: Read): string[] {
   return [`${read.text}: ${read.cells.map(seenText).join("; ")}`];
 }
 
-function agreementText(agreement: Agreement): string {
+function agreementText(agreement: Agreement, isTyped: boolean): string {
   switch (agreement.state) {
     case "agrees":
-      return "The stored value is what the formula gives.";
+      return isTyped
+        ? "The typed value agrees with its row."
+        : "The stored value is what the formula gives.";
     case "differs":
+      if (isTyped) return "The typed value does not agree with its row.";
       return `The formula gives ${valueText(agreement.fresh)}: the stored value is not what it gives.`;
     case "changes":
       return `Not compared: ${agreement.why}.`;

@@ -90,6 +90,8 @@ export interface Trace extends CellSeen {
   readonly kind: "blank" | "typed" | "native" | "ours";
   /** As typed, with "=": `=FANROW.FLOW(…)`; null for a cell without one. */
   readonly formula: string | null;
+  /** Of a typed flow, the sum by the cells of its row: "1.07 × 24 × √3.4 = 47.4". */
+  readonly given?: string;
   /** The cell whose formula spills over this one; `formula` is then that cell's. */
   readonly spilledFrom?: CellSeen;
   /** Calls of our functions, outermost first. */
@@ -97,7 +99,7 @@ export interface Trace extends CellSeen {
   /** Everything the formula reads, in its order, each once. */
   readonly reads: readonly Read[];
   readonly picks: readonly Pick[];
-  /** For a formula cell. */
+  /** For a formula cell, and for a typed one with a sum of its row. */
   readonly agreement?: Agreement;
   /** For a flow whose row has a spread of its own: that cell. */
   readonly spread?: CellSeen;

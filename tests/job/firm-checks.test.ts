@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkJob, type Finding, type FurtherCheck, isFault } from "../../src/job";
-import { grid, jobFile, today } from "./grids";
+import { grid, jobFile, type TestCell, today } from "./grids";
 
 type Row = [
   home: string,
@@ -108,6 +108,20 @@ describe("the checks of a firm's own sheet", () => {
       [row[3], row[5], row[7]] = [4.4, Math.round(10.7 * 4.4 * Math.sqrt(row[4])) / 10, "short"];
     };
     expect(found(small, true, ({ row }) => row === 6)).toEqual(["area-not-of-sizes Log!D7"]);
+  });
+
+  it("tell a flow that does not follow in the units of its own sheet", () => {
+    const heads = ["Wohnung", "Raum", "Fläche cm²", "Kasten Pa", "m³/h", "Soll m³/h"];
+    const rows = pressures.map((pressure, i) => {
+      const [room, area, need] = i % 2 ? ["Bad", 110, 40] : ["Küche", 210, 60];
+      const flow = Math.round(2.818 * Number(area) * Math.sqrt(pressure)) / 10;
+      return [`WE ${1 + (i >> 1)}`, room, area, pressure, i === 3 ? 77 : flow, need] as TestCell[];
+    });
+    const { findings } = checkJob(jobFile(grid("Messung", [heads, ...rows])), today);
+    const told = findings.find(({ kind }) => kind === "value-differs");
+    // 0.2818 · 110 · √3.6
+    expect(told).toMatchObject({ cell: "E5", what: "m³/h is 77 but the row gives 58.8" });
+    expect(told?.mend).toContain("Type 58.8");
   });
 
   it("tell a pass where nothing was read", () => {

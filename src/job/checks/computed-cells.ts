@@ -3,6 +3,7 @@ import {
   type Copied,
   isBlankCell,
   isCellError,
+  isRoundingOf,
   isSameNumber,
   rowPattern,
   shown,
@@ -71,7 +72,7 @@ function checkColumn(job: Job, report: Report, column: Column): void {
       report.at("value-differs", table, key, i, about(i), {
         what: differenceOf(column, i, wanted(i)),
         effect: "The typed value does not follow from the cells beside it.",
-        mend: `Type ${text(wanted(i))}, or enter a formula.`,
+        mend: `Type ${text(inSheet(table, key, i, wanted(i)))}, or enter a formula.`,
       });
   }
   for (const own of byFormula.values()) {
@@ -103,8 +104,14 @@ function checkColumn(job: Job, report: Report, column: Column): void {
   }
 }
 
-function differenceOf({ table, field: { key } }: Column, i: number, wanted: Expected): string {
+/** What a cell should hold, in the unit of its own sheet. */
+function inSheet(table: Table, key: string, i: number, expected: Expected): Expected {
+  return typeof expected === "number" ? expected / table.factor(key, i) : expected;
+}
+
+function differenceOf({ table, field: { key } }: Column, i: number, expected: Expected): string {
   const held = table.raw(key, i);
+  const wanted = inSheet(table, key, i, expected);
   const [is, gives] =
     typeof held === "number" && typeof wanted === "number"
       ? shownApart(held, wanted)
@@ -129,21 +136,17 @@ function toldOf(
   return isOurs || /FANROW/i.test(table.formula(key, i) ?? "") ? wanted : undefined;
 }
 
-/**
- * Whether a stored value is another than the expected one. A rounded one allows for the decimals it
- * is written with: 41 stands for anything that rounds to 41.
- */
+/** Whether a stored value is another than the expected one, which may be written rounded. */
 function differs({ table, field: { key } }: Column, i: number, wanted: Expected): boolean {
   if (wanted === undefined) return false;
   const value = table.raw(key, i);
   if (typeof wanted === "string")
     return typeof value !== "string" || value.trim().toLowerCase() !== wanted.toLowerCase();
   if (typeof value !== "number") return true;
-  const given = wanted / table.factor(key, i);
+  const given = inSheet(table, key, i, wanted) as number;
   if (isSameNumber(value, given)) return false;
   if (table.hasFormula(key, i) && !/ROUND/i.test(table.formula(key, i) ?? "")) return true;
-  const decimals = /\.(\d+)$/.exec(String(value))?.[1]?.length ?? 0;
-  return decimals > 6 || Math.abs(value - given) > 0.5 * 10 ** -decimals * (1 + 1e-9);
+  return !isRoundingOf(value, given);
 }
 
 function text(value: CellValue | undefined): string {

@@ -1,6 +1,14 @@
 import { numberText, type Spot, toldOf } from "../../cells";
 import type { Job } from "../../job";
-import { type Agreement, type CallTrace, lines, type Trace, TraceError, trace } from "../../trace";
+import {
+  type Agreement,
+  type CallTrace,
+  lines,
+  type Trace,
+  TraceError,
+  trace,
+  withRow,
+} from "../../trace";
 import { type BudgetView, budgetView } from "./trace-budget";
 import { type CallView, callView } from "./trace-calls";
 import {
@@ -38,6 +46,8 @@ export interface TraceView {
   readonly kind: Trace["kind"];
   /** As typed, with "="; "" where there is none. */
   readonly formula: string;
+  /** The sum of the row of a typed flow; "" where there is none. */
+  readonly given: string;
   readonly spilledFrom: CellLink | undefined;
   /** Whether a fresh computation gives the stored value; undefined where none is compared. */
   readonly agreement: { readonly state: Agreement["state"]; readonly words: string } | undefined;
@@ -81,7 +91,8 @@ export function traceView(job: Job, spot: Spot, now?: CellNow): TraceView | NoTr
     if (!isUsed && !isChanged)
       return { target, nothing: `${target.name} is blank, and so is all around it.` };
     const file = isChanged && now ? withCell(job.file, spot, now) : job.file;
-    const found = uncompared(trace(file, spot.sheet, spot.row, spot.col), isChanged);
+    const seen = trace(file, spot.sheet, spot.row, spot.col);
+    const found = isChanged ? uncompared(seen) : withRow(seen, job);
     const beside = found.spread?.place;
     const spread = beside && trace(file, beside.sheet, beside.top, beside.left);
     return {
@@ -100,8 +111,8 @@ export function traceView(job: Job, spot: Spot, now?: CellNow): TraceView | NoTr
 }
 
 /** Of a cell that has changed, with the cells behind it as they were, nothing can be compared. */
-function uncompared({ agreement, ...rest }: Trace, isChanged: boolean): Trace {
-  return isChanged || !agreement ? rest : { ...rest, agreement };
+function uncompared({ agreement: _, ...rest }: Trace): Trace {
+  return rest;
 }
 
 function viewOf(
@@ -119,8 +130,9 @@ function viewOf(
     value: withUnitOf(value, label),
     kind: found.kind,
     formula: found.formula ?? "",
+    given: found.given ?? "",
     spilledFrom: spilledFrom && linkTo(spilledFrom),
-    agreement: agreement && { state: agreement.state, words: agreementWords(agreement, label) },
+    agreement: agreement && { state: agreement.state, words: agreementWords(agreement, found) },
     calls: calls.map((call) => callView(call, found)),
     reads: besideCalls(found).map(readLink),
     picks: picks.map(({ text, cells, count }) => ({
@@ -146,12 +158,13 @@ function besideCalls({ reads, calls }: Trace): Trace["reads"] {
   return reads.filter((read) => !told.has(key(read)));
 }
 
-function agreementWords(agreement: Agreement, label: string): string {
+function agreementWords(agreement: Agreement, { label, given }: Trace): string {
+  const what = given === undefined ? "a fresh computation" : "its row";
   switch (agreement.state) {
     case "agrees":
-      return "Agrees with a fresh computation.";
+      return `Agrees with ${what}.`;
     case "differs":
-      return `Does not agree: a fresh computation gives ${withUnitOf(agreement.fresh, label)}.`;
+      return `Does not agree: ${what} gives ${withUnitOf(agreement.fresh, label)}.`;
     case "changes":
       return `Not compared: ${agreement.why}.`;
     case "not evaluated":

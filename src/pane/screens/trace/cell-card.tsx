@@ -50,7 +50,7 @@ interface CellCardProps {
 export function CellCard({ view, head }: CellCardProps) {
   const styles = useStyles();
   const shared = useShared();
-  const { target, heading, about, value, stored, kind, formula, spilledFrom } = view;
+  const { target, heading, about, value, stored, kind, formula, given, spilledFrom } = view;
   return (
     <section className={shared.panel} aria-labelledby="fanrow-traced">
       <div className={shared.tight}>
@@ -69,7 +69,9 @@ export function CellCard({ view, head }: CellCardProps) {
       {stored === "" ? null : <p className={shared.muted}>{stored}</p>}
       {formula === "" ? (
         kind === "typed" ? (
-          <p className={shared.text}>Typed, no formula.</p>
+          <p className={shared.text}>
+            Typed, no formula.{given === "" ? "" : ` Its row gives ${given}.`}
+          </p>
         ) : null
       ) : (
         <code className={styles.formula}>{formula}</code>
