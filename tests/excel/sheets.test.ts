@@ -10,6 +10,8 @@ import {
 } from "../../src/excel";
 import {
   checkJob,
+  type FeatureKey,
+  features,
   findingKinds,
   layouts,
   type OpeningPlan,
@@ -310,6 +312,22 @@ describe("the sheets of a new job", () => {
     expect(strFromU8(parts["xl/workbook.xml"] as Uint8Array)).toContain(
       "'Fans'!$A:$B,'Fans'!$1:$1",
     );
+  });
+
+  it("leave nothing in error with every feature, before anything is typed", async () => {
+    const host = hostWith({ Data: [line("x")] });
+    const all = Object.keys(features) as FeatureKey[];
+    await addJobSheets({
+      system: "ip",
+      edition: "62.2-2019",
+      features: all,
+      dwellings: 2,
+      fans: 2,
+    });
+    host.userEntersBlock("Dwellings", 1, 0, [["Lot 1"]]);
+    for (const name of names(host).filter((each) => each !== "Data"))
+      for (const row of cellsOf(host, name, "A1:BZ4"))
+        expect([name, ...row.filter((each) => typeof each === "object" && each)]).toEqual([name]);
   });
 
   it("offer lists of entries", async () => {

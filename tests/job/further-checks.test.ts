@@ -76,9 +76,11 @@ describe("the proof of a box", () => {
     expect(kinds(job([{}], {}, instruments, pairs([1, -1, 0.5, -0.5, 1])))).toEqual([]);
   });
 
-  it("is asked for on every row measured with a box of too few pairs", () => {
-    const found = kinds(job([{}, { Fan: "B2" }], {}, instruments, pairs([1, -1])));
-    expect(found).toEqual(["proof-incomplete Fans!F2", "proof-incomplete Fans!F3"]);
+  it("is asked for once, with every cell that names a box of too few pairs", () => {
+    const { findings } = checkJob(job([{}, { Fan: "B2" }], {}, instruments, pairs([1, -1])), today);
+    expect(findings.map(({ kind, cells }) => [kind, cells.length])).toEqual([
+      ["proof-incomplete", 2],
+    ]);
   });
 
   it("is asked for where a box has no pairs at all", () => {

@@ -18,7 +18,8 @@ export const checkProofs: Check = (job, report, { today }) => {
     if (fault)
       report.at(kind, fans.table, "box", i, fans.label(i), {
         what: fault,
-        effect: `Nothing shows that this flow is within ${requirement}.`,
+        cause: box.toUpperCase(),
+        effect: `Nothing shows that its flows are within ${requirement}.`,
         mend:
           kind === "proof-failed"
             ? "Find what the box loses or gains (seal, edges, areas, constant), mend it and prove it again; or measure with another box."

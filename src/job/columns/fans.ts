@@ -359,7 +359,10 @@ export const fansLayout: SheetLayout = {
             withField("enclosed", "enclosed"),
             withField("cooking", "cooking"),
             withField("window", "window"),
-            withField("enclosed", found("dwellings", "floor", "dwelling")),
+            withField(
+              "enclosed",
+              when(same("dwelling", nothing), nothing, found("dwellings", "floor", "dwelling")),
+            ),
             withField("capture", "capture"),
           ),
         ),
