@@ -4,13 +4,8 @@ import { type Book, run } from "./run";
 import type { CellContent, CellPlace } from "./types";
 import { checkWritable } from "./writable";
 
-/** The active cell. */
-export function selection(): Promise<CellPlace> {
-  return run(activeCell);
-}
-
 /** The active cell, once no cell is being edited. */
-export function settledSelection(): Promise<CellPlace> {
+export function selection(): Promise<CellPlace> {
   return run(activeCell, { waitsForEdit: true });
 }
 

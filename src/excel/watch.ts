@@ -1,7 +1,7 @@
 import { boundsOf, maxCols, maxRows, type Rectangle } from "../cells";
 import { toHostError } from "./host-error";
 import { run } from "./run";
-import { settledSelection } from "./selection";
+import { selection } from "./selection";
 import type { CellPlace, Edit } from "./types";
 
 /** Ends a watch. */
@@ -34,15 +34,18 @@ export async function watchEdits(onEdit: (edit: Edit) => void): Promise<Stop> {
     }
     asking = undefined;
   };
-  const handler = await run(async (book) => {
-    const added = book.sheets.onChanged.add((args) => {
-      waiting.push({ id: args.worksheetId, block: editedBlock(args.address, args.changeType) });
-      asking ??= ask();
-      return asking;
-    });
-    await book.sync();
-    return added;
-  });
+  const handler = await run(
+    async (book) => {
+      const added = book.sheets.onChanged.add((args) => {
+        waiting.push({ id: args.worksheetId, block: editedBlock(args.address, args.changeType) });
+        asking ??= ask();
+        return asking;
+      });
+      await book.sync();
+      return added;
+    },
+    { waitsForEdit: true },
+  );
   return () => {
     isStopped = true;
     return stop(handler);
@@ -86,19 +89,22 @@ export async function watchSelection(onSelect: (at: CellPlace) => void): Promise
     try {
       while (isStale) {
         isStale = false;
-        const at = await settledSelection();
+        const at = await selection();
         if (!isStale) onSelect(at);
       }
     } finally {
       isAsking = false;
     }
   };
-  const handlers = await run(async (book) => {
-    // A change of sheet alone is no change of selection to Excel.
-    const added = [book.sheets.onSelectionChanged.add(moved), book.sheets.onActivated.add(moved)];
-    await book.sync();
-    return added;
-  });
+  const handlers = await run(
+    async (book) => {
+      // A change of sheet alone is no change of selection to Excel.
+      const added = [book.sheets.onSelectionChanged.add(moved), book.sheets.onActivated.add(moved)];
+      await book.sync();
+      return added;
+    },
+    { waitsForEdit: true },
+  );
   return async () => {
     for (const handler of handlers) await stop<unknown>(handler);
   };

@@ -37,6 +37,7 @@ export class Session extends Store {
   private reading: Reading | undefined;
   private applications = 0;
   private waits = 0;
+  private isWatching = false;
   /** Sheets that are written by us and read by nobody. */
   private readonly ownSheets = new Set<string>();
 
@@ -76,12 +77,14 @@ export class Session extends Store {
   /** Reads the whole workbook and checks it. */
   check(): Promise<void> {
     return this.queue("Reading the workbook", async () => {
-      const first = this.reading === undefined;
       this.edits.stop();
+      // Before the reading: what is typed meanwhile is read once more.
+      if (!this.isWatching)
+        this.unwatch.push(await this.host.watchEdits((sheet) => this.edits.add(sheet)));
+      this.isWatching = true;
       this.reading = await this.host.read((progress) => this.set({ progress }));
       this.set({ busy: "Checking", progress: undefined });
       await this.judge((_, after) => announceCheck(after));
-      if (first) this.unwatch.push(await this.host.watchEdits((sheet) => this.edits.add(sheet)));
     });
   }
 
