@@ -63,7 +63,15 @@ const doors = {
     "src/editions",
     "src/formulas",
   ],
-  "src/new-job": ["src/cells", "src/job", "src/sheet", "src/workbook", "functions"],
+  "src/new-job": [
+    "src/cells",
+    "src/editions",
+    "src/job",
+    "src/sheet",
+    "src/units",
+    "src/workbook",
+    "functions",
+  ],
   "src/field": [
     "src/cells",
     "src/job",
@@ -77,6 +85,7 @@ const doors = {
   ],
   "src/excel": ["src/reading", "src/job", "src/records"],
   "src/pane": [
+    "src/new-job",
     "src/reading",
     "src/field",
     "src/rules",

@@ -113,7 +113,7 @@ function listOf(grid: ReadGrid, head: number, columns: readonly Column[]): LotLi
   return {
     sheet: grid.name,
     lots,
-    floorUnit: columns.find(({ role }) => role === "floor")?.unit,
+    units: Object.fromEntries(columns.flatMap(({ role, unit }) => (role ? [[role, unit]] : []))),
     taken: columns.map(({ heading, role, room }) => ({
       heading,
       as: role ?? (room ? `how many: ${room}` : ""),
@@ -136,7 +136,7 @@ function roomsOf(
     return [
       {
         word: own,
-        kind: cellWord(own).room,
+        kind: cellWord(textOf(cell("kind"))).room ?? cellWord(own).room,
         duty: cellWord(textOf(cell("duty"))).duty,
         whole: whole === "" ? undefined : /^(y|j|s|x|1|true|oui|✓)/.test(whole),
         cells,
@@ -161,7 +161,9 @@ function roomsOf(
 }
 
 function many(word: string, count: number): LotRoom[] {
-  const { room: kind, duty } = cellWord(word);
+  const { room: kind, ...said } = cellWord(word);
+  // One word is a room alone: no duty is heard in "Badezimmer".
+  const duty = word.includes(" ") ? said.duty : undefined;
   if (word === "" || !(count > 0 && count <= 20)) return [];
   return Array.from({ length: count }, (_, i) => ({
     word: count > 1 ? `${word} ${i + 1}` : word,

@@ -245,8 +245,8 @@ export interface Lot {
 export interface LotList {
   readonly sheet: string;
   readonly lots: readonly Lot[];
-  /** Unit of the floor areas; undefined where none is written. */
-  readonly floorUnit: string | undefined;
+  /** Units that headings say. */
+  readonly units: Readonly<Partial<Record<LotRole, string | undefined>>>;
   /** Which column was taken for what, by its heading. */
   readonly taken: readonly { readonly heading: string; readonly as: string }[];
 }

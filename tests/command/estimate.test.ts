@@ -149,6 +149,7 @@ describe.each([
             [
               "smooth 6",
               runs,
+              0,
               runs * duct.length,
               duct.each,
               expect.closeTo(runs * duct.length * duct.each, 6),
@@ -250,6 +251,50 @@ describe("a list of lots", () => {
       at("named.csv"),
     );
     expect(out).toContain("2 dwellings, 5 fans planned; IRC-2021");
+  });
+
+  it("in German with a row a room is planned in metric units, fans of a list in cfm among them", async () => {
+    const rows = Array.from(
+      { length: 3 },
+      (_, i) => `Los ${i + 1};Typ A;BA 1;165,5;3;Badezimmer;Bad;Dauerbetrieb;ja`,
+    );
+    writeFileSync(
+      at("lose.csv"),
+      Buffer.from(
+        `Los;Haustyp;Bauabschnitt;Wohnfläche (m²);Schlafzimmer;Raum;Raumart;Betrieb;Ganze Wohnung\n${rows.join("\n")}\n`,
+        "latin1",
+      ),
+    );
+    const { out } = await call(
+      ...["--estimate", at("lose.xlsx"), "--edition", "62.2-2019", "--json"],
+      ...["lose.csv", "fans.csv"].map(at),
+    );
+    // 0.15 × 165.5 + 3.5 × (3 + 1) = 38.825 L/s (62.2, eq. 4.1b, from memory): 110 cfm is 51.9 L/s.
+    const [rate] = rowsOf(out, "rates");
+    expect(rate?.slice(0, 4)).toEqual(["bathroom", "continuous", "the dwelling too", 3]);
+    expect(rate?.[4]).toBeCloseTo(38.825, 6);
+    const [fan] = rowsOf(out, "fans");
+    expect([fan?.[0], fan?.[2]]).toEqual(["Quiet 110", 3]);
+    // 1 cfm is 0.028316846592 m³ a minute (by definition of the inch), given to four digits.
+    expect(fan?.[1]).toBeCloseTo((110 * 0.028316846592 * 1000) / 60, 2);
+  });
+
+  it("whose ducts are not allowed for their fans says which would be, in the schedule's own headings", async () => {
+    writeFileSync(
+      at("ducts.csv"),
+      `Lot,Plan,Floor area,Bedrooms,Room,Room kind,Duty,For the whole dwelling,Duct kind,Duct diameter (in),Duct length (ft),Elbows
+Lot 1,A,1800,3,Bath,bathroom,on demand,no,flex,4,12,1
+Lot 1,A,1800,3,Kitchen,kitchen hood,on demand,no,smooth,6,14,1
+`,
+    );
+    const { out } = await call(
+      ...["--estimate", at("ducts.xlsx"), "--edition", "IRC-2021"],
+      ...["ducts.csv", "fans.csv"].map(at),
+    );
+    // IRC 2021, table M1504.2 (read): at 80 cfm flex 4 in may be 4 ft, flex 5 in 81 ft; an elbow takes 15.
+    expect(out).toContain("1 of flex 4 do not pass for fans of 80 cfm: no length of it may be");
+    expect(out).toContain("flex 5 would do");
+    expect(out).not.toContain("of smooth 6 do not pass");
   });
 
   it("asks for headings where a file holds no lots, and for a name that ends in .xlsx", async () => {

@@ -1,15 +1,18 @@
 import { beforeEach, describe, expect, it } from "vitest";
+import { workbookOfCsv } from "../../src/csv";
 import type { WorkbookHost } from "../../src/desk/host";
+import { findEdition } from "../../src/editions";
 import { excelHost } from "../../src/pane/session/excel-host";
 import {
   compareAgain,
   compareWithFile,
   makeCopy,
+  makeEstimate,
   writeRecords,
 } from "../../src/pane/session/record-work";
 import { Session } from "../../src/pane/session/session";
 import { Workbook } from "../../src/workbook";
-import { settled } from "../desk-host/desk";
+import { hostOf, settled } from "../desk-host/desk";
 import { demo } from "../excel/demo";
 import { demoHost } from "../excel/hosts";
 import { FakeHost, HandClock } from "./fake-host";
@@ -182,5 +185,24 @@ describe("copies that need no add-in", () => {
   it("are not offered by a program that does not hand its workbook over, such as the desk", () => {
     expect(new Session(fake(), clock).givesFile).toBe(false);
     expect(session.givesFile).toBe(false);
+  });
+});
+
+describe("a list of lots in the open workbook", () => {
+  it("becomes an estimate of its own, ready to be taken away", async () => {
+    const text = "Lot,Plan,Floor area (sq ft),Beds,Baths\nLot 1,A,1800,3,2\nLot 2,A,1800,3,2\n";
+    hostOf(workbookOfCsv(new TextEncoder().encode(text), "lots.csv"));
+    const own = new Session(excelHost, clock);
+    await own.open();
+    await own.check();
+    await makeEstimate(own, findEdition("IRC-2021"));
+    expect(own.state.problem).toBe("");
+    const { copy } = own.state.record;
+    expect(copy?.fileName).toBe("lots-estimate.xlsx");
+    expect(copy?.left.join()).toContain("usual sizes stand in");
+    const made = Workbook.open(copy?.bytes ?? new Uint8Array()).sheet("Schedule");
+    expect([1, 2, 3, 4, 5].map((row) => made?.cell(row, 0)?.value ?? null)).toEqual([
+      ...["Lot 1", "Lot 1", "Lot 2", "Lot 2", null],
+    ]);
   });
 });

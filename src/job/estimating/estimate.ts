@@ -2,7 +2,9 @@ import { isBlankCell, isCellError } from "../../cells";
 import type { Edition } from "../../editions";
 import { evaluate, layoutOf, type SheetKind, type Source, type Values } from "../columns";
 import { Columns, definedAs, type Job, type Table } from "../read";
+import { type Cell, num, type Row, text } from "./row";
 import { totalsRows } from "./totals-rows";
+import { type UnfitDuct, unfitDucts } from "./unfit-ducts";
 
 /** What an estimate comes to: flows in the job's units, costs in the currency that was typed. */
 export interface Estimate {
@@ -12,7 +14,9 @@ export interface Estimate {
   readonly dwellings: readonly Total[];
   readonly fans: readonly Item[];
   /** Ducts; `quantity` is a length. */
-  readonly ducts: readonly (Item & { readonly runs: number })[];
+  readonly ducts: readonly (Item & { readonly runs: number; readonly unfit: number })[];
+  /** Ducts that the duct check rejects, as drawn, with one that would pass where there is any. */
+  readonly unfit: readonly UnfitDuct[];
   /** The openings to bring, box by box, with the fans for which each is expected. */
   readonly openings: readonly {
     readonly box: string;
@@ -76,11 +80,13 @@ export function estimateOf(job: Job, other?: Edition): Estimate | undefined {
     standing(job.tables[kind], key, definedAs(kind, key, columns) ?? [], other === undefined),
   );
   const rows = rowsOf(columns, "schedule", schedule.length, [
-    ...["roomKind", "duty", "whole", "required", "buy", "count", "ductItem", "box", "openings"],
+    ...["roomKind", "duty", "whole", "required", "buy", "count", "box", "openings"],
+    ...["ductItem", "duct", "ductKind", "ductDiameter", "ductLength", "elbows", "allowed"],
   ]);
   const items = itemsOf(columns, job.tables.catalogue?.length ?? 0);
   const asked = rows.filter(({ required }) => required !== null && required !== "");
   const runs = counted(rows, ({ ductItem }) => text(ductItem));
+  const unfit = unfitDucts(rows, settings);
   const isNone = (row: Row) => text(row.required) === "none";
   return {
     edition: settings.edition,
@@ -90,7 +96,12 @@ export function estimateOf(job: Job, other?: Edition): Estimate | undefined {
     fans: items.filter(({ rated, quantity }) => rated > 0 && quantity > 0),
     ducts: items
       .filter(({ rated, quantity }) => Number.isNaN(rated) && quantity > 0)
-      .map((item) => ({ ...item, runs: runs.get(item.item) ?? 0 })),
+      .map((item) => ({
+        ...item,
+        runs: runs.get(item.item) ?? 0,
+        unfit: unfit.reduce((sum, each) => sum + (each.item === item.item ? each.runs : 0), 0),
+      })),
+    unfit,
     openings: [
       ...counted(rows, ({ box, openings }) =>
         text(openings) === "" ? "" : `${text(box)}\u0000${text(openings)}`,
@@ -105,13 +116,6 @@ export function estimateOf(job: Job, other?: Edition): Estimate | undefined {
     totals: totalled(columns),
   };
 }
-
-type Cell = Values[number];
-type Row = Readonly<Record<string, Cell>>;
-
-const num = (cell: Cell | undefined): number => (typeof cell === "number" ? cell : Number.NaN);
-const text = (cell: Cell | undefined): string =>
-  cell === null || cell === undefined || isCellError(cell) ? "" : String(cell).trim();
 
 /** What stands in a column's cells, and what follows where nothing usable does. */
 function standing(

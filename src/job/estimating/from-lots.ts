@@ -1,4 +1,3 @@
-import { isBlankCell } from "../../cells";
 import type { RoomKind } from "../../editions";
 import type { Lot, LotList, LotRoom } from "../../reading";
 import { conversionFactor } from "../../units";
@@ -14,6 +13,18 @@ export interface PlannedRows {
   readonly schedule: TypedRow[];
   readonly said: readonly string[];
 }
+
+/** What a list may write in units of its own. */
+const measures = {
+  floor: "floor",
+  volume: "volume",
+  ductDiameter: "length",
+  ductLength: "distance",
+} as const;
+
+type PlannedRoom = LotRoom &
+  Readonly<Record<Exclude<keyof typeof measures, "floor">, number | null>>;
+type PlannedLot = Omit<Lot, "rooms"> & { readonly rooms: readonly PlannedRoom[] };
 
 const letterOf: Readonly<Record<RoomKind, string>> = {
   bathroom: "B",
@@ -32,9 +43,23 @@ export function rowsFromLots(
   system: Settings["system"],
   box: string,
 ): PlannedRows {
-  const all = lists.flatMap(({ lots, floorUnit }) =>
-    lots.map((lot) => ({ ...lot, floor: inUnits(lot.floor, floorUnit, system) })),
-  );
+  const all = lists.flatMap(({ lots, units }) => {
+    const own = (role: keyof typeof measures, value: unknown) => {
+      const [number, from, to] = [numberIn(value), units[role], unitOf(measures[role], system)];
+      if (number === null || !from || from === to) return number;
+      return Number((number * conversionFactor(from, to)).toPrecision(6));
+    };
+    return lots.map((lot) => ({
+      ...lot,
+      floor: own("floor", lot.floor) ?? undefined,
+      rooms: lot.rooms.map((room) => ({
+        ...room,
+        volume: own("volume", room.cells.volume),
+        ductDiameter: own("ductDiameter", room.cells.ductDiameter),
+        ductLength: own("ductLength", room.cells.ductLength),
+      })),
+    }));
+  });
   const plans = new Map(
     all.filter(({ name }) => name === "").map((plan) => [plan.plan.toLowerCase(), plan] as const),
   );
@@ -70,16 +95,7 @@ export function rowsFromLots(
   };
 }
 
-function inUnits(
-  floor: number | undefined,
-  unit: string | undefined,
-  system: Settings["system"],
-): number | undefined {
-  const own = unitOf("floor", system);
-  return floor === undefined || !unit ? floor : floor * conversionFactor(unit, own);
-}
-
-function completed(lot: Lot, plan: Lot | undefined): Lot {
+function completed(lot: PlannedLot, plan: PlannedLot | undefined): PlannedLot {
   if (!plan) return lot;
   return {
     ...lot,
@@ -108,7 +124,7 @@ function unknownRooms(lots: readonly Lot[]): string[] {
 
 const kindOf = ({ kind }: LotRoom): RoomKind | undefined => kind && roomOf[kind];
 
-function fansOf({ name, rooms }: Lot, saysDuty: boolean, box: string): TypedRow[] {
+function fansOf({ name, rooms }: PlannedLot, saysDuty: boolean, box: string): TypedRow[] {
   const numbers = new Map<string, number>();
   const first = saysDuty
     ? rooms.findIndex(({ duty }) => duty === "continuous")
@@ -120,8 +136,6 @@ function fansOf({ name, rooms }: Lot, saysDuty: boolean, box: string): TypedRow[
     const number = (numbers.get(letter) ?? 0) + 1;
     numbers.set(letter, number);
     const whole = saysWhole ? room.whole === true : i === first;
-    const cell = (role: "volume" | "ductDiameter" | "ductLength" | "elbows") =>
-      numberIn(room.cells[role] ?? null);
     const text = (role: "tag" | "ductKind" | "box") => textIn(room.cells[role] ?? null);
     return {
       dwelling: name,
@@ -129,24 +143,22 @@ function fansOf({ name, rooms }: Lot, saysDuty: boolean, box: string): TypedRow[
       room: room.word,
       roomKind: kind ?? null,
       duty: room.duty ?? (whole ? "continuous" : "on demand"),
-      volume: cell("volume"),
+      volume: room.volume,
       whole: whole ? "yes" : "no",
       ductKind: text("ductKind"),
-      ductDiameter: cell("ductDiameter"),
-      ductLength: cell("ductLength"),
-      elbows: cell("elbows"),
+      ductDiameter: room.ductDiameter,
+      ductLength: room.ductLength,
+      elbows: numberIn(room.cells.elbows),
       box: text("box") ?? (box === "" ? null : box),
     };
   });
 }
 
-const textIn = (value: LotRoom["cells"][keyof LotRoom["cells"]] | null): string | null =>
-  value === undefined || isBlankCell(value) || typeof value === "object"
-    ? null
-    : String(value).trim();
+const textIn = (value: unknown): string | null =>
+  typeof value === "string" || typeof value === "number" ? String(value).trim() || null : null;
 
-function numberIn(value: LotRoom["cells"][keyof LotRoom["cells"]] | null): number | null {
+function numberIn(value: unknown): number | null {
   if (typeof value === "number") return value;
-  const number = Number(textIn(value ?? null) ?? Number.NaN);
+  const number = Number(textIn(value) ?? Number.NaN);
   return Number.isFinite(number) ? number : null;
 }

@@ -2,6 +2,7 @@ import { fixed, shown } from "../../cells";
 import { unitOf } from "../columns";
 import type { Settings } from "../read";
 import type { Estimate, PlannedRate, Total } from "./estimate";
+import type { UnfitDuct } from "./unfit-ducts";
 
 /** A table of an estimate as it is printed, shown and written: the first `names` columns name a row. */
 export interface EstimateSection {
@@ -15,9 +16,13 @@ export interface EstimateSection {
   readonly rows: readonly (readonly (string | number | null)[])[];
 }
 
+/** An amount of money, as it stands below others: 1,240.50. */
+const amount = (value: number) =>
+  value.toLocaleString("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+
 /** A cell as it is read: a number with the decimals of its column, a blank as nothing. */
-export const sectionText = (cell: string | number | null | undefined, digits?: number): string =>
-  typeof cell === "number" ? fixed(cell, digits ?? 0) : (cell ?? "");
+export const sectionText = (cell: string | number | null | undefined, digits = 0): string =>
+  typeof cell !== "number" ? (cell ?? "") : digits === 2 ? amount(cell) : fixed(cell, digits);
 
 type Cells = (string | number | null)[];
 type Column = readonly [title: string, digits?: number];
@@ -81,13 +86,14 @@ export function estimateSections(
       [
         ["Duct"],
         ["Runs", 0],
+        ["Not allowed", 0],
         [`Length (${distance})`, 0],
         [`Cost of 1 ${distance}`, 2],
         ["Cost", 2],
       ],
       ({ ducts }) =>
-        ducts.map(({ item, runs, quantity, cost, all }) => [
-          ...[item, runs, quantity, orNull(cost), orNull(all)],
+        ducts.map(({ item, runs, unfit, quantity, cost, all }) => [
+          ...[item, runs, unfit, quantity, orNull(cost), orNull(all)],
         ]),
       [],
     ),
@@ -175,8 +181,11 @@ function together(
 
 /** What an estimate leaves open, and how its price comes about, in sentences. */
 export function estimateNotes(
-  { noneRequired, unmet, totals }: Estimate,
-  settings: Pick<Settings, "margin" | "hoursFan" | "hoursDwelling" | "hourRate" | "priceMargin">,
+  { noneRequired, unmet, unfit, totals }: Estimate,
+  settings: Pick<
+    Settings,
+    "system" | "margin" | "hoursFan" | "hoursDwelling" | "hourRate" | "priceMargin"
+  >,
 ): string[] {
   const none = noneRequired.map(({ room, fans }) => `${fans} of kind ${room}`).join(", ");
   const { hoursFan, hoursDwelling, hourRate, priceMargin } = settings;
@@ -197,13 +206,29 @@ export function estimateNotes(
       : [`The Job sheet does not say ${missing.join(", ")}: what follows from it is left blank.`]),
     ...(none === "" ? [] : [`No rate is required of rooms (${none}): no fan is bought for them.`]),
     ...unmet.map(({ said, fans }) => `${fans} fans cannot be chosen: ${said}.`),
+    ...unfit.map((duct) => unfitText(duct, settings.system)),
     ...(!(unpriced > 0)
       ? []
       : [
           `${unpriced} fans and ducts have no cost in the catalogue: totals that hold them are left blank.`,
         ]),
     ...(all && Number.isFinite(all.price - all.expense)
-      ? [`Margin in all: ${shown(Math.round((all.price - all.expense) * 100) / 100)}.`]
+      ? [`Margin in all: ${amount(all.price - all.expense)}.`]
       : []),
   ];
+}
+
+/** What of the ducts to buy would be rejected, and what to draw instead. */
+function unfitText(
+  { item, buy, length, allowed, runs, instead }: UnfitDuct,
+  system: Settings["system"],
+): string {
+  const [flow, distance] = [unitOf("flow", system), unitOf("distance", system)];
+  const why = Number.isFinite(allowed)
+    ? `up to ${shown(length)} ${distance} drawn where ${shown(allowed)} ${distance} may be`
+    : "no length of it may be";
+  const mend = instead
+    ? `${instead} would do; change it in the schedule`
+    : "no duct of the table would do: shorten it, or measure the installed flow";
+  return `${runs} of ${item} do not pass for fans of ${shown(buy)} ${flow}: ${why}; ${mend}.`;
 }

@@ -299,13 +299,13 @@ export function isOwnForm(fit: SheetFit): boolean {
 
 /**
  * The sheets in which a firm's fans or lots may stand: all but those of our own form. A file of
- * nothing but dwellings lists lots, whose headings are the trade's as well as ours.
+ * nothing but dwellings or planned fans lists lots, whose headings are the trade's as well as ours.
  */
 export function withoutOwnSheets(file: JobFile, fit: JobFit): JobFile {
   const fits = Object.values(fit.sheets).flat().filter(isOwnForm);
   const own = new Set(fits.map(({ sheet }) => sheet));
-  if (own.size === file.sheets.length && fits.every(({ kind }) => kind === "dwellings"))
-    return file;
+  const lists = new Set<SheetKind>(["dwellings", "schedule"]);
+  if (own.size === file.sheets.length && fits.every(({ kind }) => lists.has(kind))) return file;
   return { ...file, sheets: file.sheets.filter(({ name }) => !own.has(name)) };
 }
 

@@ -1,4 +1,4 @@
-export type CopyKind = "plain" | "values" | "field";
+export type CopyKind = "plain" | "values" | "field" | "estimate";
 
 const longest = 60;
 

@@ -26,7 +26,7 @@ export interface FileCopy {
   readonly kind: CopyKind;
   readonly fileName: string;
   readonly bytes: Uint8Array;
-  /** What could not be replaced, a line each. */
+  /** What could not be replaced, or was taken for granted, a line each. */
   readonly left: readonly string[];
 }
 

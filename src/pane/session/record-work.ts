@@ -1,4 +1,5 @@
 import { InputError, serialOf } from "../../cells";
+import type { Edition } from "../../editions";
 import { checkJob, compareChecks, type JobFile } from "../../job";
 import { count } from "../model/announce";
 import { type CopyKind, copyFileName } from "../model/copy-name";
@@ -110,6 +111,26 @@ export function makeCopy(session: Session, kind: CopyKind): Promise<void> {
       copy = { kind, fileName, bytes: workbook.save(), left: leftInWords(left) };
     }
     set({ record: { ...session.state.record, copy }, message: `The copy ${fileName} is ready.` });
+  });
+}
+
+/** Makes an estimate, a workbook of its own, of the lots that the open workbook lists. */
+export function makeEstimate(session: Session, edition: Edition | undefined): Promise<void> {
+  return session.further("Making the copy", async ({ set }) => {
+    const { check } = session.state;
+    if (!check) return;
+    const name = check.job.settings.name || check.job.lots[0]?.sheet || "";
+    await paint();
+    const { estimateRows, jobWorkbook } = await import("../../new-job");
+    const made = estimateRows([check.job], name, edition);
+    if (!made) throw new InputError("No list of lots was recognised.");
+    const fileName = copyFileName(name, "estimate");
+    const bytes = jobWorkbook(made.rows).save();
+    const copy: FileCopy = { kind: "estimate", fileName, bytes, left: made.said };
+    set({
+      record: { ...session.state.record, copy },
+      message: `The estimate ${fileName} is ready.`,
+    });
   });
 }
 

@@ -1,6 +1,6 @@
 /** Words over the columns of a list of lots, in the languages that are read; data like the others. */
 export const lotWords = {
-  name: "lot, lot no, unit, unit no, home, house, house no, dwelling, plot, apartment, apt, address, homesite, site, flat, wohnung, haus, haus no, we, wohneinheit, logement, maison, vivienda, casa, woning, huis, kavel",
+  name: "lot, lot no, unit, unit no, home, house, house no, dwelling, plot, apartment, apt, address, homesite, site, flat, wohnung, haus, haus no, los, los no, parzelle, bauplatz, grundstuck, we, wohneinheit, logement, maison, vivienda, casa, woning, huis, kavel",
   plan: "plan, plan type, model, house type, plan name, unit type, floor plan, elevation, elevation plan, haustyp, typ, type de maison, tipo, type",
   phase:
     "phase, release, stage, section, building phase, filing, tract, bauabschnitt, abschnitt, tranche, fase",
@@ -11,6 +11,7 @@ export const lotWords = {
   fans: "fans, exhaust fans, no of fans, fan count, bath fans, ventilatoren, lufter, ventilateurs, ventiladores",
   rooms: "rooms, wet rooms, rooms with fans, rooms served, raume, pieces, cuartos, ruimtes",
   room: "room, space, room served, location, area served, raum, piece, habitacion, ruimte",
+  kind: "room kind, room type, kind of room, raumart, type de piece",
   tag: "fan, tag, fan tag, fan id, fan no",
   duty: "duty, runs, runs on, control, operation, mode, switching, betrieb, commande, bediening",
   whole:

@@ -38,13 +38,18 @@ export function CopiesPanel() {
           Make a field copy
         </Button>
       </div>
-      {copy ? <ReadyCopy copy={copy} /> : null}
+      {copy && copy.kind !== "estimate" ? (
+        <ReadyCopy
+          copy={copy}
+          told="What could not be replaced, and keeps the value that it has now:"
+        />
+      ) : null}
     </Panel>
   );
 }
 
-/** The copy to be taken away, and what in it could not be replaced. */
-function ReadyCopy({ copy }: { copy: FileCopy }) {
+/** The file to be taken away, and what is told of it. */
+export function ReadyCopy({ copy, told }: { copy: FileCopy; told: string }) {
   const styles = useStyles();
   const shared = useShared();
   const { session, state } = useSession();
@@ -55,19 +60,19 @@ function ReadyCopy({ copy }: { copy: FileCopy }) {
         <Link className={styles.link} href={address} download={copy.fileName}>
           Download {copy.fileName}
         </Link>
-        <Button
-          size="small"
-          disabledFocusable={state.busy !== ""}
-          onClick={() => void openCopy(session)}
-        >
-          Open it
-        </Button>
+        {session.givesFile ? (
+          <Button
+            size="small"
+            disabledFocusable={state.busy !== ""}
+            onClick={() => void openCopy(session)}
+          >
+            Open it
+          </Button>
+        ) : null}
       </div>
       {copy.left.length > 0 ? (
         <>
-          <p className={shared.text}>
-            What could not be replaced, and keeps the value that it has now:
-          </p>
+          <p className={shared.text}>{told}</p>
           <ul className={styles.list}>
             {copy.left.map((line) => (
               <li key={line}>{line}</li>

@@ -3,6 +3,7 @@ import { useShared } from "../../parts/styles";
 import { BringPanel } from "./bring-panel";
 import { ComparePanel } from "./compare-panel";
 import { CopiesPanel } from "./copies-panel";
+import { EstimatePanel } from "./estimate-panel";
 import { ProvenancePanel } from "./provenance-panel";
 import { WritePanel } from "./write-panel";
 
@@ -11,6 +12,7 @@ export function RecordScreen({ check }: { check: JobCheck }) {
   const shared = useShared();
   return (
     <div className={shared.screen}>
+      <EstimatePanel job={check.job} />
       <WritePanel check={check} />
       <ComparePanel check={check} />
       <CopiesPanel />

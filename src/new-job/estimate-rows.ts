@@ -1,0 +1,106 @@
+import { isBlankCell } from "../cells";
+import { ductRules, type Edition, type System } from "../editions";
+import {
+  type Job,
+  layoutOf,
+  rowsFromLots,
+  type SheetKind,
+  totalsRows,
+  unitOf,
+  usualSettings,
+} from "../job";
+import { conversionFactor } from "../units";
+import type { JobRows, Row } from "./job-rows";
+
+/** Rated sizes of common practice, for those who give no catalogue: models and costs are theirs to type. */
+const usualSizes = {
+  ip: [50, 80, 110, 130, 150, 200, 300, 400],
+  si: [25, 40, 55, 65, 75, 100, 150],
+};
+/** Rows for the readings to come. */
+const blankFans = 20;
+
+/**
+ * The rows of an estimate of the lists of lots and plans, the catalogue and the openings in these
+ * jobs, with what had to be taken for granted. Undefined where no lot is listed.
+ */
+export function estimateRows(jobs: readonly Job[], name: string, edition: Edition | undefined) {
+  const lists = jobs.flatMap(({ lots }) => lots);
+  if (!lists.some(({ lots }) => lots.some((lot) => lot.name !== ""))) return undefined;
+  const isMetric = lists.some(({ units }) => units.floor === "m²");
+  const system =
+    edition?.systems.length === 1 ? (edition.systems[0] ?? "ip") : isMetric ? "si" : "ip";
+  const boxes = typedRows(jobs, "boxes", system);
+  const names = new Set(boxes.map(({ box }) => String(box ?? "")));
+  const { dwellings, schedule, said } = rowsFromLots(
+    lists,
+    system,
+    names.size === 1 ? ([...names][0] ?? "") : "",
+  );
+  const given = typedRows(jobs, "catalogue", system).map((row) =>
+    row.serves === undefined
+      ? row
+      : { ...row, serves: /hood/i.test(String(row.serves)) ? "kitchen hood" : "other rooms" },
+  );
+  const catalogue: Row[] =
+    given.length > 0
+      ? given
+      : usualSizes[system].map((rated) => ({
+          model: `Size ${rated}`,
+          rated,
+          note: "a usual size: name your model and its cost",
+        }));
+  const ducts = new Set(
+    schedule
+      .filter(({ ductKind }) => ductKind !== null)
+      .map(({ ductKind, ductDiameter }) => `${ductKind} ${ductDiameter ?? ""}`),
+  );
+  for (const { model } of catalogue) ducts.delete(String(model));
+  const rows: JobRows = {
+    settings: {
+      ...usualSettings(system),
+      name,
+      edition: edition?.id ?? "",
+      ducts: ductRules.some(({ code }) => code === edition?.id) ? (edition?.id ?? "") : "",
+    },
+    features: ["estimate"],
+    dwellings,
+    boxes: boxes.length > 0 ? boxes : [{}],
+    fans: Array.from({ length: blankFans }, () => ({})),
+    catalogue: [...catalogue, ...[...ducts].sort().map((model) => ({ model }))],
+    schedule,
+    totals: totalsRows(
+      dwellings.map(({ plan, phase }) => ({ plan: String(plan), phase: String(phase) })),
+    ),
+  };
+  return {
+    rows,
+    said: [
+      ...(edition ? [] : ["no edition is named: --edition names one, or type it on the Job sheet"]),
+      ...(given.length > 0 ? [] : ["no catalogue was given: usual sizes stand in for your fans"]),
+      ...(boxes.length > 0 ? [] : ["no list of openings was given: which to bring is left blank"]),
+      ...said,
+    ],
+  };
+}
+
+/** What was typed on the sheets of a kind, row by row, in the units of the estimate. */
+function typedRows(jobs: readonly Job[], kind: SheetKind, system: System): Row[] {
+  return jobs.flatMap(({ tables, settings }) => {
+    const table = tables[kind];
+    const typed = layoutOf(kind).fields.filter(({ is }) => !is);
+    return Array.from({ length: table?.length ?? 0 }, (_, i) =>
+      Object.fromEntries(
+        typed.flatMap(({ key, measure }): [string, string | number][] => {
+          const value = table?.raw(key, i) ?? null;
+          if (isBlankCell(value) || typeof value === "boolean") return [];
+          if (typeof value !== "number") return [[key, String(value)]];
+          const number = table?.number(key, i) ?? value;
+          if (!measure || settings.system === system) return [[key, number]];
+          const units = [unitOf(measure, settings.system), unitOf(measure, system)] as const;
+          return [[key, Number((number * conversionFactor(...units)).toPrecision(4))]];
+        }),
+      ),
+    );
+  });
+}
