@@ -21,7 +21,7 @@ describe("a typed flow of a firm's sheet", () => {
     const found = traced(1, 4);
     // 1.07 · 48 · √4.1
     expect(found).toMatchObject({
-      given: "1.07 × 48 × √4.1 = 103.998; the constant is the one that the sheet's flows give",
+      given: "1.07 × 48 × √4.1 = 103.996; the constant is the one that the sheet's flows give",
       agreement: { state: "agrees" },
     });
     expect(found.reads.flatMap(({ cells }) => cells.map(({ name }) => name))).toEqual([
@@ -34,7 +34,7 @@ describe("a typed flow of a firm's sheet", () => {
     const told = lines(traced(3, 4));
     expect(told.at(-1)).toBe("  The typed value does not agree with its row.");
     expect(told).toContain(
-      "  its row gives 1.07 × 48 × √5.3 = 118.242; the constant is the one that the sheet's flows give",
+      "  its row gives 1.07 × 48 × √5.3 = 118.24; the constant is the one that the sheet's flows give",
     );
   });
 
