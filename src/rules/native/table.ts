@@ -1,5 +1,7 @@
 import { type Edition, editions, type System } from "../../editions";
 import type { Source } from "../../formulas";
+import { numberOfName } from "./names";
+
 export type TableCell = number | string | null | { readonly formula: string };
 
 /** A row by its headings; all rows of a table have the same, in the same order. */
@@ -37,8 +39,22 @@ export function traced({ work, clause, mark }: Source): TableRow {
   return { Clause: clause === "" ? work : `${work}, ${clause}`, Mark: mark };
 }
 
-export function forEachSystem(see: (edition: Edition, system: System) => void): void {
-  for (const edition of editions) for (const system of edition.systems) see(edition, system);
+/** A row of an edition: its name first; its number, other numbers of names and the source last. */
+export function rowOf(
+  edition: string,
+  cells: TableRow,
+  source: Source,
+  numbers?: TableRow,
+): TableRow {
+  const own = { "Edition no.": numberOfName("edition", edition), ...numbers };
+  return { Edition: edition, ...cells, ...own, ...traced(source) };
+}
+
+/** The rows of each edition in each of its systems. */
+export function bySystem(
+  rows: (edition: Edition, system: System) => readonly TableRow[],
+): TableRow[] {
+  return editions.flatMap((edition) => edition.systems.flatMap((system) => rows(edition, system)));
 }
 
 /** The systems in which a rule states all of these numbers. */
@@ -49,7 +65,10 @@ export function statedSystems(
 }
 
 /** A table whose rows are numbered in a last column "No.". */
-export function numbered(sheet: TableSheet, title: string, rows: readonly TableRow[]): Table {
-  const lines = rows.map((row, i) => [...Object.values(row), i + 1]);
-  return sheet.table(title, [...Object.keys(rows[0] ?? {}), "No."], () => lines, lines.length);
+export function tableOf(title: string, rowsOf: () => readonly TableRow[]): TableMaker {
+  return (sheet) => {
+    const rows = rowsOf();
+    const lines = rows.map((row, i) => [...Object.values(row), i + 1]);
+    return sheet.table(title, [...Object.keys(rows[0] ?? {}), "No."], () => lines, lines.length);
+  };
 }

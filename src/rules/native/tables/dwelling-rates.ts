@@ -1,81 +1,61 @@
 import type { DwellingRule, Edition, System } from "../../../editions";
 import { isStated, personsOf } from "../../required/stated";
-import { numberOfName } from "../names";
-import { forEachSystem, numbered, type TableMaker, type TableRow, traced } from "../table";
+import { bySystem, rowOf, type TableRow, tableOf, traced } from "../table";
 import { endless } from "../text";
 
 /** A row for each edition, system and method. */
-export const dwellingRules: TableMaker = (sheet) => {
-  const rows: TableRow[] = [];
-  forEachRule((edition, system, rule, isFirst) => {
-    rows.push({
-      Edition: edition.id,
-      Method: rule.method,
-      System: system,
-      Usual: isFirst ? 1 : 0,
-      "Rate by area": null,
-      "Rate by person": null,
-      "Least bedrooms": null,
-      "Last listed": null,
-      "Least rate": null,
-      "Most rate": null,
-      ...numbersOf(rule, system),
-      "Edition no.": numberOfName("edition", edition.id),
-      ...traced(rule.source),
-    });
-  });
-  return numbered(sheet, "Rules for dwellings", rows);
-};
+export const dwellingRules = tableOf("Rules for dwellings", () =>
+  bySystem((edition, system) =>
+    rulesOf(edition, system).map((rule, i) => {
+      const cells = {
+        Method: rule.method,
+        System: system,
+        Usual: i === 0 ? 1 : 0,
+        "Rate by area": null,
+        "Rate by person": null,
+        "Least bedrooms": null,
+        "Last listed": null,
+        "Least rate": null,
+        "Most rate": null,
+        ...numbersOf(rule, system),
+      };
+      return rowOf(edition.id, cells, rule.source);
+    }),
+  ),
+);
 
 /** Printed tables of dwelling rates, a row for each number. */
-export const dwellingCells: TableMaker = (sheet) => {
-  const rows: TableRow[] = [];
-  let rule = 0;
-  forEachRule((edition, system, each) => {
-    rule++;
-    for (const cells of cellsOf(each))
-      rows.push({
-        Table: `${edition.id} ${each.method}`,
-        System: system,
-        ...cells,
-        "Rule no.": rule,
-        ...traced(each.source),
-      });
-  });
-  return numbered(sheet, "Tables of dwelling rates", rows);
-};
+export const dwellingCells = tableOf("Tables of dwelling rates", () => {
+  let number = 0;
+  return bySystem((edition, system) =>
+    rulesOf(edition, system).flatMap((rule) => {
+      number++;
+      const head = { Table: `${edition.id} ${rule.method}`, System: system };
+      const tail = { "Rule no.": number, ...traced(rule.source) };
+      return cellsOf(rule).map((cells) => ({ ...head, ...cells, ...tail }));
+    }),
+  );
+});
 
 /** What each person above bedrooms + 1 adds. */
-export const furtherPersons: TableMaker = (sheet) => {
-  const rows: TableRow[] = [];
-  forEachSystem((edition, system) => {
+export const furtherPersons = tableOf("Rate of each further person", () =>
+  bySystem((edition, system) => {
     const rule = personsOf(edition, system);
     const each = rule?.furtherPerson?.each[system];
-    if (!rule?.furtherPerson || each === undefined) return;
-    rows.push({
-      Edition: edition.id,
+    if (!rule?.furtherPerson || each === undefined) return [];
+    const cells = {
       System: system,
       "Rate, cfm or L/s": each,
       "Least bedrooms": rule.leastBedrooms,
-      "Edition no.": numberOfName("edition", edition.id),
-      ...traced(rule.furtherPerson.source),
-    });
-  });
-  return numbered(sheet, "Rate of each further person", rows);
-};
+    };
+    return [rowOf(edition.id, cells, rule.furtherPerson.source)];
+  }),
+);
 
-function forEachRule(
-  see: (edition: Edition, system: System, rule: DwellingRule, isFirst: boolean) => void,
-): void {
-  forEachSystem((edition, system) => {
-    const usable = edition.dwelling.filter((rule) => isStated(rule, system));
-    const seen = new Set<string>();
-    usable.forEach((rule, i) => {
-      if (seen.has(rule.method)) return;
-      seen.add(rule.method);
-      see(edition, system, rule, i === 0);
-    });
-  });
+/** What an edition states in a system, the usual method first; of a method its first rule. */
+function rulesOf(edition: Edition, system: System): DwellingRule[] {
+  const usable = edition.dwelling.filter((rule) => isStated(rule, system));
+  return usable.filter(({ method }, i) => usable.findIndex((rule) => rule.method === method) === i);
 }
 
 /** The numbers that a rule has. */

@@ -1,15 +1,13 @@
 import { numberOfName } from "../names";
-import { forEachSystem, numbered, type TableMaker, type TableRow, traced } from "../table";
+import { bySystem, rowOf, tableOf } from "../table";
 import { endless } from "../text";
 
 /** A row for each rule of an edition and system; of a room and duty the first that holds counts. */
-export const roomRates: TableMaker = (sheet) => {
-  const rows: TableRow[] = [];
-  forEachSystem((edition, system) => {
-    for (const rule of edition.rooms) {
+export const roomRates = tableOf("Least rates of rooms", () =>
+  bySystem((edition, system) =>
+    edition.rooms.map((rule) => {
       const { room, duty, when = {} } = rule;
-      rows.push({
-        Edition: edition.id,
+      const cells = {
         Room: room,
         Duty: duty,
         System: system,
@@ -22,13 +20,12 @@ export const roomRates: TableMaker = (sheet) => {
         "Floor above": when.floorAbove ?? 0,
         "Floor to": when.floorTo ?? endless,
         Captures: rule.captures ?? 0,
-        "Edition no.": numberOfName("edition", edition.id),
+      };
+      const numbers = {
         "Room no.": numberOfName("room", room),
         "Duty no.": numberOfName("duty", duty),
-        ...traced(rule.source),
-        Note: rule.note ?? null,
-      });
-    }
-  });
-  return numbered(sheet, "Least rates of rooms", rows);
-};
+      };
+      return { ...rowOf(edition.id, cells, rule.source, numbers), Note: rule.note ?? null };
+    }),
+  ),
+);
