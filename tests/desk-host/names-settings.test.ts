@@ -208,4 +208,42 @@ describe("Tables", () => {
     });
     expect([missing.code, heading.code]).toEqual(["ItemNotFound", "InvalidOperation"]);
   });
+
+  it("are made of cells with headings, follow a renamed sheet, and go with their cells", async () => {
+    openDesk({ Data: rows(["Area", "Double"], [3], [5]) });
+    await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getItem("Data");
+      const table = sheet.tables.add("A1:B3", true).load("name");
+      sheet.getRange("B2:B3").formulas = [["=[@Area]*2"], ["=[@Area]*2"]];
+      const values = sheet.getRange("B2:B3").load("values");
+      sheet.name = "Fans";
+      await context.sync();
+      const whole = context.workbook.tables.getItem("Table1").getRange().load("address");
+      await context.sync();
+      expect([table.name, values.values, whole.address]).toEqual([
+        "Table1",
+        [[6], [10]],
+        "Fans!A1:B3",
+      ]);
+    });
+    const codes: string[] = [];
+    for (const [address, headings] of [
+      ["B3:C4", true],
+      ["E1:F2", false],
+    ] as const) {
+      const { code } = await refusal(async (context) =>
+        context.workbook.worksheets.getItem("Fans").tables.add(address, headings),
+      );
+      codes.push(code);
+    }
+    expect(codes).toEqual(["InvalidArgument", "UnsupportedOperation"]);
+    await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getItem("Fans");
+      sheet.tables.getItem("Table1").delete();
+      sheet.tables.load("count");
+      const used = sheet.getUsedRangeOrNullObject(true);
+      await context.sync();
+      expect([sheet.tables.count, used.isNullObject]).toEqual([0, true]);
+    });
+  });
 });

@@ -1,6 +1,6 @@
 import { addressText, maxCols, maxRows, parseAddress } from "../../cells";
 import { type ModelOptions, SheetModel } from "../../sheet";
-import type { Sheet, Workbook } from "../../workbook";
+import type { Sheet, TableInfo, Workbook } from "../../workbook";
 import { addressTooLong, longestAddress } from "./address";
 import { type Book, type Functions, SheetTab } from "./book";
 import { CellWriter } from "./cells/write";
@@ -41,6 +41,8 @@ export class OpenBook implements Book {
   readonly references = new References();
   readonly cells: CellWriter;
   readonly tabs: SheetTab[];
+  /** Tables made in this session, which a saved copy has as plain cells. */
+  readonly addedTables = new Map<string, { readonly tab: SheetTab; readonly table: TableInfo }>();
   calculationMode = "Automatic";
   isDirty = false;
   isStructureProtected = false;
@@ -57,12 +59,32 @@ export class OpenBook implements Book {
     this.listeners = listeners;
     this.names = new Names(this);
     this.settings = new Settings(this, (name) => this.#addHidden(name).sheet);
-    this.model = new SheetModel(workbook, functions, model);
+    const tables = () => this.tables;
+    const view = {
+      get sheets() {
+        return workbook.sheets;
+      },
+      sheet: (name: string) => workbook.sheet(name),
+      get names() {
+        return workbook.names;
+      },
+      get tables() {
+        return tables();
+      },
+      date1904: workbook.date1904,
+    };
+    this.model = new SheetModel(view, functions, model);
     this.formats = new Formats(this);
     this.marks = new Marks(this);
     this.cells = new CellWriter(this, this.history, this.formats);
     this.tabs = workbook.sheets.map((sheet) => new SheetTab(this, this.#newId(), sheet));
     this.selection = this.corner(this.tabs.find((tab) => tab.visibility === "visible"));
+  }
+
+  get tables(): readonly TableInfo[] {
+    const added = [...this.addedTables.values()].filter(({ tab }) => !tab.isDeleted);
+    const named = added.map(({ tab, table }) => ({ ...table, sheet: tab.name }));
+    return [...this.workbook.tables, ...named];
   }
 
   get active(): SheetTab {

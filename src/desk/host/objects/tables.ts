@@ -1,15 +1,18 @@
-import { parseRectangle } from "../../../cells";
+import { parseRectangle, rectangleText } from "../../../cells";
 import type { TableInfo } from "../../../workbook";
 import type { SheetTab } from "../book";
 import { HostRange } from "../host-range";
-import { HostError, notFound } from "../wire/errors";
+import type { OpenBook } from "../open-book";
+import { overlaps } from "../subtract";
+import { HostError, invalidArgument, notFound } from "../wire/errors";
 import type { Members, Served } from "../wire/served";
 import type { Desk } from "./desk";
+import { clearRange } from "./range-clear";
 
-/** The tables of one sheet or of the whole workbook, for reading. */
+/** The tables of one sheet or of the whole workbook. */
 export function tablesMembers(desk: Desk): Members<SheetTab | null> {
   const listed = (tab: SheetTab | null) =>
-    desk.book.workbook.tables.filter(
+    desk.book.tables.filter(
       ({ sheet }) => tab === null || sheet.toLowerCase() === tab.name.toLowerCase(),
     );
   const find = (tab: SheetTab | null, name: string): Served | null => {
@@ -28,10 +31,43 @@ export function tablesMembers(desk: Desk): Members<SheetTab | null> {
       return found;
     },
     methods: {
+      add(tab, args) {
+        const { book } = desk;
+        const on = tab ?? book.active;
+        const range = args.range(0) ?? book.rangeAnywhere(on, args.text(0, "The cells"));
+        return desk.table(addTable(book, range, args.flag(1)));
+      },
       getCount: (tab) => listed(tab).length,
       getItemOrNullObject: (tab, args) => find(tab, args.text(0, "The name of the table")),
     },
   };
+}
+
+/** Makes a table of cells whose first row holds its headings. */
+function addTable(book: OpenBook, range: HostRange, hasHeadings: boolean): TableInfo {
+  if (!hasHeadings || range.rows < 2)
+    throw new HostError("UnsupportedOperation", "A table needs headings in its first row here.");
+  const { tab } = range;
+  tab.checkWritable();
+  const others = book.tables.filter(({ sheet }) => sheet === tab.name);
+  if (others.some(({ ref }) => overlaps(parseRectangle(ref), range)))
+    throw invalidArgument(`A table stands in ${range.address} already.`);
+  let number = 1;
+  while (book.tables.some(({ name }) => name === `Table${number}`)) number++;
+  const table = {
+    name: `Table${number}`,
+    sheet: tab.name,
+    ref: rectangleText(range),
+    columns: Array.from({ length: range.cols }, (_, i) => {
+      const heading = book.model.value(tab.name, range.top, range.left + i);
+      return typeof heading === "string" && heading !== "" ? heading : `Column${i + 1}`;
+    }),
+    headerRow: true,
+    totalsRow: false,
+  };
+  book.addedTables.set(table.name, { tab, table });
+  book.model.refresh();
+  return table;
 }
 
 export function tableMembers(desk: Desk): Members<TableInfo> {
@@ -48,6 +84,16 @@ export function tableMembers(desk: Desk): Members<TableInfo> {
     },
     links: { worksheet: (table) => desk.worksheet(desk.book.tab(table.sheet)) },
     methods: {
+      delete(table) {
+        if (!desk.book.addedTables.has(table.name))
+          throw new HostError(
+            "UnsupportedOperation",
+            `The table "${table.name}" is one of the file: take it off in a spreadsheet program.`,
+          );
+        clearRange(desk.book, whole(table), "All");
+        desk.book.addedTables.delete(table.name);
+        desk.book.model.refresh();
+      },
       getRange: (table) => desk.range(whole(table)),
       getHeaderRowRange(table) {
         if (!table.headerRow)
