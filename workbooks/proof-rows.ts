@@ -32,6 +32,7 @@ export function proofRows(): JobRows {
     boxes: openings.map((opening) => ({
       ...opening,
       count: 1,
+      wall: opening.box === "Box 6" ? 0.5 : 0.06,
       tolerance: opening.shape === "round" ? 0.02 : 0.03,
       constant: 1.07,
       how: opening.shape === "round" ? "caliper, four diameters" : "steel rule, both sides",

@@ -67,6 +67,8 @@ export const findingKinds = {
     explains: typedOver,
   },
   "hole-small": { title: "holes too small for the constant", severity: "doubtful" },
+  "wall-thick": { title: "walls too thick for the constant", severity: "doubtful" },
+  "constant-proved": { title: "another constant by the proof", severity: "doubtful" },
   "box-overdue": { title: "box check overdue", severity: "doubtful" },
   "box-unchecked": { title: "box never checked", severity: "missing" },
   "constant-differs": {

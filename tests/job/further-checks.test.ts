@@ -93,9 +93,32 @@ describe("the proof of a box", () => {
   });
 
   it("fails where the errors go beyond the requirement of the job", () => {
-    const off = [14, 13, 12, 14, 13];
+    const off = [25, 14, 25, 14, 25];
     expect(kinds(job([{}], {}, instruments, pairs(off)))).toEqual(["proof-failed Fans!F2"]);
-    expect(kinds(job([{}], { "Proof requirement (%)": 40 }, instruments, pairs(off)))).toEqual([]);
+    expect(kinds(job([{}], { "Proof requirement (%)": 40 }, instruments, pairs(off)))).toEqual([
+      "constant-proved Boxes!G2",
+    ]);
+  });
+
+  // A box 13 % off in one direction is no bad box: its pairs give its constant, 1.07 · 1.13.
+  it("offers the constant of the pairs where that proves the box, and sends nobody to look for leaks", () => {
+    const { findings } = checkJob(
+      job([{}], {}, instruments, pairs([13, 13.4, 12.6, 13.2, 12.8])),
+      today,
+    );
+    expect(findings.map(({ kind, cell }) => [kind, cell])).toEqual([["constant-proved", "G2"]]);
+    expect(findings[0]?.what).toContain("a constant of 1.209");
+    expect(findings[0]?.apply?.writes.map(({ cell }) => cell)).toEqual(["G2", "G3", "G4"]);
+  });
+
+  it("with too weak a reference asks for a better one, and says nothing against the box", () => {
+    const weak = { "Proof requirement (%)": 3 };
+    const [found] = checkJob(
+      job([{}], weak, instruments, pairs([1, -1, 0.5, -0.5, 1])),
+      today,
+    ).findings;
+    expect(found?.kind).toBe("proof-incomplete");
+    expect(found?.mend).toContain("better reference");
   });
 
   it("expires with the interval of the job", () => {

@@ -241,3 +241,20 @@ describe("a kitchen that its row describes", () => {
     expect(kinds({ ...cells, Cooking: "gas" }, "CA-2022")).toEqual(["flow-short"]);
   });
 });
+
+describe("walls of a box", () => {
+  const walls = (thickness: number) => {
+    const [head = [], ...rows] = [
+      ["Box", "Opening", "Shape", "Diameter or width (in)", "Wall thickness (in)", "Area (in²)"],
+      ["One", "B", "round", 5.528, thickness, 24],
+    ];
+    const file = jobWith({});
+    const sheets = file.sheets.filter(({ name }) => name !== "Boxes");
+    return whatOf("wall-thick", jobFile(...sheets, grid("Boxes", [head, ...rows]))).length;
+  };
+
+  // A handbook's short tube passes 0.82 ÷ 0.61 of a sharp hole; a tenth of the hole is still sharp.
+  it("are doubted where they are thicker than a tenth of the hole", () => {
+    expect([0.06, 0.5, 0.6, 9].map(walls)).toEqual([0, 0, 1, 1]);
+  });
+});

@@ -114,7 +114,7 @@ describe("the other jobs", () => {
   };
 
   it("show a proved box, one whose proof was never finished, and a close call", () => {
-    expect(kinds(proofName)).toEqual(["flow-close", "proof-incomplete"]);
+    expect(kinds(proofName)).toEqual(["flow-close", "proof-incomplete", "wall-thick"]);
   });
 
   it("show an existing building: deficits, credit, registers, power, close calls", () => {

@@ -27,7 +27,7 @@ import { checkPressureBlank } from "./pressure-blank";
 import { checkPressureRepeated } from "./pressure-repeated";
 import { checkPressureUnit } from "./pressure-unit";
 import { checkPressureWindow } from "./pressure-window";
-import { checkProofs } from "./proof-of-box";
+import { checkProofs, checkProvedConstants } from "./proof-of-box";
 import { checkRating } from "./rating";
 import { checkReadingsApart } from "./readings-apart";
 import { checkReadingsCopied } from "./readings-copied";
@@ -58,6 +58,7 @@ export const checks: readonly Check[] = [
   checkSmallHoles,
   checkBoxDates,
   checkProofs,
+  checkProvedConstants,
   checkInstruments,
   checkConstants,
   checkPressureBlank,

@@ -1,4 +1,7 @@
-import { type BoxProof, boxProofs } from "../read";
+import { shown } from "../../cells";
+import { proof } from "../../rules";
+import { agreementFactor } from "../../spread";
+import { type BoxProof, boxProofs, constantInUse, type Job } from "../read";
 import type { Check } from "./check";
 
 /** Fans measured with a box whose proof is missing, not finished, not passed or too old. */
@@ -6,6 +9,10 @@ export const checkProofs: Check = (job, report, { today }) => {
   const { fans } = job;
   if (!fans || !job.tables.pairs) return;
   const proofs = boxProofs(job);
+  // What the constant of the pairs mends is told once, at the box.
+  const offered = new Set(
+    [...proofs.values()].filter((own) => ownConstant(job, own) !== undefined),
+  );
   const requirement = `±${job.settings.proofLimit} %`;
   for (let i = 0; i < fans.length; i++) {
     const box = fans.table.text("box", i);
@@ -13,8 +20,10 @@ export const checkProofs: Check = (job, report, { today }) => {
     if (!job.boxes?.openings(box)) continue;
     const own = proofs.get(box.toUpperCase());
     const fault = own ? faultOf(own) : `${box} has no paired readings on the Pairs sheet`;
-    const failed = own?.proof.verdict === "not proved" && !Number.isNaN(own.referenceSpread);
-    const kind = failed ? "proof-failed" : "proof-incomplete";
+    if (own && offered.has(own)) continue;
+    const says = own?.proof.verdict === "not proved" && !Number.isNaN(own.referenceSpread);
+    const isWeak = says && !own.proof.referenceAllows;
+    const kind = says && !isWeak ? "proof-failed" : "proof-incomplete";
     if (fault)
       report.at(kind, fans.table, "box", i, fans.label(i), {
         what: fault,
@@ -23,7 +32,9 @@ export const checkProofs: Check = (job, report, { today }) => {
         mend:
           kind === "proof-failed"
             ? "Find what the box loses or gains (seal, edges, areas, constant), mend it and prove it again; or measure with another box."
-            : "Take at least five flows over the window of each opening against a reference whose limit is stated.",
+            : isWeak
+              ? "Prove the box again with a better reference; nothing here speaks against the box."
+              : "Take at least five flows over the window of each opening against a reference whose limit is stated.",
       });
     else if (own) {
       const date = fans.table.number("date", i);
@@ -36,6 +47,43 @@ export const checkProofs: Check = (job, report, { today }) => {
           mend: "Prove the box again, and enter the pairs with their date.",
         });
     }
+  }
+};
+
+/** The constant that a box's pairs give, where they prove the box with it and not with the one in use. */
+function ownConstant({ settings, boxes }: Job, own: BoxProof): number | undefined {
+  const { proof: known, pairs, referenceSpread } = own;
+  const inUse = constantInUse({ boxes, settings }, own.box);
+  const { value, u } = known.constant;
+  if (known.verdict === "too few pairs" || Number.isNaN(referenceSpread)) return undefined;
+  if (Math.abs(inUse - value) <= agreementFactor * u) return undefined;
+  const { low, high, proofLimit } = settings;
+  const options = { referenceSpread, requirement: proofLimit, window: { low, high } };
+  return proof(pairs, options).verdict === "proved" ? value : undefined;
+}
+
+/** Boxes whose pairs give another constant than the one in use: it is offered. */
+export const checkProvedConstants: Check = (job, report) => {
+  const { boxes: table } = job.tables;
+  if (!table) return;
+  for (const own of boxProofs(job).values()) {
+    const found = ownConstant(job, own);
+    const rows = Array.from({ length: table.length }, (_, i) => i).filter(
+      (i) => table.text("box", i).toUpperCase() === own.box.toUpperCase(),
+    );
+    const [first] = rows;
+    if (found === undefined || first === undefined || !table.has("constant")) continue;
+    const inUse = constantInUse(job, own.box);
+    const value = Number(found.toFixed(inUse < 0.5 ? 4 : 3));
+    report.at("constant-proved", table, "constant", first, own.box, {
+      what: `its pairs give a constant of ${value} ± ${shown(agreementFactor * own.proof.constant.u)}; ${shown(inUse)} is in use`,
+      effect: `Flows come out ${shown((100 * inUse) / found)} % of what the reference says. With its own constant the box is proved within ±${job.settings.proofLimit} %.`,
+      mend: `Type ${value} as the constant of its openings, and what it rests on under How known.`,
+      apply: {
+        label: `Use ${value}`,
+        writes: rows.map((i) => ({ cell: table.ref("constant", i), value })),
+      },
+    });
   }
 };
 

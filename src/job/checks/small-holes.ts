@@ -1,11 +1,30 @@
 import { shown } from "../../cells";
 import { aimedPressure, holeError, usualConstant } from "../../rules";
 import { convert } from "../../units";
+import type { Table } from "../read";
 import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
 
 /** Holes up to this diameter (m) read low with the usual constant. */
 const small = 0.0255;
+
+/** Walls from this share of the hole on are no sharp edge any more; from the other on a short tube. */
+const [edge, tube] = [0.1, 1.5];
+/** Of a short tube against a sharp hole: 0.82 ÷ 0.61 (a handbook of hydraulics; read). */
+const mostMore = 34;
+
+/** Openings in walls so thick that air leaves them as it does a short tube. */
+const checkWall = (table: Table, i: number, report: Parameters<Check>[1]) => {
+  const sizes = ["size1", "size2"].map((key) => table.number(key, i)).filter((size) => size > 0);
+  const share = table.number("wall", i) / Math.min(...sizes);
+  if (!(share > edge) || !Number.isFinite(share)) return;
+  report.at("wall-thick", table, "wall", i, aboutRow(table)(i), {
+    what: `the wall is ${shown(100 * share)} % as thick as the hole is wide; at a sharp edge it is ${100 * edge} % at most`,
+    effect: `Air clings to a thick wall: ${share < tube ? "the flow is unsure, and up to" : "about"} ${mostMore} % more passes than the usual constant says.`,
+    mend: "Back the opening with card or thin sheet and cut that clean, or prove this opening and type its own constant.",
+    cause: "thick walls",
+  });
+};
 
 /** Openings made of holes so small that the trade's constant does not hold for them. */
 export const checkSmallHoles: Check = (job, report) => {
@@ -14,6 +33,7 @@ export const checkSmallHoles: Check = (job, report) => {
   const { system, constant } = job.settings;
   const about = aboutRow(table);
   for (let i = 0; i < table.length; i++) {
+    checkWall(table, i, report);
     if (!/^(round|circ|hole|dia)/i.test(table.text("shape", i))) continue;
     const size = table.number("size1", i);
     const d = (system === "ip" ? convert(size, "in", "mm") : size * 10) / 1000;

@@ -44,6 +44,10 @@ export const boxesLayout: SheetLayout = {
       measure: "length",
     }),
     number("size2", "Height", ["size 2", "length"], { measure: "length" }),
+    number("wall", "Wall thickness", ["thickness", "wall"], {
+      measure: "length",
+      feature: "proof",
+    }),
     number("count", "Count", ["number", "how many", "qty", "quantity"]),
     number("tolerance", "Size tolerance", ["tolerance", "cutting tolerance"], {
       measure: "length",
