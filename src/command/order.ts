@@ -1,5 +1,5 @@
-import Papa from "papaparse";
 import { InputError, visible, visibleJson } from "../cells";
+import { csvOf } from "../csv";
 import { findEdition } from "../editions";
 import {
   type EstimateSection,
@@ -34,14 +34,13 @@ export async function tellOrder(
     return visibleJson(`${JSON.stringify(told, null, 2)}\n`);
   }
   if (format === "csv")
-    return Papa.unparse(
+    return csvOf(
       sections.flatMap(({ title, columns, rows }) => [
         [title],
         columns.map((column) => column.title),
         ...rows,
         [],
       ]),
-      { escapeFormulae: true, newline: "\n" },
     );
   const all = estimate.totals.at(-1);
   const head = [

@@ -9,6 +9,7 @@ export interface CsvHabits {
 
 const pointNumber = /^[-+]?(\d{1,3}(,\d{3})+|\d+)?(\.\d+)?$/;
 const commaNumber = /^[-+]?(\d{1,3}([.\u00A0\u202F ]\d{3})+|\d+)?(,\d+)?$/;
+const madeHarmless = /^'[=+\-@\t\r]/;
 /** A code such as 007 is no number. */
 const code = /^[-+]?0\d/;
 const isoDay = /^\d{4}-\d{2}-\d{2}$/;
@@ -21,6 +22,8 @@ const otherDay = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4})$/;
 export function readCell(text: string, { decimalComma }: CsvHabits): CellValue {
   const plain = text.trim();
   if (plain === "") return null;
+  // The apostrophe that makes a text harmless to spreadsheets is no part of it.
+  if (madeHarmless.test(text)) return text.slice(1);
   if (/\d/.test(plain) && !code.test(plain)) {
     const number = decimalComma ? commaNumber : pointNumber;
     if (number.test(plain)) return Number(inPoints(plain, decimalComma));

@@ -6,7 +6,14 @@ import { type CsvHabits, isDay, readCell } from "./read-cell";
 /** A text file that cannot be taken as a table; the message says why. */
 export class CsvError extends InputError {}
 
-const decimalWithComma = /^[-+]?\d+,\d+$/;
+/** A decimal comma for certain, a decimal point for certain, either a comma of decimals or of thousands. */
+const decimals = [
+  /^[-+]?(\d{1,3}(\.\d{3})+|\d+),(\d{1,2}|\d{4,})$/,
+  /^[-+]?(\d{1,3}(,\d{3})+|\d+)\.(\d{1,2}|\d{4,})$/,
+  /^[-+]?\d+,\d{3}$/,
+];
+/** The line by which some programs tell which sign parts the cells. */
+const partedBy = /^sep=(.)\r?\n/i;
 /** The first rows tell how the file writes its numbers, and how wide its columns are. */
 const mostLookedAt = 500;
 
@@ -16,7 +23,15 @@ const mostLookedAt = 500;
  */
 export function workbookOfCsv(bytes: Uint8Array, name: string): Workbook {
   const text = textOf(bytes);
-  const { data, errors, meta } = Papa.parse<string[]>(text, { skipEmptyLines: false });
+  const [line = "", delimiter] = partedBy.exec(text) ?? [];
+  // Line ends after the last row would count as a row of one cell in the search for the sign.
+  const { data, errors, meta } = Papa.parse<string[]>(
+    text.slice(line.length).replace(/[\r\n]+$/, ""),
+    {
+      skipEmptyLines: false,
+      ...(delimiter === undefined ? {} : { delimiter }),
+    },
+  );
   const broken = errors.find(({ type }) => type === "Quotes");
   if (broken)
     throw new CsvError(
@@ -60,10 +75,15 @@ function widthsOf(rows: readonly (readonly string[])[]): (number | null)[] {
   );
 }
 
+/** How most of the first rows write decimals; "1,234" may be either, and goes by what parts the cells. */
 function habitsOf(rows: readonly (readonly string[])[], delimiter: string): CsvHabits {
-  if (delimiter === ",") return { decimalComma: false };
   const cells = rows.slice(0, mostLookedAt).flat();
-  return { decimalComma: cells.some((cell) => decimalWithComma.test(cell.trim())) };
+  const [commas, points, either] = decimals.map(
+    (form) => cells.filter((cell) => form.test(cell.trim())).length,
+  ) as [number, number, number];
+  return {
+    decimalComma: commas > points || (commas === points && delimiter !== "," && either > 0),
+  };
 }
 
 function textOf(bytes: Uint8Array): string {

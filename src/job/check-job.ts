@@ -100,10 +100,9 @@ function summarise(job: Job, all: readonly Finding[]): Summary {
   };
 }
 
-/** The dwellings that the fans of a firm's sheets name. */
-function dwellingsNamed({ fans, firm }: Job): number {
-  if (!firm || !fans) return 0;
-  return new Set(fans.table.texts("dwelling").filter((name) => name !== "")).size;
+/** The dwellings that the fans name. */
+function dwellingsNamed({ fans }: Job): number {
+  return new Set(fans?.table.texts("dwelling").filter((name) => name !== "")).size;
 }
 
 /** Whether anything stands where a fan's reading belongs. */

@@ -32,6 +32,16 @@ describe("A text table as a workbook", () => {
     expect(rows[1]).toEqual([3, 4.4, 46_090, 1200.5]);
   });
 
+  it("reads decimal commas in quotation marks, thousands with a comma, and the sign that a first line names", () => {
+    expect(read('a,b\n"4,5","10,25"\n').rows[1]).toEqual([4.5, 10.25]);
+    expect(read("a;b\n4.5;1,234\n").rows[1]).toEqual([4.5, 1234]);
+    expect(read("a;b\n4;1,234\n").rows[1]).toEqual([4, 1.234]);
+    expect(read("sep=;\r\na;b\r\n4,5;x\r\n").rows).toEqual([
+      ["a", "b"],
+      [4.5, "x"],
+    ]);
+  });
+
   it("makes room for a day, and for no text without end", () => {
     const { columnWidths } = workbookOfCsv(
       bytes(`Pa,Day,Note\n4.1,2026-03-09,${"x".repeat(99)}\n`),
@@ -52,7 +62,9 @@ describe("A text table as a workbook", () => {
 
   it("takes nothing for a formula, neither in nor out", () => {
     expect(read('=1+1,"@x"\n').rows[0]).toEqual(["=1+1", "@x"]);
+    const rows = [["=1+1", -3, null, "+1 fan", "-see note", "@home", 'two\nlines; "said"', "1,5"]];
     expect(csvOf([["=1+1", -3, null]])).toBe('"\'=1+1",-3,\r\n');
+    expect(read(csvOf(rows)).rows[0]?.slice(0, 7)).toEqual(rows[0]?.slice(0, 7));
   });
 
   it("says which row opens a quotation mark that is never closed, and refuses what is no text", () => {
