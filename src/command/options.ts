@@ -97,9 +97,14 @@ export function readOptions(args: readonly string[]): Options | undefined {
   const isTable = order || isMade;
   const isBusy = files.length > 1 || isTold;
   const isNoBook = (file: string | undefined) => !file?.toLowerCase().endsWith(".xlsx");
-  const noBook = [...prints, ...copies].find(({ file }) => isNoBook(file));
+  const written = [...prints, ...copies];
+  const noBook = written.find(({ file }) => isNoBook(file));
   const faults: readonly (readonly [unknown, string])[] = [
     [chosen.length > 1, `choose one of ${listed(chosen)}`],
+    [
+      files.length === 0 && written.length > 0,
+      `--${written[0]?.kind} wants the name of the file to write, then the workbook to read: ${written[0]?.file} was taken for the first, and no workbook is left`,
+    ],
     [files.length === 0, "name at least one workbook (.xlsx, .csv, .ods, .xls)"],
     [trace !== undefined && files.length > 1, "--trace looks at one cell: name one file"],
     [trace !== undefined && !isText, `--trace prints text or JSON, not ${format}`],

@@ -59,8 +59,8 @@ export interface Book {
   mark(sheet: string, row: number, col: number): CellMark | null;
   /** The entries a drop-down list offers for a cell, or null. */
   choices(sheet: string, row: number, col: number): readonly string[] | null;
-  /** Takes texts as if typed into cells; one step to undo. */
-  enter(sheet: string, cells: readonly CellText[]): void;
+  /** Takes texts as if typed into cells; one step to undo. A new row looks as the one above it. */
+  enter(sheet: string, cells: readonly CellText[], newRow?: number): void;
   /** Sets the width of a column, in characters. */
   widen(sheet: string, col: number, width: number): void;
   /** Empties cells; one step to undo. */

@@ -192,7 +192,11 @@ export class Desk {
     this.latest = null;
     const further = text === "" ? [] : formulasFor(this, row).filter((cell) => cell.col !== col);
     try {
-      this.book.enter(sheet, [{ row, col, text }, ...further]);
+      this.book.enter(
+        sheet,
+        [{ row, col, text }, ...further],
+        further.length > 0 ? row : undefined,
+      );
     } catch (thrown) {
       if (!text.startsWith("=") || this.sheet.isProtected) throw thrown;
       this.book.enter(sheet, [{ row, col, text: `'${text}` }]);
@@ -225,8 +229,10 @@ export class Desk {
     const { row } = this.cursor;
     const cells = repeated(this, row);
     const next = this.extent.rowFrom(row, 1);
+    const further = formulasFor(this, next);
+    const newRow = further.length > 0 ? next : undefined;
     if (cells.length > 0)
-      this.attempt(() => this.book.enter(this.sheet.name, [...cells, ...formulasFor(this, next)]));
+      this.attempt(() => this.book.enter(this.sheet.name, [...cells, ...further], newRow));
     const typed = typedColumns(this, next);
     const first = typed[0] ?? this.cursor.col;
     const isBlank = (col: number) => this.book.value(this.sheet.name, next, col) === null;

@@ -70,7 +70,8 @@ export class HostBook implements Book {
     return list.source.split(",").map((entry) => entry.trim());
   }
 
-  enter(sheet: string, cells: readonly CellText[]): void {
+  enter(sheet: string, cells: readonly CellText[], newRow?: number): void {
+    if (newRow !== undefined) this.host.userContinues(sheet, newRow);
     this.host.userEntersCells(sheet, cells);
   }
 

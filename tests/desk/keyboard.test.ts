@@ -36,6 +36,21 @@ describe("the desk by keyboard alone", () => {
     expect(await read(page, "P2")).toBe((1.07 * 42 * Math.sqrt(3)).toFixed(1));
   });
 
+  it("leads from a finding to its cell, where one types at once, and by F6 back to the finding", async () => {
+    const page = await open();
+    const finding = page.locator("#desk-pane button[data-go]").filter({ hasText: "Fans!K9" });
+    await finding.focus();
+    await page.keyboard.press("Enter");
+    const wanted = await cell(page, "K9");
+    await expect.poll(() => wanted.evaluate((each) => each === document.activeElement)).toBe(true);
+    await page.keyboard.press("F6");
+    expect(await finding.evaluate((each) => each === document.activeElement)).toBe(true);
+    await page.keyboard.press("Shift+F6");
+    await page.keyboard.type("4.1");
+    await page.keyboard.press("Enter");
+    expect(await read(page, "K9")).toBe("4.1");
+  });
+
   it("moves by cells, to the ends of rows, to the corners and by screens", async () => {
     const page = await open();
     const at = () => addressField(page).inputValue();

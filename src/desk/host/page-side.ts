@@ -132,6 +132,14 @@ export abstract class PageSide {
     this.write("user", edits);
   }
 
+  /** Gives a row the formats of the one above it. */
+  userContinues(sheet: string, row: number): void {
+    const tab = this.book.tab(sheet);
+    const right = Math.max(0, tab.sheet.colCount - 1);
+    const cells = new HostRange(tab, { top: row, left: 0, bottom: row, right });
+    this.book.formats.copy(tab, cells, (_, col) => ({ row: row - 1, col }));
+  }
+
   /** Sets the width of a column in characters. */
   userWidens(sheet: string, col: number, width: number): void {
     const tab = this.book.tab(sheet);
