@@ -27,10 +27,12 @@ export function auditRanges(audit: Audit, formulas: readonly LoneFormula[]): voi
       if (target) ranges.push({ ...lone, target });
     }
   }
+  const edges = byEdge(ranges);
   for (const range of ranges) {
     const { target, scan, row, col, count } = range;
     const missed = missedRow(target, row);
-    if (missed === undefined || ranges.some((other) => beginsAt(other, range, missed))) continue;
+    if (missed === undefined || edges.get(missed)?.some((other) => beginsAt(other, target, missed)))
+      continue;
     audit.add("formula-short-range", scan.grid.name, row, col, {
       what: `${targetName(target)} leaves out row ${missed + 1}${count > 1 ? `, in this and ${count - 1} more rows` : ""}`,
       effect: "What stands in the rows left out is not found or not counted.",
@@ -39,8 +41,26 @@ export function auditRanges(audit: Audit, formulas: readonly LoneFormula[]): voi
   }
 }
 
+/** What is aimed at, each once, by its first and by its last row. */
+function byEdge(ranges: readonly Range[]): Map<number, Target[]> {
+  const edges = new Map<number, Target[]>();
+  const met = new Set<string>();
+  for (const { target } of ranges) {
+    const { scan, top, left, bottom, right } = target;
+    const key = `${scan.grid.name} ${top} ${left} ${bottom} ${right}`;
+    if (met.has(key)) continue;
+    met.add(key);
+    for (const row of new Set([top, bottom])) {
+      const known = edges.get(row);
+      if (known) known.push(target);
+      else edges.set(row, [target]);
+    }
+  }
+  return edges;
+}
+
 /** Whether another range goes on where this one ends, as the parts of a grouped sum do. */
-function beginsAt({ target: other }: Range, { target }: Range, missed: number): boolean {
+function beginsAt(other: Target, target: Target, missed: number): boolean {
   if (other.scan !== target.scan || other.left > target.right || other.right < target.left)
     return false;
   return missed > target.bottom ? other.top === missed : other.bottom === missed;

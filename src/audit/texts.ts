@@ -4,7 +4,7 @@ import type { Audit, AuditWords } from "./audit";
 import { held, type ScannedColumn, type SheetScan } from "./sheet-scan";
 
 /** A number as people type it, with a blank or an apostrophe too many. */
-const looksNumber = /^\s*'?\s*[-+]?(\d+([.,]\d+)?|\d{1,3}(,\d{3})+(\.\d+)?|\.\d+)\s*%?\s*$/;
+const looksNumber = /^\s*(?:'\s*)?[-+]?(\d+([.,]\d+)?|\d{1,3}(,\d{3})+(\.\d+)?|\.\d+)\s*(?:%\s*)?$/;
 /** A formula that stayed text. */
 const looksFormula = /^\s*=\s*[A-Za-z_$([{+\-\d"']/;
 

@@ -156,6 +156,7 @@ export const findingKinds = {
     severity: "wrong",
     explains: ["value-differs"],
   },
+  "value-unchecked": { title: "formulas not worked out again", severity: "doubtful" },
   "value-stale": {
     title: "stored value is not what its formula gives",
     severity: "wrong",

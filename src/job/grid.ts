@@ -20,6 +20,8 @@ export type Fresh = { readonly value: CellValue } | { readonly unsupported: stri
 export interface Calculator {
   /** The formula that makes a cell's value, or the cell's own value where none does. */
   recompute(sheet: string, row: number, col: number): Fresh;
+  /** Whether there is no work left for `recompute`: formulas then keep their stored values. */
+  readonly isSpent: boolean;
   /** A formula as if it stood in a cell. */
   evaluate(formula: string, sheet: string, row: number, col: number): Fresh;
   /** What the formula of a cell reads. */

@@ -121,7 +121,28 @@ function oneEachCause(noted: readonly Noted[]): Finding[] {
     if (list) list.push(finding);
     else alike.set(key, [finding]);
   }
-  return [...alike.values()].map(merged);
+  return [...alike.values()].map((findings) => brief(merged(findings)));
+}
+
+/** A finding whose words quote no more of a cell's text than can be read. */
+function brief(finding: Finding): Finding {
+  const { what, effect, mend, about } = finding;
+  if (Math.max(what.length, effect.length, mend.length, about.length) <= longestName)
+    return finding;
+  return {
+    ...finding,
+    what: cut(what, longestSentence),
+    effect: cut(effect, longestSentence),
+    mend: cut(mend, longestSentence),
+    about: cut(about, longestName),
+  };
+}
+
+const longestSentence = 800;
+const longestName = 120;
+
+function cut(text: string, most: number): string {
+  return text.length <= most ? text : `${text.slice(0, most).replace(/[\uD800-\uDBFF]$/, "")}…`;
 }
 
 const nameOf = ({ sheet, cell }: CellAt) => `${sheet}!${cell}`;

@@ -11,6 +11,7 @@ import { evaluate } from "./outcome";
 import { parseFormula } from "./parse";
 import { Programs } from "./programs";
 import { obstacleTo, wantedBy } from "./spill";
+import { Work } from "./work";
 
 /** The values of one sheet, and the formulas as stored: without "=", null where there is none. */
 export interface SheetCells {
@@ -52,6 +53,8 @@ export class SheetModel {
   private readonly book: Book;
   private readonly programs: Programs;
   private editor: Editor | undefined;
+  /** What all calls of `recompute` may cost together. */
+  private readonly work = new Work();
 
   constructor(
     workbook: WorkbookView,
@@ -93,7 +96,7 @@ export class SheetModel {
     const grid = this.grid(sheet);
     const cell = grid.maker(row, col);
     if (!cell) return { value: grid.get(row, col) };
-    const outcome = evaluate(cell, this.programs.of(cell));
+    const outcome = this.work.within(() => evaluate(cell, this.programs.of(cell)));
     if ("unsupported" in outcome) return outcome;
     const { spills, value } = outcome;
     if (cell.row === row && cell.col === col) {
@@ -113,7 +116,7 @@ export class SheetModel {
    */
   evaluate(formula: string, sheet: string, row: number, col: number): Fresh {
     const cell = new FormulaCell(this.grid(sheet), row, col, formula, null);
-    const outcome = evaluate(cell, this.programs.of(cell));
+    const outcome = new Work().within(() => evaluate(cell, this.programs.of(cell)));
     return "unsupported" in outcome ? outcome : { value: outcome.value };
   }
 
@@ -154,6 +157,11 @@ export class SheetModel {
     const maker = this.grid(sheet).maker(row, col);
     if (!maker || (maker.row === row && maker.col === col)) return null;
     return { row: maker.row, col: maker.col };
+  }
+
+  /** Whether `recompute` has no work left: formulas then keep their stored values. */
+  get isSpent(): boolean {
+    return this.work.isSpent;
   }
 
   /** Whether all in a formula is known to give here what a spreadsheet program gives. */

@@ -2,6 +2,7 @@ import { type CellValue, errors } from "../cells";
 import type { FormulaCell } from "./grid";
 import type { Program } from "./program";
 import { Matrix, Unsupported } from "./values";
+import { Spent } from "./work";
 
 /** What a formula gave: a value, an array that spills, or the reason why it was not evaluated. */
 type Outcome =
@@ -11,7 +12,7 @@ type Outcome =
 /** Longest text a cell can hold. */
 const longest = 32_767;
 
-/** Runs a formula from the values now on the sheets. Never throws. */
+/** Runs a formula from the values now on the sheets. Throws nothing but `Spent`. */
 export function evaluate(cell: FormulaCell, program: Program): Outcome {
   if (program.unsupported !== null) return { unsupported: program.unsupported };
   try {
@@ -20,7 +21,10 @@ export function evaluate(cell: FormulaCell, program: Program): Outcome {
       return { value: storable(result.at(0, 0)), spills: mapped(result) };
     return { value: storable(result as CellValue) };
   } catch (problem) {
+    if (problem instanceof Spent) throw problem;
     if (problem instanceof Unsupported) return { unsupported: problem.message };
+    // A calculation by steps within steps, of numbers far from any sheet's.
+    if (problem instanceof RangeError) return { unsupported: "a calculation of such a size" };
     const what = problem instanceof Error ? problem.message : String(problem);
     return { unsupported: `a fault of Fanrow, please report it: ${what}` };
   }

@@ -1,4 +1,5 @@
 import { type CellError, type CellValue, errors } from "../cells";
+import { spend } from "./work";
 
 /** The most cells an array may have; more would only exhaust the memory. */
 const mostCells = 8_000_000;
@@ -24,6 +25,7 @@ export class Matrix {
 
   static of(rows: number, cols: number, cell: (row: number, col: number) => CellValue): Matrix {
     if (rows * cols > mostCells) throw new Unsupported(`an array of ${rows} × ${cols} cells`);
+    spend(rows * cols);
     const data: CellValue[] = new Array(rows * cols);
     for (let r = 0, i = 0; r < rows; r++) for (let c = 0; c < cols; c++) data[i++] = cell(r, c);
     return new Matrix(rows, cols, data);

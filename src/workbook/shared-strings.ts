@@ -1,5 +1,11 @@
+import { WorkbookError } from "./error";
 import { decodeXString } from "./text";
 import { prefixOf, readXml } from "./xml";
+
+/** A cell holds 32,767 characters, and an escape for one takes seven. */
+const longest = 7 * 32_767;
+const overlong =
+  "A text of the workbook is longer than a cell can hold: shorten it in the program that made the file.";
 
 /**
  * Collects the text of a string item: the plain t, or the t of every rich run; phonetic runs (rPh)
@@ -26,7 +32,9 @@ export class StringItem {
   }
 
   text(text: string): void {
-    if (this.#inText) this.#text += text;
+    if (!this.#inText) return;
+    this.#text += text;
+    if (this.#text.length > longest) throw new WorkbookError("too-large", overlong);
   }
 
   /** The text collected so far; starts the next item. */

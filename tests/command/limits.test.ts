@@ -6,6 +6,7 @@ import { afterAll, describe, expect, it } from "vitest";
 import { checkFile } from "../../src/command/check-file";
 import { tableReport } from "../../src/command/reports/table";
 import { type CellSpec, Workbook } from "../../src/workbook";
+import { main, openCells } from "../workbook/packages";
 
 const folder = mkdtempSync(join(tmpdir(), "fanrow-limits-"));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -83,6 +84,74 @@ describe("What is no file to read", () => {
     execFileSync("mkfifo", [pipe]);
     expect(await told(pipe)).toBe("is no plain file: name a workbook");
     expect(await told("/dev/zero")).toBe("is no plain file: name a workbook");
+  });
+});
+
+/** What the check finds of one kind where formulas stand in column J of so many rows. */
+async function ofFormulas(kind: string, rows: number, formula: (row: number) => string) {
+  const path = job(`formulas-${rows}.xlsx`, (cells) => {
+    for (let row = 20; row < 20 + rows; row++) {
+      put(cells, row, 8, row);
+      (cells[row] as CellSpec[])[9] = { formula: formula(row + 1), value: 1 };
+    }
+  });
+  const start = performance.now();
+  const result = await checkFile(path, { today });
+  if ("unreadable" in result) throw new Error(result.unreadable);
+  expect(performance.now() - start).toBeLessThan(20_000);
+  return result.check.findings.filter((finding) => finding.kind === kind);
+}
+
+describe("Formulas that look at more cells than any check can", () => {
+  it.each([
+    ["text patterns in every row", (row: number) => `COUNTIF(A$1:J$9000,"*"&I${row}&"*")`],
+    ["whole sheets", () => `SUM(OFFSET(A$1,0,0,1048576,16384))`],
+    ["a thousand million steps", (row: number) => `BINOM.DIST.RANGE(2000000000,0.5,0,1E9-${row})`],
+  ])("keep their stored values, and one finding says so: %s", async (_, formula) => {
+    const [finding, ...others] = await ofFormulas("value-unchecked", 2_500, formula);
+    expect(others).toEqual([]);
+    expect(finding?.what).toMatch(/^from this cell on [\d,]+ formulas were not worked out again/);
+  });
+
+  it("are told from a chain of as many that look at one cell each", async () => {
+    expect(await ofFormulas("value-unchecked", 4_000, (row) => `J${row - 1}+1`)).toEqual([]);
+  });
+
+  it.each([
+    "COMBIN(2E9,1E9)",
+    "POISSON.DIST(1E9,1E9,TRUE)",
+    "CHISQ.DIST(1E9,1E9,TRUE)",
+    "CUMIPMT(0.01,1E9,1,1,1E9,0)",
+    "BESSELJ(1,1E9)",
+    "GAMMA.INV(0.5,1E9,1)",
+    "DB(1E9,1,1E9,1E9)",
+    "FACT(1E9)",
+  ])("of numbers beyond any sheet's are left as they are: %s", async (formula) => {
+    expect(await ofFormulas("value-stale", 3, () => formula)).toEqual([]);
+  });
+});
+
+describe("A cell with more text than can be read", () => {
+  it("is cut where a finding quotes it", async () => {
+    const path = job("prose.xlsx", (rows) => {
+      for (const [col, text] of ["Lot ", "a ", "/ ", " "].entries())
+        put(rows, 3, col, text.repeat(32_000 / text.length));
+    });
+    const start = performance.now();
+    const result = await checkFile(path, { today });
+    if ("unreadable" in result) throw new Error(result.unreadable);
+    expect(performance.now() - start).toBeLessThan(10_000);
+    expect(result.check.findings.length).toBeGreaterThan(0);
+    for (const { what, about } of result.check.findings)
+      expect(what.length + about.length).toBeLessThan(1_000);
+  });
+
+  it("than a cell can hold is refused in a line", () => {
+    const strings = `<sst xmlns="${main}"><si><t>${"a".repeat(300_000)}</t></si></sst>`;
+    const cell = '<row r="1"><c r="A1" t="s"><v>0</v></c></row>';
+    const open = () =>
+      openCells(cell, { "xl/sharedStrings.xml": strings }, ["sharedStrings.xml"]).sheet.cell(0, 0);
+    expect(open).toThrow("longer than a cell can hold");
   });
 });
 

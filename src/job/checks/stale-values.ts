@@ -4,6 +4,7 @@ import {
   cellName,
   isBlankCell,
   isCellError,
+  type Spot,
   shown,
   shownApart,
 } from "../../cells";
@@ -19,11 +20,13 @@ const volatile = /\b(TODAY|NOW|RAND|RANDBETWEEN|RANDARRAY|OFFSET|INDIRECT|CELL|I
 export const checkStaleValues: Check = (job, report) => {
   const { calculator } = job.file;
   if (!calculator) return;
+  const left: Spot[] = [];
   for (const grid of job.file.sheets) {
     for (let row = 0; row < grid.rowCount; row++) {
       for (let col = 0; col < grid.colCount; col++) {
         if (!hasFormula(grid, row, col)) continue;
         const again = calculator.recompute(grid.name, row, col);
+        if (calculator.isSpent) left.push({ sheet: grid.name, row, col });
         const stored = grid.value(row, col);
         if ("unsupported" in again || agrees(stored, again.value)) continue;
         const formula = grid.formula(row, col) ?? "";
@@ -45,6 +48,13 @@ export const checkStaleValues: Check = (job, report) => {
       }
     }
   }
+  const [first] = left;
+  if (first)
+    report.add("value-unchecked", first.sheet, cellName(first.row, first.col), first.row, "", {
+      what: `from this cell on ${left.length.toLocaleString("en")} formulas were not worked out again: those of the workbook look at more cells than any check can`,
+      effect: "Their stored values were taken as they are.",
+      mend: "Let formulas read the cells they need, not whole columns anew in every row.",
+    });
 };
 
 function nameAt(job: Job, sheet: string, row: number, col: number): string {

@@ -8,12 +8,15 @@ export interface Heading {
   readonly unit: UnitEntry | undefined;
 }
 
+/** What is longer is prose. */
+const longest = 300;
+
 /**
  * Takes "Pressure (Pa)", "Rated flow [L/s]", "Area, sq in" or "Nameplate CFM" apart. A unit may
  * stand in brackets, after a comma or as the last words.
  */
 export function readHeading(text: string): Heading {
-  const flat = text.replace(/\s+/g, " ").trim();
+  const flat = text.slice(0, longest).replace(/\s+/g, " ").trim();
   const bracketed = /^(.*?)[([]([^)\]]+)[)\]]\s*$/.exec(flat);
   if (bracketed) {
     const unit = findUnit(bracketed[2] ?? "");

@@ -32,13 +32,16 @@ const phrases: readonly Phrase[] = languages.flatMap((language) =>
   ),
 );
 
+/** What a heading or a word of a cell says stands in so many characters; the rest is prose. */
+export const longestLine = 300;
+
 const read = new Map<string, HeadingWords>();
 
 /** What a heading says, in any of the languages. */
 export function readHeading(text: string): HeadingWords {
   let made = read.get(text);
   if (!made) {
-    made = takeApart(text);
+    made = takeApart(text.slice(0, longestLine));
     if (read.size > 20_000) read.clear();
     read.set(text, made);
   }

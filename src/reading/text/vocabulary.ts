@@ -1,5 +1,6 @@
 import type { RoomKind } from "../types";
 import { type Language, languages, phrasesOf } from "../words";
+import { longestLine } from "./heading";
 import { likeness, plain } from "./plain";
 
 /** What a word in a cell may mean, whatever its column. */
@@ -57,7 +58,7 @@ const known = new Map<string, CellWord>();
 export function cellWord(text: string): CellWord {
   let made = known.get(text);
   if (!made) {
-    made = lookUp(text);
+    made = lookUp(text.slice(0, longestLine));
     if (known.size > 50_000) known.clear();
     known.set(text, made);
   }

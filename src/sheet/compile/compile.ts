@@ -9,6 +9,7 @@ import { parseFormula } from "../parse";
 import type { Program, Reference, Run } from "../program";
 import { inTypedForm, looksOwn } from "../spelling";
 import { Matrix, Unsupported } from "../values";
+import { Spent, spend } from "../work";
 import {
   arrayConstant,
   asScalar,
@@ -34,6 +35,9 @@ export interface Library {
   readonly ids: ReadonlySet<string>;
 }
 
+/** Longest formula a cell can hold. */
+const longest = 8_192;
+
 /** Compiles the formula of a cell into a program that serves every cell with the same pattern. */
 export function compileFormula(
   formula: string,
@@ -45,6 +49,9 @@ export function compileFormula(
   const mode: Mode = isArray ? "array" : "plain";
   const build = new Build(book, place.grid, library);
   try {
+    if (formula.length > longest)
+      throw new Unsupported(`a formula of more than ${longest.toLocaleString("en")} characters`);
+    spend(formula.length);
     build.stand(place.row, place.col);
     const expr = build.compile(parseFormula(formula, library.ids), mode);
     const { reads, flags } = build;
@@ -56,6 +63,7 @@ export function compileFormula(
       ...flags,
     };
   } catch (problem) {
+    if (problem instanceof Spent) throw problem;
     // Whatever goes wrong here, the stored value must survive and the cell be listed.
     const told = problem instanceof Unsupported || problem instanceof InputError;
     const why = problem instanceof Error ? problem.message : String(problem);

@@ -1,6 +1,6 @@
 import { parseA1Ref } from "@borgar/fx/xlsx";
 import { errors, isCellError, maxCols, maxRows } from "../../cells";
-import { Area, Areas, intersect, type Value } from "../area";
+import { Area, Areas, type Cells, intersect, type Value } from "../area";
 import type { Grid } from "../grid";
 import { Reference } from "../program";
 import { Unsupported } from "../values";
@@ -101,10 +101,24 @@ export function areaExpr(reference: Reference, scope: Scope): Expr {
   };
 }
 
+/** The fixed areas of each sheet, one for all formulas that name it. */
+const sharedAreas = new WeakMap<Cells, Map<string, Area>>();
+
 function sharedArea(reference: Reference, col: number): Area {
   const { top, left, bottom, right } = reference.at(0, col);
-  const area = new Area(reference.grid, top, left, bottom, right);
-  area.memo = { revision: -1, since: 0 };
+  const { grid } = reference;
+  let areas = sharedAreas.get(grid);
+  if (!areas) {
+    areas = new Map();
+    sharedAreas.set(grid, areas);
+  }
+  const key = `${top}:${left}:${bottom}:${right}`;
+  let area = areas.get(key);
+  if (!area) {
+    area = new Area(grid, top, left, bottom, right);
+    area.memo = { revision: -1, since: 0 };
+    areas.set(key, area);
+  }
   return area;
 }
 

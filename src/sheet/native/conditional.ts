@@ -1,6 +1,7 @@
 import { type CellError, type CellValue, errors, isCellError } from "../../cells";
 import { Area, type Value } from "../area";
 import { Unsupported } from "../values";
+import { spend } from "../work";
 import { type Criterion, criterionOf } from "./criteria";
 import type { Natives } from "./natives";
 import { placesMeeting, placesOf } from "./places";
@@ -107,13 +108,16 @@ function forEachMatch(
     if (!places) continue;
     const others = tests.filter((each) => each !== test);
     const width = test.area.matrix().cols;
-    for (const place of placesMeeting(places, exact!)) {
+    const found = placesMeeting(places, exact!);
+    spend(found.length);
+    for (const place of found) {
       const row = Math.floor(place / width);
       const col = place % width;
       if (meets(others, row, col)) visit(row, col);
     }
     return { rows, cols };
   }
+  spend(rows * cols * tests.length);
   for (let row = 0; row < rows; row++)
     for (let col = 0; col < cols; col++) if (meets(tests, row, col)) visit(row, col);
   return { rows, cols };

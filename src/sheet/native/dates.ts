@@ -11,6 +11,7 @@ import {
 } from "../../cells";
 import type { Value } from "../area";
 import { finite, textNumber, toNumber } from "../coerce";
+import { spend } from "../work";
 import type { Natives } from "./natives";
 import { forEachValue } from "./read";
 
@@ -140,6 +141,7 @@ export function addDates(to: Natives, calendar: Calendar): void {
     const step = days < 0 ? -1 : 1;
     for (let left = Math.abs(Math.trunc(days)); left > 0 && isDate(day); ) {
       day += step;
+      spend(1);
       if (weekdayIndex(day) < 5 && !free.has(day)) left--;
     }
     return isDate(day) ? day : errors.num;

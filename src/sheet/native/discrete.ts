@@ -1,6 +1,7 @@
 import { BINOM } from "@formulajs/formulajs";
 import { type CellValue, errors } from "../../cells";
 import { finite } from "../coerce";
+import { spend } from "../work";
 import { betaWeight, incompleteBeta, inverseBeta } from "./beta";
 import { fromLibrary } from "./library";
 import type { Natives } from "./natives";
@@ -16,6 +17,7 @@ function binomial(k: number, n: number, p: number, cumulative: boolean): CellVal
 function between(n: number, p: number, low: number, high = low): CellValue {
   if (n < 0 || p < 0 || p > 1 || low < 0 || low > n || high < low || high > n) return errors.num;
   let total = 0;
+  spend(high - low);
   for (let k = low; k <= high; k++) total += Number(binomial(k, n, p, false));
   return total;
 }
@@ -24,7 +26,10 @@ function between(n: number, p: number, low: number, high = low): CellValue {
 function binomialInverse(n: number, p: number, share: number): CellValue {
   if (n < 0 || p <= 0 || p >= 1 || share <= 0 || share >= 1) return errors.num;
   let k = 0;
-  while (k < n && Number(binomial(k, n, p, true)) < share) k++;
+  while (k < n && Number(binomial(k, n, p, true)) < share) {
+    spend(50);
+    k++;
+  }
   return k;
 }
 

@@ -4,6 +4,7 @@ import { type CellError, type CellValue, errors, isCellError } from "../../cells
 import { Area, Areas, type Value } from "../area";
 import { toNumber } from "../coerce";
 import { Matrix } from "../values";
+import { spend } from "../work";
 
 /** A value as a list of areas, matrices and single values. */
 export function parts(value: Value): readonly (Area | Matrix | CellValue)[] {
@@ -34,6 +35,7 @@ export function numbersIn(args: readonly Value[]): readonly number[] | CellError
 
 function numbersOf(area: Area): readonly number[] | CellError {
   const memo = area.fresh();
+  spend(area.usedRows * area.usedCols);
   if (memo?.numbers) return memo.numbers as readonly number[] | CellError;
   const { grid } = area;
   const bottom = Math.min(area.bottom, grid.rowCount - 1);
@@ -55,6 +57,7 @@ function numbersOf(area: Area): readonly number[] | CellError {
 }
 
 function numbersAmong(data: readonly CellValue[]): readonly number[] | CellError {
+  spend(data.length);
   const out: number[] = [];
   for (const value of data) {
     if (typeof value === "number") out.push(value);
@@ -71,6 +74,7 @@ export function forEachValue(
   for (const arg of args)
     for (const part of parts(arg)) {
       if (part instanceof Area) {
+        spend(part.usedRows * part.usedCols);
         const bottom = Math.min(part.bottom, part.grid.rowCount - 1);
         const right = Math.min(part.right, part.grid.colCount - 1);
         for (let row = part.top; row <= bottom; row++)

@@ -20,11 +20,15 @@ import {
 } from "../../spread";
 import { Area, type Value } from "../area";
 import { finite, toNumber } from "../coerce";
+import { spend } from "../work";
 import { quantile, sorted, sum } from "./aggregate";
 import { fromLibrary } from "./library";
 import { rounded } from "./math";
 import type { Natives } from "./natives";
 import { forEachValue, matrixOf, numbersIn } from "./read";
+
+/** The library takes a step for each degree of freedom; a spreadsheet ends at 10 to the 10th. */
+const mostFreedom = 1e5;
 
 /** Order statistics, regression and distributions. */
 export function addStatistics(to: Natives): void {
@@ -203,6 +207,7 @@ function chosen(n: number, k: number): CellValue {
   if (n < 0 || k < 0 || k > n) return errors.num;
   const few = Math.min(k, n - k);
   let total = 1;
+  spend(few);
   for (let i = 1; i <= few; i++) total = (total * (n - few + i)) / i;
   return finite(total < 2 ** 53 ? Math.round(total) : total);
 }
@@ -262,15 +267,17 @@ function distributions(to: Natives): void {
       p <= 0 || p > 1 || freedom < 1 ? errors.num : -studentQuantile(p / 2, Math.trunc(freedom)),
     )
     .add("CHISQ.DIST", "n n b", (x, freedom, cumulative) =>
-      x < 0 || freedom < 1
+      x < 0 || freedom < 1 || freedom > mostFreedom
         ? errors.num
         : fromLibrary(CHISQ.DIST(x, Math.trunc(freedom), cumulative)),
     )
     .add("CHISQ.INV", "n n", (p, freedom) =>
-      p < 0 || p >= 1 || freedom < 1 ? errors.num : fromLibrary(CHISQ.INV(p, Math.trunc(freedom))),
+      p < 0 || p >= 1 || freedom < 1 || freedom > mostFreedom
+        ? errors.num
+        : fromLibrary(CHISQ.INV(p, Math.trunc(freedom))),
     )
     .add("CHISQ.DIST.RT CHIDIST", "n i", (x, freedom) =>
-      x < 0 || freedom < 1
+      x < 0 || freedom < 1 || freedom > mostFreedom
         ? errors.num
         : // The library takes the upper tail from 1 on only.
           x < 1

@@ -1,3 +1,5 @@
+import { spend } from "../work";
+
 /** One character of a pattern; null stands for any character. */
 type Sign = string | null;
 
@@ -27,6 +29,7 @@ export class Wildcard {
 
   /** Whether the whole text is of the pattern. */
   test(text: string): boolean {
+    spend(6 + text.length);
     const lower = lowered(text);
     const [first = [], ...others] = this.stretches;
     if (!standsAt(first, lower, 0)) return false;
@@ -42,6 +45,7 @@ export class Wildcard {
 
   /** Where a text of the pattern begins, from a place on; -1 where there is none. */
   search(text: string, from: number): number {
+    spend(6 + text.length);
     const lower = lowered(text);
     const [first = [], ...others] = this.stretches;
     const start = find(first, lower, from);
