@@ -58,6 +58,19 @@ export interface Summary {
  * serial number of the workbook.
  */
 export function checkJob(file: JobFile, today: number, further?: FurtherCheck): JobCheck {
+  const steps = checkSteps(file, today, further);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
+/** The same step by step, for who has something else to do between two checks. */
+export function* checkSteps(
+  file: JobFile,
+  today: number,
+  further?: FurtherCheck,
+): Generator<void, JobCheck, void> {
   const job = readJob(file);
   const report = new Report(
     (i) => factsOf(job).fans?.isSuperseded(i) === true,
@@ -65,8 +78,13 @@ export function checkJob(file: JobFile, today: number, further?: FurtherCheck): 
   );
   const isJob = Object.values(job.tables).some((table) => table !== undefined);
   // Of a workbook without anything of a job nothing is judged: one line says so.
-  for (const check of isJob ? checks : [checkSettings]) check(job, report, { today });
+  for (const check of isJob ? checks : [checkSettings]) {
+    yield;
+    check(job, report, { today });
+  }
+  yield;
   if (further && isJob) report.include(further(file, report.findings(), job));
+  yield;
   const { findings, settled } = applyAcceptances(file, report.findings());
   return { job, isJob, findings, summary: summarise(job, findings), settled };
 }

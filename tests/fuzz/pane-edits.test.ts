@@ -76,11 +76,32 @@ function editBy(random: Random, host: WorkbookHost): string {
   }
 }
 
-/** One pause: some edits, or a burst of undo and redo; tells what it did. */
-function burstBy(random: Random, host: WorkbookHost, most: number): string[] {
+/**
+ * Some edits, or a burst of undo and redo, some of which come while the pane reads or checks what
+ * came before; tells what it did.
+ */
+async function burstBy(
+  random: Random,
+  host: WorkbookHost,
+  most: number,
+  clock: HandClock,
+): Promise<string[]> {
   const count = Math.min(most, 1 + random.below(6));
   const kind = random.next();
-  return Array.from({ length: count }, () => {
+  const told: string[] = [];
+  for (let i = 0; i < count; i++) {
+    told.push(once());
+    if (random.next() > 0.4) continue;
+    await settled();
+    clock.turn();
+    // Far enough for the reading, or for some of the checks.
+    for (let turns = random.below(40); turns > 0; turns--)
+      await new Promise((resolve) => setTimeout(resolve));
+    told.push("(meanwhile)");
+  }
+  return told;
+
+  function once(): string {
     if (kind < 0.2 || (kind < 0.3 && random.next() < 0.5)) {
       host.undo();
       return "undo";
@@ -90,7 +111,7 @@ function burstBy(random: Random, host: WorkbookHost, most: number): string[] {
       return "redo";
     }
     return editBy(random, host);
-  });
+  }
 }
 
 /** Waits until the pane has heard of all edits and nothing more is asked of the host. */
@@ -113,13 +134,13 @@ describe(`${edits.toLocaleString("en")} edits by chance, with bursts of undo, be
       const random = new Random(jobs.indexOf(name) + 1);
       const host = hostOf(Workbook.open(readFileSync(new URL(`${name}.xlsx`, folder))));
       const clock = new HandClock();
-      session = new Session(excelHost, clock);
+      session = new Session(excelHost, clock, 0);
       await session.open();
       await session.check();
       const told: string[] = [];
       for (let done = 0, pauses = 0; done < edits / jobs.length; pauses++) {
-        const burst = burstBy(random, host, edits / jobs.length - done);
-        done += burst.length;
+        const burst = await burstBy(random, host, edits / jobs.length - done, clock);
+        done += burst.filter((each) => each !== "(meanwhile)").length;
         told.push(...burst);
         await atRest(host, clock, session);
         expect(session.state.problem).toBe("");

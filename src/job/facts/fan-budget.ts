@@ -5,7 +5,7 @@ import { areaLimitOf } from "./area-limit";
 
 /**
  * The spread of a fan row's flow with what each part contributes, worked out from the row's own
- * cells and the job's settings; undefined where nothing usable was measured.
+ * cells and the job's settings; undefined where nothing usable was measured or a limit is negative.
  *
  * An instrument without a stated limit, and openings that are not listed, give no budget at all:
  * the spread is unknown, not zero.
@@ -28,7 +28,7 @@ export function fanBudget(
   ) as [number, number, number];
   if (!(pressure > 0) || !(area > 0)) return undefined;
   const areaLimit = valueIn(attempt(() => areaLimitOf(fans, i)));
-  if (areaLimit === undefined) return undefined;
+  if (areaLimit === undefined || areaLimit < 0) return undefined;
   const readings = fans.isSupply(i) ? [pressure] : fans.readings(i);
   return flowBudget({ ...meter, readings, pressure, area, areaLimit, constant, constantSpread });
 }

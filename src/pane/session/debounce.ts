@@ -12,6 +12,8 @@ export const wallClock: Clock = {
 /** Gathers items until none has come for `delay` ms, then hands them over together. */
 export class Gather<T> {
   private items: T[] = [];
+  /** Items that have come so far. */
+  arrived = 0;
   private timer: unknown;
 
   constructor(
@@ -21,6 +23,7 @@ export class Gather<T> {
   ) {}
 
   add(item: T): void {
+    this.arrived++;
     this.items.push(item);
     this.clock.clear(this.timer);
     this.timer = this.clock.set(() => {

@@ -16,8 +16,8 @@ import { Store } from "./store";
 
 /** Edits of one paste or burst come closer together than this. */
 const burstTime = 20;
-/** In a long job an edit is waited upon for as long as the next one takes to type. */
-const quietTime = 500;
+/** In a long job an edit is waited upon for a while: as a rule the next one is typed already. */
+const quietTime = 250;
 /** A reading and check that takes no longer than this keeps nobody from typing on. */
 const unfelt = 150;
 /** Mends that can be taken back. */
@@ -38,12 +38,16 @@ export class Session extends Store {
   private applications = 0;
   private waits = 0;
   private isWatching = false;
+  /** An edit came while an earlier one was being checked, and nothing was made of that check. */
+  private isOvertaken = false;
   /** Sheets that are written by us and read by nobody. */
   private readonly ownSheets = new Set<string>();
 
   constructor(
     private readonly host: PaneHost,
     clock: Clock = wallClock,
+    /** The check of a long job lets the page do something else as often as this, in ms. */
+    private readonly sliceTime = 50,
   ) {
     super();
     this.edits = new Gather(burstTime, (sheets) => void this.recheck(sheets), clock);
@@ -96,7 +100,7 @@ export class Session extends Store {
   private recheck(sheets: readonly string[]): Promise<void> {
     return this.queue("", async () => {
       const [theirs] = sheets.filter((sheet) => !this.ownSheets.has(sheet));
-      if (!this.reading || theirs === undefined) return;
+      if (!this.reading || (theirs === undefined && !this.isOvertaken)) return;
       const began = performance.now();
       // Read once more where the reading fails, or a worksheet function has not answered yet.
       let isDue = true;
@@ -104,27 +108,39 @@ export class Session extends Store {
         this.reading = await this.host.read();
         isDue = isWaiting(this.reading.file);
       } finally {
-        if (isDue && this.waits++ < mostWaits) this.edits.add(theirs);
+        if (isDue && this.waits++ < mostWaits) this.edits.add(theirs ?? "");
         else this.waits = 0;
       }
       await this.judge((before, after) => (before ? announceChange(before, after) : ""), began);
     });
   }
 
+  /** `began`, of the check after an edit: where another edit comes, the check is left for the next. */
   private async judge(
     announce: (before: JobCheck | undefined, after: JobCheck) => string,
-    began = performance.now(),
+    began?: number,
   ): Promise<void> {
     const { reading } = this;
     if (!reading) return;
+    const { arrived } = this.edits;
+    const from = began ?? performance.now();
     await paint();
     const before = this.state.check;
     const audit = await loadAudit();
-    const { checkJob } = await import("../../job/engine");
-    const check = checkJob(readable(reading.file, audit), reading.today, audit.further);
-    const now = performance.now();
+    const { checkSteps } = await import("../../job/engine");
+    const steps = checkSteps(readable(reading.file, audit), reading.today, audit.further);
+    let step = steps.next();
+    for (let shown = performance.now(); !step.done; step = steps.next()) {
+      if (performance.now() - shown < this.sliceTime) continue;
+      await paint();
+      this.isOvertaken = began !== undefined && this.edits.arrived > arrived;
+      if (this.isOvertaken) return;
+      shown = performance.now();
+    }
+    const check = step.value;
+    this.isOvertaken = false;
     // A long job is not read and checked again at every pause in typing.
-    this.edits.delay = now - began <= unfelt ? burstTime : Math.max(quietTime, now - began);
+    this.edits.delay = performance.now() - from <= unfelt ? burstTime : quietTime;
     const message = announce(before, check);
     this.set({
       check,
