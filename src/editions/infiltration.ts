@@ -23,6 +23,8 @@ export interface CreditRule {
   readonly excess?: { readonly share: number; readonly byDefault: Rate; readonly source: Source };
   /** The credit shrinks with the share of the envelope that faces outside. */
   readonly exposure?: { readonly source: Source };
+  /** No fan is asked for where less than this (new work), or no more (existing dwellings), is left. */
+  readonly noFan?: { readonly new: Rate; readonly existing: Rate; readonly source: Source };
   /** Without balanced fans the credit shrinks again by infiltration ÷ total. */
   readonly unbalanced?: { readonly source: Source };
   readonly source: Source;

@@ -21,7 +21,7 @@ export { balanceOf } from "./credits/balance";
 export { rateIfBalanced, readSystemKind, type SystemKind } from "./credits/balanced-rate";
 export { deficitOf } from "./credits/deficit";
 export { withDeficits } from "./credits/deficit-rate";
-export { fanRate } from "./credits/fan-rate";
+export { asksNoFan, fanRate } from "./credits/fan-rate";
 export { infiltration } from "./credits/infiltration";
 export { rateWhileOn } from "./credits/on-rate";
 export { DesignMatch, designMatch } from "./equipment/design-match";

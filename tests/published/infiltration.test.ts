@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { oneValue } from "../../src/algebra";
+import { findEdition } from "../../src/editions";
 import { leakageAreaIp } from "../../src/formulas";
+import { fanRate } from "../../src/rules";
 import { cellOf } from "../functions/call";
 
 /** One house: 1800 ft², 1500 cfm at 50 Pa, 16 ft high, weather factor 0.60, 84 cfm in total. */
@@ -64,6 +66,22 @@ describe("the rate after the infiltration credit", () => {
     }
     // 84 − (56 / 84) · 56 with fans that are not balanced.
     expect(fan("62.2-2019")).toBeCloseTo(84 - (2 / 3) * 56, 10);
+  });
+
+  // From memory, doubtful: below 10 cfm in new work, to 15 in existing dwellings, from 2013 on.
+  it("says where so little is left that no fan may be asked for", () => {
+    const says = (infiltration: number, work: "new" | "existing", edition = "62.2-2016") =>
+      fanRate(
+        findEdition(edition),
+        { total: 60, infiltration, exposedShare: 1, balanced: true, work, floorArea: 1800 },
+        "ip",
+      ).working.includes("no fan");
+    expect([says(45, "existing"), says(44, "existing"), says(45, "new")]).toEqual([
+      true,
+      false,
+      false,
+    ]);
+    expect(says(60, "existing", "62.2-2010")).toBe(false);
   });
 
   it("counts an attached dwelling by its exterior share from 2016 on", () => {

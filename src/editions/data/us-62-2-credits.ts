@@ -45,15 +45,27 @@ function credit(year: Year): CreditRule {
     );
     return { excess: { share: 0.5, byDefault: { ip: 0.02, si: 0.1 }, source: own }, source: own };
   }
+  const noFan = {
+    new: { ip: 10, si: 5 },
+    existing: { ip: 15, si: 7 },
+    source: source("4.1 and the appendix on existing buildings (doubtful)"),
+  };
   const newWork = { mostOfTotal: 2 / 3, source: source("4.1.2, new dwellings") };
-  if (year === 2013) return { newWork, source: source("4.1.2", "two sources", "acrNews", "acca") };
+  if (year === 2013)
+    return { newWork, noFan, source: source("4.1.2", "two sources", "acrNews", "acca") };
   const outside =
     year === 2016
       ? source("4.1.2, exterior share of the envelope", "read", "upc2021")
       : source("4.1.2, exterior share of the envelope", "read", "abstract2020");
-  if (year === 2016) return { newWork, exposure: { source: outside }, source: outside };
+  if (year === 2016) return { newWork, noFan, exposure: { source: outside }, source: outside };
   const own = source("4.1.2, with the factor for unbalanced fans");
-  return { newWork, exposure: { source: outside }, unbalanced: { source: own }, source: own };
+  return {
+    newWork,
+    noFan,
+    exposure: { source: outside },
+    unbalanced: { source: own },
+    source: own,
+  };
 }
 
 /** Cycles longer than 3 hours go by a table of share and turnover that is not held here. */

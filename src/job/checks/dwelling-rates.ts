@@ -1,4 +1,5 @@
 import { shown, shownApart } from "../../cells";
+import { asksNoFan } from "../../rules";
 import { unitOf } from "../columns";
 import { factsOf } from "../facts";
 import { valueIn } from "../read";
@@ -26,10 +27,17 @@ export const checkDwellingRates: Check = (job, report) => {
     }
     if (!(missing > 0)) continue;
     const [own, least] = shownApart(provided, neededFlow);
+    const { credit } = job.settings.edition ?? {};
+    const { work, system } = job.settings;
+    const mayStay = credit && facts.infiltration && asksNoFan(credit, neededFlow, work, system);
     report.at("dwelling-short", dwellings, key, i, name, {
       what: `its continuous fans move ${own} ${unit} where ${least} ${unit} are required`,
-      effect: `The dwelling is short by ${shown(missing)} ${unit}.`,
-      mend: "Raise the continuous flow, add a continuous fan, or record the credit that makes up for it.",
+      effect: mayStay
+        ? `The dwelling is short by ${shown(missing)} ${unit}, yet so little may need no fan at all (${credit.noFan && where(credit.noFan)}).`
+        : `The dwelling is short by ${shown(missing)} ${unit}.`,
+      mend: mayStay
+        ? "Verify against your copy of the edition before anything is built."
+        : "Raise the continuous flow, add a continuous fan, or record the credit that makes up for it.",
     });
   }
 };

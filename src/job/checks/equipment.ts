@@ -53,7 +53,7 @@ const checkSound: RowCheck = (job, fans, i, report) => {
   const [loud, most] = shownApart(own, allowed.value);
   report.at("sound-over", fans.table, "sones", i, fans.label(i), {
     what: `${loud} sones, where ${most} is the most (${allowed.working})`,
-    effect: `The fan is louder than ${where(allowed)} lets it: people switch such fans off.`,
+    effect: `The fan is louder than ${where(allowed)} lets it: people switch such fans off.${job.settings.work === "existing" ? " A fan that is kept in an existing building may be exempt (from memory, verify)." : ""}`,
     mend: "Compare with the fan's certified rating; choose a quieter fan where it is right.",
   });
 };

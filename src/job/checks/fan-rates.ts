@@ -4,6 +4,7 @@ import { type JudgeBy, readYesNo } from "../../rules";
 import { factsOf } from "../facts";
 import { attempt, type FanRows, type Job, valueIn } from "../read";
 import type { Check } from "./check";
+import { where } from "./equipment";
 
 /** Fans whose flow is short of what the edition asks, or too near it to tell. */
 export const checkFanRates: Check = (job, report) => {
@@ -50,10 +51,10 @@ export const checkFanRates: Check = (job, report) => {
     if (deficit && "value" in deficit) {
       const { rate, source } = deficit.value;
       report.at("deficit-carried", fans.table, field, i, fans.label(i), {
-        what: `${said} is short of ${least} ${unit}; the room's deficit is ${shown(rate)}`,
+        what: `${said} is short of ${least} ${unit}${windowWords(fans, i, job.settings)}: the room's deficit is ${shown(rate)}`,
         effect:
           rate > 0
-            ? `The alternative for existing buildings lets it stay: a part of it is added to the dwelling's rate (${source.work}, ${source.clause}).`
+            ? `It may stay: ${shown(100 * (edition?.deficits?.share ?? 0))} % of it is added to the dwelling's rate (${where({ source })}).`
             : "The alternative for existing buildings asks no more of this room than it has.",
         mend:
           rate > 0
@@ -78,6 +79,12 @@ function shortBy(fans: FanRows, i: number, edition: Edition | undefined, isRated
   return isRated && (rule.is === "capacity" || rule.is === "listed")
     ? `${asked} The fan's rating is enough by that letter, yet a test of the delivered flow fails: which of the two counts the code official decides.`
     : asked;
+}
+
+/** What a window that opens counts for in the deficit. */
+function windowWords(fans: FanRows, i: number, { edition, system }: Job["settings"]): string {
+  const credit = edition?.deficits?.window[system];
+  return credit && hasWindow(fans, i) ? `, less ${credit} for the window that opens` : "";
 }
 
 const hasWindow = ({ table }: FanRows, i: number) =>

@@ -58,11 +58,26 @@ function credited(rule: CreditRule, of: Credited, system: System): RequiredRate 
   const p = unbalanced ? oneValue(unbalancedShare, { I, T }) : 1;
   const given = { T, p, I, X: of.exposedShare };
   const source = cap && I < of.infiltration && !unbalanced ? cap.source : rule.source;
-  return new RequiredRate(oneValue(fanRateAfterCredit, given), source, system, [
+  const rate = oneValue(fanRateAfterCredit, given);
+  return new RequiredRate(rate, source, system, [
     ...(cap ? [sum(creditCapped, capped)] : []),
     ...(unbalanced ? [sum(unbalancedShare, { I, T })] : []),
     sum(fanRateAfterCredit, given),
+    ...(asksNoFan(rule, rate, work, system)
+      ? [`so little may need no fan at all (${rule.noFan?.source.clause}, from memory)`]
+      : []),
   ]);
+}
+
+/** Whether so little is left after the credit that the edition asks for no fan. */
+export function asksNoFan(
+  { noFan }: CreditRule,
+  rate: number,
+  work: Work,
+  system: System,
+): boolean {
+  const limit = noFan?.[work][system];
+  return limit !== undefined && (work === "new" ? rate < limit : rate <= limit);
 }
 
 function aboveDefault(

@@ -39,6 +39,8 @@ const unitByKey: Readonly<Record<string, string | UnitBySystem>> = {
   exponent: "1",
   constant: "1",
   share: "1",
+  new: flow,
+  existing: flow,
   leastShare: "1",
   first: "dwellings",
   reduction: "1",
