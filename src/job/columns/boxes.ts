@@ -32,28 +32,28 @@ export const boxesLayout: SheetLayout = {
   words: ["boxes", "box", "flow boxes", "flow box", "openings", "devices"],
   names: ["box", "opening"],
   fields: [
-    text("box", "Box", ["flow box", "box id", "device"], { needed: true }),
-    text("opening", "Opening", ["label", "opening label", "hole", "hole label", "opening id"], {
+    text("box", "Box", "flow box, box id, device", { needed: true }),
+    text("opening", "Opening", "label, opening label, hole, hole label, opening id", {
       needed: true,
     }),
-    text("shape", "Shape", ["form"], {
+    text("shape", "Shape", "form", {
       choices: ["round", "rectangular"],
       reads: (text) => (/^(round|circ|hole|dia)/i.test(text) ? "round" : text),
     }),
-    number("size1", "Diameter or width", ["size 1", "diameter", "width", "dia", "size"], {
+    number("size1", "Diameter or width", "size 1, diameter, width, dia, size", {
       measure: "length",
     }),
-    number("size2", "Height", ["size 2", "length"], { measure: "length" }),
-    number("wall", "Wall thickness", ["thickness", "wall"], {
+    number("size2", "Height", "size 2, length", { measure: "length" }),
+    number("wall", "Wall thickness", "thickness, wall", {
       measure: "length",
       feature: "proof",
     }),
-    number("count", "Count", ["number", "how many", "qty", "quantity"]),
-    number("tolerance", "Size tolerance", ["tolerance", "cutting tolerance"], {
+    number("count", "Count", "number, how many, qty, quantity"),
+    number("tolerance", "Size tolerance", "tolerance, cutting tolerance", {
       measure: "length",
       feature: "spread",
     }),
-    number("area", "Area", ["open area", "opening area", "hole area"], {
+    number("area", "Area", "open area, opening area, hole area", {
       measure: "opening",
       is: unlessBlank(
         ["size1"],
@@ -67,7 +67,7 @@ export const boxesLayout: SheetLayout = {
         ),
       ),
     }),
-    number("areaLimit", "Area limit", ["area tolerance", "area plus minus"], {
+    number("areaLimit", "Area limit", "area tolerance, area plus minus", {
       measure: "opening",
       feature: "spread",
       is: unlessBlank(
@@ -75,21 +75,18 @@ export const boxesLayout: SheetLayout = {
         times(count, rule("AREA_LIMIT", tolerance, "size1", "size2")),
       ),
     }),
-    number("constant", "Constant", ["flow constant", "coefficient", "factor", "k"], {
+    number("constant", "Constant", "flow constant, coefficient, factor, k", {
       format: "0.00",
     }),
-    text("how", "How known", ["source", "basis", "measured with"]),
-    date("checked", "Checked on", [
+    text("how", "How known", "source, basis, measured with"),
+    date(
       "checked",
-      "check date",
-      "last check",
-      "verified on",
-      "date checked",
-      "last checked",
-    ]),
-    number("lowest", "Lowest flow", ["min flow", "reach from"], { measure: "flow", is: reach(1) }),
-    number("highest", "Highest flow", ["max flow", "reach to"], { measure: "flow", is: reach(2) }),
-    number("face", "Face area", ["face", "box face", "area of the face"], {
+      "Checked on",
+      "checked, check date, last check, verified on, date checked, last checked",
+    ),
+    number("lowest", "Lowest flow", "min flow, reach from", { measure: "flow", is: reach(1) }),
+    number("highest", "Highest flow", "max flow, reach to", { measure: "flow", is: reach(2) }),
+    number("face", "Face area", "face, box face, area of the face", {
       measure: "opening",
       feature: ["proof", "conditions"],
     }),

@@ -32,19 +32,19 @@ export const catalogueLayout: SheetLayout = {
   names: ["model"],
   features: ["estimate"],
   fields: [
-    text("model", "Model", ["fan model", "item"], { needed: true }),
-    number("rated", "Rated flow", ["rated", "rating"], {
+    text("model", "Model", "fan model, item", { needed: true }),
+    number("rated", "Rated flow", "rated, rating", {
       measure: "flow",
       format: "0",
       needed: true,
     }),
-    text("serves", "For", ["for rooms", "kind of fan", "application", "use"], {
+    text("serves", "For", "for rooms, kind of fan, application, use", {
       choices: catalogueUses,
     }),
-    number("watts", "Watts", ["power", "w"]),
-    number("sones", "Sones", ["sound", "sone"]),
-    number("cost", "Cost", ["price", "unit cost", "unit price", "cost each", "net price"], money),
-    number("quantity", "Quantity", ["qty"], {
+    number("watts", "Watts", "power, w"),
+    number("sones", "Sones", "sound, sone"),
+    number("cost", "Cost", "price, unit cost, unit price, cost each, net price", money),
+    number("quantity", "Quantity", "qty", {
       format: "#,##0.##",
       is: unlessBlank(
         ["model"],
@@ -54,7 +54,7 @@ export const catalogueLayout: SheetLayout = {
         ),
       ),
     }),
-    text("per", "Counted in", [], {
+    text("per", "Counted in", "", {
       is: unlessBlank(
         ["model"],
         when(
@@ -64,19 +64,19 @@ export const catalogueLayout: SheetLayout = {
         ),
       ),
     }),
-    number("all", "Cost of all", ["cost of the item"], {
+    number("all", "Cost of all", "cost of the item", {
       ...money,
       is: when(both(isNumber("quantity"), isNumber("cost")), times("quantity", "cost"), nothing),
     }),
     // Of a row that does not say what it is for, any room may have the fan.
-    number("ratedHood", "Rated, for hoods", [], {
+    number("ratedHood", "Rated, for hoods", "", {
       ...rating,
       is: when(same("serves", value(catalogueUses[1])), nothing, orNothing("rated")),
     }),
-    number("ratedOther", "Rated, for other rooms", [], {
+    number("ratedOther", "Rated, for other rooms", "", {
       ...rating,
       is: when(same("serves", value(catalogueUses[0])), nothing, orNothing("rated")),
     }),
-    text("note", "Note", ["notes", "remarks"]),
+    text("note", "Note", "notes, remarks"),
   ],
 };

@@ -42,59 +42,51 @@ export const dwellingsLayout: SheetLayout = {
   names: ["dwelling"],
   fields: [
     dwellingField,
-    text("plan", "Plan", ["plan type", "model", "house type"]),
-    text("phase", "Phase", ["release", "stage", "section", "building phase"], estimate),
-    number(
-      "floor",
-      "Floor area",
-      ["area", "conditioned area", "cfa", "conditioned floor area", "size"],
-      { measure: "floor", needed: true },
-    ),
-    number("bedrooms", "Bedrooms", [
-      "beds",
-      "br",
-      "bed rooms",
-      "no of bedrooms",
-      "number of bedrooms",
-    ]),
+    text("plan", "Plan", "plan type, model, house type"),
+    text("phase", "Phase", "release, stage, section, building phase", estimate),
+    number("floor", "Floor area", "area, conditioned area, cfa, conditioned floor area, size", {
+      measure: "floor",
+      needed: true,
+    }),
+    number("bedrooms", "Bedrooms", "beds, br, bed rooms, no of bedrooms, number of bedrooms"),
     number(
       "leak50",
       "Leakage at 50 Pa",
-      ["leakage", "cfm50", "q50", "blower door", "air leakage", "leakage 50"],
+      "leakage, cfm50, q50, blower door, air leakage, leakage 50",
       { ...flow, ...existing },
     ),
     number(
       "height",
       "Envelope height",
-      ["height", "building height", "house height", "pressure boundary height"],
+      "height, building height, house height, pressure boundary height",
       { measure: "distance", ...existing },
     ),
-    number("exposed", "Exposed share", ["exterior share", "share of envelope outside"], existing),
-    text("balanced", "Balanced", ["balanced system"], { ...existing, choices: yesNo }),
+    number("exposed", "Exposed share", "exterior share, share of envelope outside", existing),
+    text("balanced", "Balanced", "balanced system", { ...existing, choices: yesNo }),
     text(
       "appliance",
       "Open-flue appliance",
-      ["natural draft appliance", "combustion appliance", "open flue"],
+      "natural draft appliance, combustion appliance, open flue",
       { feature: "equipment", choices: yesNo },
     ),
-    text("windows", "Windows and outer doors", ["windows and doors", "windows", "outer doors"], {
+    text("windows", "Windows and outer doors", "windows and doors, windows, outer doors", {
       ...state,
       choices: ["shut", "open"],
     }),
-    text("others", "Other exhaust", ["other fans", "other exhaust fans"], {
+    text("others", "Other exhaust", "other fans, other exhaust fans", {
       ...state,
       choices: ["off", "on"],
     }),
-    text("wind", "Wind", ["weather", "gusts"], { ...state, choices: ["calm", "gusty"] }),
-    number("baseline", "Baseline pressure", ["baseline", "house pressure at rest"], {
+    text("wind", "Wind", "weather, gusts", { ...state, choices: ["calm", "gusty"] }),
+    number("baseline", "Baseline pressure", "baseline, house pressure at rest", {
       ...state,
       measure: "pressure",
     }),
-    text("ducted", "Balanced and ducted", ["balanced and distributed", "balanced system ducted"], {
+    text("ducted", "Balanced and ducted", "balanced and distributed, balanced system ducted", {
       feature: "visits",
       choices: ["yes", "one", "no"],
     }),
-    number("required", "Required", ["required flow", "dwelling rate", "minimum", "target"], {
+    number("required", "Required", "required flow, dwelling rate, minimum, target", {
       ...flow,
       is: rule(
         "DWELLING_RATE",
@@ -105,7 +97,7 @@ export const dwellingsLayout: SheetLayout = {
         units,
       ),
     }),
-    number("ofSystem", "Rate of the system", ["system rate", "rate with the system"], {
+    number("ofSystem", "Rate of the system", "system rate, rate with the system", {
       ...flow,
       feature: "visits",
       is: when(
@@ -114,12 +106,12 @@ export const dwellingsLayout: SheetLayout = {
         rule("BALANCED_RATE", setting("edition"), "required", "ducted"),
       ),
     }),
-    number("deficits", "Room deficits", ["sum of deficits", "total deficit"], {
+    number("deficits", "Room deficits", "sum of deficits, total deficit", {
       ...flow,
       ...existing,
       is: unlessBlank(["dwelling"], sum("fans", "deficit", { dwelling: "dwelling" })),
     }),
-    number("raised", "Rate with deficits", ["alternative rate", "raised rate"], {
+    number("raised", "Rate with deficits", "alternative rate, raised rate", {
       ...flow,
       ...existing,
       is: unlessBlank(
@@ -127,7 +119,7 @@ export const dwellingsLayout: SheetLayout = {
         rule("DEFICIT_RATE", setting("edition"), first("ofSystem", "required"), "deficits"),
       ),
     }),
-    number("infiltration", "Infiltration", ["infiltration flow", "infiltration rate"], {
+    number("infiltration", "Infiltration", "infiltration flow, infiltration rate", {
       ...flow,
       ...existing,
       is: unlessBlank(
@@ -143,7 +135,7 @@ export const dwellingsLayout: SheetLayout = {
         ),
       ),
     }),
-    number("needed", "Fans must move", ["fan flow needed", "required fan flow", "after credit"], {
+    number("needed", "Fans must move", "fan flow needed, required fan flow, after credit", {
       ...flow,
       ...existing,
       is: when(
@@ -162,7 +154,7 @@ export const dwellingsLayout: SheetLayout = {
         ),
       ),
     }),
-    number("exhausted", "Exhaust", ["exhaust flow", "total exhaust"], {
+    number("exhausted", "Exhaust", "exhaust flow, total exhaust", {
       ...flow,
       feature: "visits",
       is: unlessBlank(
@@ -170,7 +162,7 @@ export const dwellingsLayout: SheetLayout = {
         sum("fans", "counts", { dwelling: "dwelling", direction: ["<>", value("supply")] }),
       ),
     }),
-    number("supplied", "Supply", ["supply flow", "total supply"], {
+    number("supplied", "Supply", "supply flow, total supply", {
       ...flow,
       feature: "visits",
       is: unlessBlank(
@@ -178,7 +170,7 @@ export const dwellingsLayout: SheetLayout = {
         sum("fans", "counts", { dwelling: "dwelling", direction: value("supply") }),
       ),
     }),
-    text("balance", "Balance", ["balance of supply and exhaust"], {
+    text("balance", "Balance", "balance of supply and exhaust", {
       feature: "visits",
       says: balances,
       is: when(
@@ -189,29 +181,24 @@ export const dwellingsLayout: SheetLayout = {
     }),
     // What a dwelling gets: the flows by which its continuous fans are judged, taken together; of
     // supply and exhaust the larger, since the rest of the air comes or goes through the envelope.
-    number(
-      "provided",
-      "Continuous flow",
-      ["provided", "provided flow", "total flow", "measured flow"],
-      {
-        ...flow,
-        is: unlessBlank(
-          ["dwelling"],
-          ifKept(
-            "fans",
-            "counts",
-            largest("exhausted", "supplied"),
-            ifKept("fans", "judged", continuous("judged"), continuous("flow")),
-          ),
+    number("provided", "Continuous flow", "provided, provided flow, total flow, measured flow", {
+      ...flow,
+      is: unlessBlank(
+        ["dwelling"],
+        ifKept(
+          "fans",
+          "counts",
+          largest("exhausted", "supplied"),
+          ifKept("fans", "judged", continuous("judged"), continuous("flow")),
         ),
-      },
-    ),
-    number("missing", "Still missing", ["missing", "shortfall", "short by"], {
+      ),
+    }),
+    number("missing", "Still missing", "missing, shortfall, short by", {
       ...flow,
       ...existing,
       is: unlessBlank(["needed"], largest(value(0), less("needed", "provided"))),
     }),
-    text("verdict", "Verdict", ["result", "pass", "pass fail", "outcome"], {
+    text("verdict", "Verdict", "result, pass, pass fail, outcome", {
       says: verdicts,
       // No flow at all is a dwelling that nobody has measured.
       is: when(
@@ -220,12 +207,12 @@ export const dwellingsLayout: SheetLayout = {
         rule("VERDICT", "provided", first("needed", "ofSystem", "required")),
       ),
     }),
-    number("planned", "Planned fans", ["fans planned"], {
+    number("planned", "Planned fans", "fans planned", {
       ...estimate,
       format: "0",
       is: unlessBlank(["dwelling"], sum("schedule", "count", { dwelling: "dwelling" })),
     }),
-    number("unpriced", "Without a cost", ["not priced", "unpriced"], {
+    number("unpriced", "Without a cost", "not priced, unpriced", {
       ...estimate,
       format: "0",
       is: unlessBlank(["dwelling"], plus(unpriced("fanCost"), unpriced("ductCost"))),

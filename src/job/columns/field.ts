@@ -43,13 +43,11 @@ export interface SheetLayout {
 
 type Rest = Omit<Partial<Field>, "key" | "title" | "words" | "holds">;
 
+/** `words` as one text, each after a comma. */
 const maker =
   (holds: Field["holds"]) =>
-  (key: string, title: string, words: readonly string[], rest: Rest = {}): Field => ({
-    key,
-    title,
-    words,
-    holds,
+  (key: string, title: string, words: string, rest: Rest = {}): Field => ({
+    ...{ key, title, holds, words: words === "" ? [] : words.split(", ") },
     ...rest,
   });
 
@@ -61,13 +59,13 @@ export const date = maker("date");
 export const dwellingField = text(
   "dwelling",
   "Dwelling",
-  ["unit", "lot", "home", "house", "address", "site", "apartment", "plot", "dwelling id"],
+  "unit, lot, home, house, address, site, apartment, plot, dwelling id",
   { needed: true },
 );
 
-export const testerField = text("tester", "Tester", ["tech", "tested by", "by"]);
+export const testerField = text("tester", "Tester", "tech, tested by, by");
 
-export const noteField = text("note", "Note", ["notes", "comment", "comments", "remarks"]);
+export const noteField = text("note", "Note", "notes, comment, comments, remarks");
 
 /** The look of an amount of money, in whatever currency the user types. */
 export const money = { format: "#,##0.00" } as const;

@@ -26,20 +26,20 @@ export function moneyFields(
 ): Field[] {
   const amount = { ...rest, ...money };
   return [
-    number("materials", "Fans and ducts", ["material cost", "materials"], {
+    number("materials", "Fans and ducts", "material cost, materials", {
       ...amount,
       is: unlessBlank(named, when(same("unpriced", value(0)), sumOf("materials"), nothing)),
     }),
-    number("hours", "Hours", ["labour hours", "labor hours"], {
+    number("hours", "Hours", "labour hours, labor hours", {
       ...rest,
       format: "0.0",
       is: unlessBlank([...named, setting("hoursFan"), setting("hoursDwelling")], sumOf("hours")),
     }),
-    number("labour", "Labour", ["labor", "labour cost", "labor cost"], {
+    number("labour", "Labour", "labor, labour cost, labor cost", {
       ...amount,
       is: unlessBlank(["hours", setting("hourRate")], times("hours", setting("hourRate"))),
     }),
-    number("expense", "Cost in all", ["total cost", "cost total"], {
+    number("expense", "Cost in all", "total cost, cost total", {
       ...amount,
       is: when(
         both(isNumber("materials"), isNumber("labour")),
@@ -47,7 +47,7 @@ export function moneyFields(
         nothing,
       ),
     }),
-    number("price", "Price with margin", ["sale price", "price"], {
+    number("price", "Price with margin", "sale price, price", {
       ...amount,
       is: unlessBlank(
         ["expense", setting("priceMargin")],

@@ -10,27 +10,27 @@ export const pairsLayout: SheetLayout = {
   names: ["box", "openings"],
   features: ["proof"],
   fields: [
-    text("box", "Box", ["flow box", "box id"], { needed: true }),
-    text("openings", "Openings in use", ["openings", "opening", "holes open"]),
-    number("area", "Open area", ["area", "opening area"], {
+    text("box", "Box", "flow box, box id", { needed: true }),
+    text("openings", "Openings in use", "openings, opening, holes open"),
+    number("area", "Open area", "area, opening area", {
       measure: "opening",
       is: ofOpenings("openings", "area"),
     }),
-    number("pressure", "Box pressure", ["pressure", "dp", "delta p"], {
+    number("pressure", "Box pressure", "pressure, dp, delta p", {
       measure: "pressure",
       needed: true,
     }),
-    number("constant", "Constant", ["flow constant", "k"], { format: "0.00", is: constantOfBox }),
-    number("boxFlow", "Box flow", ["flow by box", "box reading"], {
+    number("constant", "Constant", "flow constant, k", { format: "0.00", is: constantOfBox }),
+    number("boxFlow", "Box flow", "flow by box, box reading", {
       measure: "flow",
       is: rule("FLOW", "area", orNothing("pressure"), "constant", units),
     }),
-    text("instrument", "Reference", ["reference instrument", "reference meter"]),
-    number("reference", "Reference flow", ["reference reading", "true flow", "flow by reference"], {
+    text("instrument", "Reference", "reference instrument, reference meter"),
+    number("reference", "Reference flow", "reference reading, true flow, flow by reference", {
       measure: "flow",
       needed: true,
     }),
-    number("difference", "Difference", ["error", "difference percent"], {
+    number("difference", "Difference", "error, difference percent", {
       format: "0.0",
       is: unlessBlank(
         ["boxFlow", "reference"],
@@ -38,7 +38,7 @@ export const pairsLayout: SheetLayout = {
       ),
     }),
     testerField,
-    date("date", "Date", ["test date", "tested on"]),
+    date("date", "Date", "test date, tested on"),
     noteField,
   ],
 };

@@ -12,7 +12,7 @@ import {
 import { meanReading, readings } from "./reused";
 
 const reading = (n: number) =>
-  number(`reading${n}`, `Pan reading ${n}`, [`pan ${n}`, `pan pressure ${n}`], {
+  number(`reading${n}`, `Pan reading ${n}`, `pan ${n}, pan pressure ${n}`, {
     measure: "pressure",
     ...(n === 1 ? { needed: true } : {}),
   });
@@ -26,19 +26,19 @@ export const registersLayout: SheetLayout = {
   features: ["registers"],
   fields: [
     dwellingField,
-    text("register", "Register", ["register id", "grille", "register no"], { needed: true }),
-    text("room", "Room", ["location", "room name"]),
-    number("house", "House pressure", ["house at", "house depressurised to"], {
+    text("register", "Register", "register id, grille, register no", { needed: true }),
+    text("room", "Room", "location, room name"),
+    number("house", "House pressure", "house at, house depressurised to", {
       measure: "pressure",
     }),
     reading(1),
     reading(2),
     reading(3),
-    number("pressure", "Pan pressure", ["mean pan pressure"], {
+    number("pressure", "Pan pressure", "mean pan pressure", {
       measure: "pressure",
       is: meanReading,
     }),
-    text("status", "Pan status", ["result"], {
+    text("status", "Pan status", "result", {
       says: panStatuses,
       is: unlessNone(
         readings,
@@ -46,7 +46,7 @@ export const registersLayout: SheetLayout = {
       ),
     }),
     testerField,
-    date("date", "Date", ["test date", "tested on"]),
+    date("date", "Date", "test date, tested on"),
     noteField,
   ],
 };

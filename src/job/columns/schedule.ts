@@ -40,16 +40,16 @@ export const scheduleLayout: SheetLayout = {
   features: ["estimate"],
   fields: [
     dwellingField,
-    text("tag", "Fan", ["fan tag", "tag", "fan id"]),
-    text("room", "Room", ["location", "room name"]),
-    text("roomKind", "Room kind", ["room type", "kind of room"], { choices: roomKinds }),
-    text("duty", "Duty", ["mode", "operation", "control"], { choices: duties }),
-    number("volume", "Room volume", ["volume", "kitchen volume"], { measure: "volume" }),
-    text("whole", "For the whole dwelling", ["whole dwelling", "whole house"], {
+    text("tag", "Fan", "fan tag, tag, fan id"),
+    text("room", "Room", "location, room name"),
+    text("roomKind", "Room kind", "room type, kind of room", { choices: roomKinds }),
+    text("duty", "Duty", "mode, operation, control", { choices: duties }),
+    number("volume", "Room volume", "volume, kitchen volume", { measure: "volume" }),
+    text("whole", "For the whole dwelling", "whole dwelling, whole house", {
       needed: true,
       choices: yesNo,
     }),
-    number("required", "Required", ["required flow", "minimum", "code minimum"], {
+    number("required", "Required", "required flow, minimum, code minimum", {
       ...flow,
       says: ["none"],
       is: unlessBlank(
@@ -61,7 +61,7 @@ export const scheduleLayout: SheetLayout = {
         ),
       ),
     }),
-    number("buy", "Rated flow to buy", ["smallest rated flow", "fan size"], {
+    number("buy", "Rated flow to buy", "smallest rated flow, fan size", {
       ...flow,
       // Where no rate is required no fan is bought, unless someone types one.
       is: unlessBlank(
@@ -75,18 +75,18 @@ export const scheduleLayout: SheetLayout = {
         ),
       ),
     }),
-    text("model", "Fan to buy", ["fan model to buy", "model to buy"], {
+    text("model", "Fan to buy", "fan model to buy, model to buy", {
       is: whenBought(byUse((ratings) => found("catalogue", "model", "buy", ratings))),
     }),
-    number("count", "Fans to buy", ["number of fans", "fan count"], {
+    number("count", "Fans to buy", "number of fans, fan count", {
       format: "0",
       is: unlessBlank(["dwelling"], when(isNumber("buy"), value(1), value(0))),
     }),
-    text("ductKind", "Duct kind", ["duct type"], { choices: ductKinds }),
-    number("ductDiameter", "Duct diameter", ["duct size"], { measure: "length" }),
-    number("ductLength", "Duct length", ["duct run"], { measure: "distance" }),
-    number("elbows", "Elbows", ["bends"]),
-    text("allowed", "Length allowed", ["allowed duct length"], {
+    text("ductKind", "Duct kind", "duct type", { choices: ductKinds }),
+    number("ductDiameter", "Duct diameter", "duct size", { measure: "length" }),
+    number("ductLength", "Duct length", "duct run", { measure: "distance" }),
+    number("elbows", "Elbows", "bends"),
+    text("allowed", "Length allowed", "allowed duct length", {
       says: ["no limit", "not allowed"],
       is: unlessBlank(
         [setting("ducts"), "ductKind"],
@@ -103,7 +103,7 @@ export const scheduleLayout: SheetLayout = {
         ),
       ),
     }),
-    text("duct", "Duct check", ["duct ok"], {
+    text("duct", "Duct check", "duct ok", {
       says: ["fits", "too long", "too narrow"],
       is: unlessBlank(
         ["allowed", "ductLength"],
@@ -118,8 +118,8 @@ export const scheduleLayout: SheetLayout = {
         ),
       ),
     }),
-    text("box", "Box", ["flow box", "box to bring"]),
-    text("openings", "Opening to bring", ["expected opening"], {
+    text("box", "Box", "flow box, box to bring"),
+    text("openings", "Opening to bring", "expected opening", {
       is: unlessBlank(
         ["box"],
         whenBought(
@@ -127,14 +127,14 @@ export const scheduleLayout: SheetLayout = {
         ),
       ),
     }),
-    text("ductItem", "Duct item", ["duct to buy"], {
+    text("ductItem", "Duct item", "duct to buy", {
       is: when(
         isBlank("ductKind"),
         nothing,
         joined("ductKind", joined(value(" "), "ductDiameter")),
       ),
     }),
-    number("fanCost", "Fan cost", ["cost of the fan"], {
+    number("fanCost", "Fan cost", "cost of the fan", {
       ...money,
       is: unlessBlank(
         ["required"],
@@ -146,7 +146,7 @@ export const scheduleLayout: SheetLayout = {
         ),
       ),
     }),
-    number("ductCost", "Duct cost", ["cost of the duct"], {
+    number("ductCost", "Duct cost", "cost of the duct", {
       ...money,
       is: unlessBlank(
         ["required"],

@@ -20,20 +20,20 @@ export const totalsLayout: SheetLayout = {
   names: ["by", "name"],
   features: ["estimate"],
   fields: [
-    text("by", "Total by", ["by"], { needed: true, choices: ["plan", "phase", "all"] }),
-    text("name", "Plan or phase", [], { needed: true }),
-    number("dwellings", "Number of dwellings", ["dwelling count"], {
+    text("by", "Total by", "by", { needed: true, choices: ["plan", "phase", "all"] }),
+    text("name", "Plan or phase", "", { needed: true }),
+    number("dwellings", "Number of dwellings", "dwelling count", {
       format: "0",
       is: unlessBlank(
         ["by"],
         over((where) => countOf("dwellings", "dwelling", where)),
       ),
     }),
-    number("planned", "Planned fans", ["fans planned"], {
+    number("planned", "Planned fans", "fans planned", {
       format: "0",
       is: unlessBlank(["by"], summed("planned")),
     }),
-    number("unpriced", "Without a cost", ["not priced", "unpriced"], {
+    number("unpriced", "Without a cost", "not priced, unpriced", {
       format: "0",
       is: unlessBlank(["by"], summed("unpriced")),
     }),
