@@ -46,7 +46,14 @@ const useStyles = makeStyles({
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
   },
   tab: { paddingLeft: "7px", paddingRight: "7px" },
-  screen: { flex: "1 1 0", minHeight: 0, overflowY: "auto", scrollbarGutter: "stable" },
+  // What is out of sight stays within the screen, or it would make the page itself longer.
+  screen: {
+    position: "relative",
+    flex: "1 1 0",
+    minHeight: 0,
+    overflowY: "auto",
+    scrollbarGutter: "stable",
+  },
 });
 
 /** The task pane: its screens over one session. */

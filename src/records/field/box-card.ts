@@ -1,21 +1,19 @@
 import { oneValue } from "../../algebra";
-import { columnLetters, isoDay } from "../../cells";
+import { isoDay } from "../../cells";
 import { flowFromPressure, pressureFromFlow } from "../../formulas";
 import {
   boxProofs,
-  codesText,
   constantInUse,
   expectedOpening,
   type Job,
   type Opening,
-  paperOf,
-  provenanceOf,
   unitOf,
 } from "../../job";
 import { looks } from "../looks";
 import { sheetNameOf } from "../names";
 import type { Look, SheetPlan } from "../plan";
 import { PlanRows } from "../plan-rows";
+import { printedPage } from "../printed-page";
 import { figure } from "../words";
 import { type OpeningSet, usefulSets } from "./opening-sets";
 
@@ -73,14 +71,14 @@ export function boxCard(job: Job, box: string): SheetPlan | { readonly problem: 
     columns,
     rows: rows.rows,
     merges: rows.merges,
-    page: {
-      paper: paperOf(settings.system),
+    page: printedPage(job, {
       landscape: false,
       onePage: true,
       titleRows: 0,
-      footer: { left: settings.name, right: `Codes ${codesText(provenanceOf(job).codes)}` },
-      area: `A1:${columnLetters(columns.length - 1)}${rows.rows.length}`,
-    },
+      left: settings.name,
+      width: columns.length,
+      height: rows.rows.length,
+    }),
   };
 }
 

@@ -30,6 +30,7 @@ const useStyles = makeStyles({
   help: { paddingLeft: "32px", marginTop: `-${tokens.spacingVerticalXS}` },
   pair: { display: "grid", gridTemplateColumns: "repeat(2, minmax(0, 1fr))", gap: "8px" },
   input: { minWidth: 0, width: "100%" },
+  count: { boxSizing: "border-box", "& > input": { minWidth: 0 } },
 });
 
 const keys = Object.keys(features) as FeatureKey[];
@@ -66,7 +67,7 @@ export function NewJob() {
   const counted = (key: keyof typeof rows, label: string) => (
     <Field label={label}>
       <SpinButton
-        className={styles.input}
+        className={mergeClasses(styles.input, styles.count)}
         min={1}
         max={mostRows}
         value={rows[key]}
