@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { workbookOfCsv } from "../../src/csv";
 import type { WorkbookHost } from "../../src/desk/host";
 import { findEdition } from "../../src/editions";
+import { codeKinds, provenanceOf } from "../../src/job";
 import { excelHost } from "../../src/pane/session/excel-host";
 import {
   compareAgain,
@@ -149,6 +150,9 @@ describe("comparing with an older file", () => {
     expect(session.state.record.comparison?.changes).toMatchObject([
       { kind: "typed", sheet: "Fans", cell: "W2", after: "seen again" },
     ]);
+    const { codes, check: now } = session.state.record.comparison ?? {};
+    const changed = now && provenanceOf(now.job).codes;
+    expect(codeKinds.filter((kind) => codes?.[kind] !== changed?.[kind])).toEqual(["inputs"]);
   });
 
   it("says of a file that cannot be read which and why, in one line", async () => {

@@ -1,5 +1,5 @@
 import type { BringIn } from "../../field";
-import type { Change, JobCheck, JobFile } from "../../job";
+import type { Change, JobCheck, JobCodes, JobFile } from "../../job";
 import type { CopyKind } from "../model/copy-name";
 
 /** What was made of the job on its screen: it outlives a visit to another one. */
@@ -17,6 +17,8 @@ export interface Comparison {
   readonly fileName: string;
   readonly older: JobFile;
   readonly changes: readonly Change[];
+  /** The codes of the older file. */
+  readonly codes: JobCodes;
   /** The check that it was made with; after another one it may no longer hold. */
   readonly check: JobCheck;
 }

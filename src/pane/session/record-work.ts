@@ -1,6 +1,6 @@
 import { InputError, serialOf } from "../../cells";
 import type { Edition } from "../../editions";
-import { checkJob, compareChecks, type JobFile } from "../../job";
+import { checkJob, compareChecks, type JobFile, provenanceOf } from "../../job";
 import { count } from "../model/announce";
 import { type CopyKind, copyFileName } from "../model/copy-name";
 import type { RecordChoice } from "../model/record-choice";
@@ -81,7 +81,10 @@ async function compare(
   const was = checkJob(readable(older, loaded), today, loaded.further);
   const changes = compareChecks(was, check);
   set({
-    record: { ...session.state.record, comparison: { fileName, older, changes, check } },
+    record: {
+      ...session.state.record,
+      comparison: { fileName, older, changes, codes: provenanceOf(was.job).codes, check },
+    },
     message:
       changes.length === 0
         ? `Nothing differs from ${fileName}.`

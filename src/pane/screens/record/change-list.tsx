@@ -1,5 +1,6 @@
 import { Button, makeStyles, mergeClasses, ToggleButton, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
+import { codeKinds, codesExplained, provenanceOf } from "../../../job";
 import { count } from "../../model/announce";
 import {
   type ChangeSort,
@@ -55,6 +56,17 @@ const useStyles = makeStyles({
 
 const page = 60;
 
+/** Which of the three codes differ, and what a code stands for. */
+function codesCompared({ codes: old, check }: Comparison): string {
+  const now = provenanceOf(check.job).codes;
+  const told = codeKinds.map((kind) =>
+    old[kind] === now[kind]
+      ? `${kind} ${now[kind]} as before`
+      : `${kind} ${old[kind]}, now ${now[kind]}`,
+  );
+  return `Codes: ${told.join("; ")}. ${codesExplained}`;
+}
+
 /** The changes since an older file, by sheet and row. */
 export function ChangeList({ comparison }: { comparison: Comparison }) {
   const styles = useStyles();
@@ -69,7 +81,14 @@ export function ChangeList({ comparison }: { comparison: Comparison }) {
     [changes, check.job, chosen],
   );
   const shown = groups.reduce((sum, group) => sum + group.changes.length, 0);
-  if (changes.length === 0) return <p className={shared.text}>Nothing differs from {fileName}.</p>;
+  const codes = useMemo(() => codesCompared(comparison), [comparison]);
+  if (changes.length === 0)
+    return (
+      <div className={shared.stack}>
+        <p className={shared.text}>Nothing differs from {fileName}.</p>
+        <p className={shared.muted}>{codes}</p>
+      </div>
+    );
   const toggle = (sort: ChangeSort) => {
     setMost(page);
     setChosen(chosen.includes(sort) ? chosen.filter((entry) => entry !== sort) : [...chosen, sort]);
@@ -79,6 +98,7 @@ export function ChangeList({ comparison }: { comparison: Comparison }) {
       <p className={shared.text}>
         {count(changes.length, "change")} since {fileName}
       </p>
+      <p className={shared.muted}>{codes}</p>
       <fieldset className={styles.sorts} aria-label="Show only">
         {changeSorts
           .filter((sort) => counts[sort] > 0)
