@@ -29,7 +29,7 @@ describe("The real client library on the host", () => {
       expect(byList.format.font.bold).toBe(false);
       expect(byObject.format.fill.color).toBe("#FFFFFF");
       expect(byObject.worksheet.name).toBe("Data");
-      expect([all.rowIndex, all.columnIndex, all.cellCount]).toEqual([0, 0, 1]);
+      expect([all.rowIndex, all.columnIndex, all.rowCount]).toEqual([0, 0, 1]);
       expect(byText.values).toEqual([[1]]);
     });
   });

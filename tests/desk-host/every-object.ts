@@ -51,7 +51,6 @@ export function everyObject(): Map<string, Served> {
   visit(made.range(new HostRange(tab, { top: 0, left: 0, bottom: 1, right: 1 })));
   visit(made.areas(cell));
   visit(made.chart({ tab, chart }));
-  visit(made.sheetProperty({ tab, key: "k" }));
   visit(made.name(named));
   visit(made.setting("k"));
   visit(made.table({ ...table, totalsRow: false }));

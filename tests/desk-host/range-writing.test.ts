@@ -230,7 +230,6 @@ describe("A protected sheet", () => {
       (sheet) => {
         sheet.getRange("A1").dataValidation.rule = { list: { inCellDropDown: true, source: "a" } };
       },
-      (sheet) => sheet.getRange("A1").format.autofitColumns(),
     ];
     for (const edit of edits) {
       const { code } = await refusal(async (context) =>

@@ -48,7 +48,6 @@ export class SheetTab {
   /** Options of a protection set in this session; null where none was. */
   protection: Readonly<Record<string, unknown>> | null = null;
   visibility: SheetState;
-  readonly customProperties = new Map<string, string>();
   /** Widths in characters set since the file was written last, by column. */
   readonly widths = new Map<number, number>();
   /** Heights of rows in points, set since then. */

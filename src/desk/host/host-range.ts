@@ -66,12 +66,6 @@ export class HostRange implements Rectangle, CellArea {
     return sheetPrefix(this.tab.name) + addressText(this);
   }
 
-  /** -1 where there are more cells than the client's number can hold. */
-  get cellCount(): number {
-    const count = this.rows * this.cols;
-    return count > 2 ** 31 - 1 ? -1 : count;
-  }
-
   /** Refuses a range whose cells are too many to hand over. */
   checkCellCount(): void {
     const count = this.rows * this.cols;

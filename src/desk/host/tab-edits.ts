@@ -1,12 +1,7 @@
 import type { SheetState } from "../../workbook";
 import type { SheetTab } from "./book";
-import { shownText } from "./cells/read";
-import type { HostRange } from "./host-range";
 import type { OpenBook } from "./open-book";
 import { asHostError, HostError, invalidArgument } from "./wire/errors";
-
-/** Widest a column is made for its content, in characters. */
-const widest = 60;
 
 /** Deletes a sheet for good; refuses the last visible one and one that other parts refer to. */
 export function deleteTab(book: OpenBook, tab: SheetTab): void {
@@ -50,21 +45,4 @@ function checkOtherVisible(book: OpenBook, tab: SheetTab): SheetTab {
   if (other === undefined)
     throw new HostError("InvalidOperation", "A workbook needs a visible sheet.");
   return other;
-}
-
-/** Makes columns as wide as their longest text, within reason. */
-export function autofit(book: OpenBook, range: HostRange): void {
-  const { tab } = range;
-  const used = tab.used(range);
-  if (used === null) return;
-  for (let col = used.left; col <= used.right; col++) {
-    let longest = 0;
-    for (let row = used.top; row <= used.bottom; row++) {
-      const value = book.model.value(tab.name, row, col);
-      const text = shownText(value, book.formats.code(tab, row, col), book.workbook.date1904);
-      longest = Math.max(longest, text.length);
-    }
-    tab.widths.set(col, Math.min(widest, longest + 2));
-  }
-  book.touched({ kind: "layout", sheet: tab.name });
 }

@@ -20,13 +20,7 @@ import { tableMembers, tablesMembers } from "./tables";
 import { validationMembers } from "./validation";
 import { workbookMembers, workbookProtectionMembers } from "./workbook";
 import { worksheetMembers } from "./worksheet";
-import {
-  autoFilterMembers,
-  freezePanesMembers,
-  sheetPropertiesMembers,
-  sheetPropertyMembers,
-  sheetProtectionMembers,
-} from "./worksheet-parts";
+import { autoFilterMembers, freezePanesMembers, sheetProtectionMembers } from "./worksheet-parts";
 import { worksheetsMembers } from "./worksheets";
 
 /** Serves the objects of a workbook. */
@@ -53,8 +47,6 @@ export function makeDesk(book: OpenBook): Desk {
     worksheet: table(worksheetMembers),
     sheetProtection: table(sheetProtectionMembers),
     freezePanes: table(freezePanesMembers),
-    sheetProperties: table(sheetPropertiesMembers),
-    sheetProperty: table(sheetPropertyMembers),
     range: table(rangeMembers),
     rangeFormat: table(rangeFormatMembers),
     rangeFill: table(rangeFillMembers),

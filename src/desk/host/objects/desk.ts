@@ -19,12 +19,6 @@ export interface ChartOnSheet {
   readonly chart: HostChart;
 }
 
-/** Key and value that a sheet carries. */
-export interface SheetProperty {
-  readonly tab: SheetTab;
-  readonly key: string;
-}
-
 /** The open workbook, and how each of its things is served to the client. */
 export interface Desk {
   readonly book: OpenBook;
@@ -36,8 +30,6 @@ export interface Desk {
   worksheet(tab: SheetTab): Served;
   sheetProtection(tab: SheetTab): Served;
   freezePanes(tab: SheetTab): Served;
-  sheetProperties(tab: SheetTab): Served;
-  sheetProperty(property: SheetProperty): Served;
   range(range: HostRange): Served;
   rangeFormat(range: HostRange): Served;
   rangeFill(range: HostRange): Served;

@@ -36,7 +36,6 @@ export function rangeAreasMembers(desk: Desk): Members<CellArea> {
     values: {
       address: { get: prefixed },
       areaCount: { get: ({ rects }) => rects.length },
-      cellCount: { get: (cells) => ranges(cells).reduce((sum, range) => sum + range.cellCount, 0) },
     },
     links: {
       areas,

@@ -1,6 +1,5 @@
 import { readColor } from "../formats";
 import type { HostRange } from "../host-range";
-import { autofit } from "../tab-edits";
 import { invalidArgument } from "../wire/errors";
 import type { Members } from "../wire/served";
 import type { Desk } from "./desk";
@@ -83,12 +82,6 @@ export function rangeFormatMembers(desk: Desk): Members<HostRange> {
       font: (range) => desk.rangeFont(range),
       protection: (range) => desk.rangeProtection(range),
       borders: (range) => desk.borders(range),
-    },
-    methods: {
-      autofitColumns(range) {
-        range.tab.checkWritable();
-        autofit(desk.book, range);
-      },
     },
   };
 }

@@ -8,7 +8,7 @@ import {
 } from "../cells/read";
 import type { HostRange } from "../host-range";
 import type { Arguments } from "../wire/arguments";
-import { HostError, invalidArgument, notFound } from "../wire/errors";
+import { HostError, invalidArgument } from "../wire/errors";
 import type { Members, Served } from "../wire/served";
 import type { Desk } from "./desk";
 import { hideColumns, hideRows, mergeCells, unmergeCells } from "./range-arrange";
@@ -19,16 +19,6 @@ import { writeContents, writeNumberFormats } from "./range-write";
 export function rangeMembers(desk: Desk): Members<HostRange> {
   const { book } = desk;
   const codeAt = book.formats.code.bind(book.formats);
-  const spilled = (range: HostRange) => {
-    let found = false;
-    range.forEach((row, col) => {
-      const formula = range.tab.sheet.cell(row, col);
-      found ||= (formula?.arrayRef ?? null) !== null || isSpilledOver(range, row, col);
-    });
-    return found;
-  };
-  const isSpilledOver = ({ tab }: HostRange, row: number, col: number) =>
-    book.model.anchorOf(tab.name, row, col) !== null;
   /** A range passed as an object, or by its address on the same sheet. */
   const other = (range: HostRange, args: Arguments): HostRange =>
     args.range(0) ?? book.range(range.tab, args.text(0, "The other range"));
@@ -46,14 +36,10 @@ export function rangeMembers(desk: Desk): Members<HostRange> {
     isTracked: true,
     values: {
       address: { get: (range) => range.address },
-      addressLocal: { get: (range) => range.address },
       rowIndex: { get: ({ top }) => top },
       columnIndex: { get: ({ left }) => left },
       rowCount: { get: ({ rows }) => rows },
       columnCount: { get: ({ cols }) => cols },
-      cellCount: { get: ({ cellCount }) => cellCount },
-      isEntireColumn: { get: ({ isEntireColumn }) => isEntireColumn },
-      isEntireRow: { get: ({ isEntireRow }) => isEntireRow },
       values: {
         get: valuesOf,
         set: (range, value) => writeContents(book, range, value, "A1"),
@@ -80,9 +66,6 @@ export function rangeMembers(desk: Desk): Members<HostRange> {
         get: ({ tab, left, right }) => allOrNone(tab.sheet.hiddenCols, left, right),
         set: (range, value) => hideColumns(book, range, value === true),
       },
-      hasSpill: {
-        get: (range) => (range.isEntireColumn || range.isEntireRow ? null : spilled(range)),
-      },
     },
     links: {
       format: (range) => desk.rangeFormat(range),
@@ -100,33 +83,14 @@ export function rangeMembers(desk: Desk): Members<HostRange> {
         const row = range.top + line(range, args, "Row", range.rows);
         return desk.range(range.with({ top: row, bottom: row }));
       },
-      getColumn(range, args) {
-        const col = range.left + line(range, args, "Column", range.cols);
-        return desk.range(range.with({ left: col, right: col }));
-      },
-      getLastRow: (range) => desk.range(range.with({ top: range.bottom })),
-      getLastColumn: (range) => desk.range(range.with({ left: range.right })),
-      getLastCell: (range) => desk.range(range.with({ top: range.bottom, left: range.right })),
       getResizedRange(range, args) {
         const bottom = range.bottom + args.integer(0, "The rows to add");
         const right = range.right + args.integer(1, "The columns to add");
         return desk.range(range.with({ bottom, right }));
       },
-      getAbsoluteResizedRange(range, args) {
-        const bottom = range.top + args.integer(0, "The number of rows") - 1;
-        const right = range.left + args.integer(1, "The number of columns") - 1;
-        return desk.range(range.with({ bottom, right }));
-      },
       getOffsetRange: (range, args) =>
         desk.range(range.offset(args.integer(0, "The rows"), args.integer(1, "The columns"))),
-      getEntireRow: (range) => desk.range(book.wholeSheet(range.tab).with(rowsOf(range))),
-      getEntireColumn: (range) => desk.range(book.wholeSheet(range.tab).with(colsOf(range))),
       getBoundingRect: (range, args) => desk.range(range.boundingRect(other(range, args))),
-      getIntersection(range, args) {
-        const shared = range.intersection(other(range, args));
-        if (shared === null) throw notFound(`Nothing is shared with ${range.address}.`);
-        return desk.range(shared);
-      },
       getIntersectionOrNullObject(range, args) {
         const shared = range.intersection(other(range, args));
         return shared === null ? null : desk.range(shared);
@@ -155,14 +119,6 @@ export function rangeMembers(desk: Desk): Members<HostRange> {
       },
     },
   };
-}
-
-function rowsOf({ top, bottom }: HostRange) {
-  return { top, bottom };
-}
-
-function colsOf({ left, right }: HostRange) {
-  return { left, right };
 }
 
 /** The parts of a range that are not hidden. Other kinds of special cells are not known here. */

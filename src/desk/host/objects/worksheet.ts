@@ -60,7 +60,6 @@ export function worksheetMembers(desk: Desk): Members<SheetTab> {
       freezePanes: (tab) => desk.freezePanes(tab),
       charts: (tab) => desk.charts(tab),
       pageLayout: (tab) => desk.pageLayout(tab),
-      customProperties: (tab) => desk.sheetProperties(tab),
     },
     methods: {
       activate: (tab) => book.activate(tab),
