@@ -78,7 +78,7 @@ function isListOfLots(columns: readonly Column[]): boolean {
   return (
     isNamed &&
     (has("floor") || has("bedrooms") || has("plan")) &&
-    (isRoomed ? about > 0 : about > 1)
+    (isRoomed ? about > 0 : about > 1 || (has("name") && columns.every(({ role }) => role)))
   );
 }
 

@@ -75,6 +75,15 @@ describe("the account of an existing dwelling", () => {
     expect(account.deficits?.sum).toBe(20 + 5 + 5);
   });
 
+  it("names what the rate is made up of where the dwelling is short of it", () => {
+    const continuous = { ...fan("B3", "bathroom", 30), Duty: "continuous" };
+    const { findings } = checkJob(job({}, {}, [...three, continuous], typed), today);
+    // 0.03 × 1400 + 7.5 × 3 = 64.5, and a quarter of 90.
+    expect(findings.find(({ kind }) => kind === "dwelling-short")?.what).toContain(
+      "where 87 cfm are required (64.5 by the edition, 22.5 more for room deficits of 90)",
+    );
+  });
+
   it("takes a yes as the worksheet functions take it", () => {
     const sums = ["yes", "Y", "TRUE", "no", ""].map((word) => {
       const file = job({}, {}, [{ ...fan("B1", "bathroom", 25), "Openable window": word }], typed);

@@ -1,7 +1,7 @@
 import { shown, shownApart } from "../../cells";
 import { asksNoFan } from "../../rules";
 import { unitOf } from "../columns";
-import { factsOf } from "../facts";
+import { type DwellingFacts, factsOf } from "../facts";
 import { valueIn } from "../read";
 import type { Check } from "./check";
 import { where } from "./equipment";
@@ -31,7 +31,7 @@ export const checkDwellingRates: Check = (job, report) => {
     const { work, system } = job.settings;
     const mayStay = credit && facts.infiltration && asksNoFan(credit, neededFlow, work, system);
     report.at("dwelling-short", dwellings, key, i, name, {
-      what: `its continuous fans move ${own} ${unit} where ${least} ${unit} are required`,
+      what: `its continuous fans move ${own} ${unit} where ${least} ${unit} are required${madeUp(facts)}`,
       effect: mayStay
         ? `The dwelling is short by ${shown(missing)} ${unit}, yet so little may need no fan at all (${credit.noFan && where(credit.noFan)}).`
         : `The dwelling is short by ${shown(missing)} ${unit}.`,
@@ -41,3 +41,21 @@ export const checkDwellingRates: Check = (job, report) => {
     });
   }
 };
+
+/** What the rate that fans must move is made up of, where it is not the edition's alone. */
+function madeUp({ required, ofSystem, deficits, raised, infiltration, needed }: DwellingFacts) {
+  const rate = (of: DwellingFacts["raised"]) => (of && valueIn(of)?.rate) ?? Number.NaN;
+  const own = rate(required);
+  const base = ofSystem ? rate(ofSystem) : own;
+  const before = raised ? rate(raised) : base;
+  const steps = [
+    ...(base === own ? [] : [`${shown(base)} with its system`]),
+    ...(before > base
+      ? [`${shown(before - base)} more for room deficits of ${shown(deficits?.sum ?? 0)}`]
+      : []),
+    ...(infiltration && rate(needed) < before
+      ? [`${shown(before - rate(needed))} less for infiltration`]
+      : []),
+  ];
+  return steps.length === 0 ? "" : ` (${[`${shown(own)} by the edition`, ...steps].join(", ")})`;
+}
