@@ -129,7 +129,7 @@ describe("the rates of an estimate", () => {
     const fans = pane(page).getByRole("table", { name: "Fans to buy" });
     await fans.waitFor();
     // The demo's own quantities: a test of the command works such numbers out beside it.
-    expect(await fans.getByRole("row").nth(1).textContent()).toBe("Stock 8080451205400");
+    expect(await fans.getByRole("row").nth(1).textContent()).toBe("Stock 808045120.005,400.00");
     await pane(page).getByLabel("Beside it").selectOption("IRC-2021");
     await fans.getByText("Quantity, IRC-2021").waitFor();
     await expectSound(page);
