@@ -16,6 +16,6 @@ export const florida = edition("FL-2023", title, "ip", {
     aboveWithout: { ip: 800 },
     onlyWithAppliance: false,
     note: "the higher limit in a one-family dwelling without a gravity-vented appliance",
-    source: read("M1503.6"),
+    source: read("M1503, makeup air"),
   },
 });
