@@ -11,19 +11,30 @@ describe("The face of a planned box", () => {
     expect(100 * approachError(0.25 * 400, face)).toBeCloseTo(3.28, 2);
   });
 
-  it("holds every hole inside its rim, none over another", () => {
-    const { holes = [] } = planOpenings(20, 150, constant, { face });
+  it("holds every hole inside its rim, none over another, also where two stand at a slant", () => {
+    // 8 and 7 13/16 in with three rims between take 18.06 in side by side.
+    const side = 18;
+    const { holes = [] } = planOpenings(20, 150, constant, {
+      face: { ...face, width: side, height: side },
+    });
     expect(holes.length).toBeGreaterThan(1);
     for (const [i, { x, y, size }] of holes.entries()) {
       for (const place of [x, y]) {
         expect(place - size / 2).toBeGreaterThanOrEqual(face.rim - 1e-9);
-        expect(place + size / 2).toBeLessThanOrEqual(20 - face.rim + 1e-9);
+        expect(place + size / 2).toBeLessThanOrEqual(side - face.rim + 1e-9);
       }
       for (const other of holes.slice(i + 1))
         expect(Math.hypot(x - other.x, y - other.y)).toBeGreaterThanOrEqual(
           (size + other.size) / 2 + face.rim - 1e-9,
         );
     }
+  });
+
+  it("refuses holes that do not fit in the units of the job", () => {
+    const small = { width: 15, height: 15, rim: 0.75 };
+    expect(() => planOpenings(20, 150, constant, { face: small })).toThrow(/with 0\.75 in between/);
+    const system = "si";
+    expect(() => planOpenings(20, 150, constant, { face: small, system })).toThrow(/with 7\.5 mm/);
   });
 
   it("refuses an opening of more than a quarter of it and says which face would do", () => {

@@ -37,22 +37,44 @@ export function widestHole({ width, height, rim }: BoxFace): number {
   return Math.min(width, height) - 2 * rim;
 }
 
-/** Places holes on the face in rows, the largest first; undefined where they do not all fit. */
-export function layOut(holes: readonly Hole[], face: BoxFace): PlacedHole[] | undefined {
-  const { width, height, rim } = face;
-  const sorted = [...holes].sort((a, b) => b.size - a.size);
+/** Places tried along a side, beside those that touch what is placed already. */
+const tries = 64;
+
+/**
+ * Places holes on the face, the largest first, each as low and then as far left as it goes;
+ * undefined where they do not all fit. Round ones may stand beside each other at a slant.
+ */
+export function layOut(
+  holes: readonly Hole[],
+  face: BoxFace,
+  shape: "round" | "square",
+): PlacedHole[] | undefined {
   const placed: PlacedHole[] = [];
-  let [left, bottom, rowHeight] = [rim, rim, 0];
-  for (const hole of sorted) {
-    if (left + hole.size + rim > width + 1e-9) {
-      bottom += rowHeight + rim;
-      [left, rowHeight] = [rim, 0];
-    }
-    if (left + hole.size + rim > width + 1e-9) return undefined;
-    if (bottom + hole.size + rim > height + 1e-9) return undefined;
-    rowHeight = Math.max(rowHeight, hole.size);
-    placed.push({ ...hole, x: left + hole.size / 2, y: bottom + hole.size / 2 });
-    left += hole.size + rim;
+  for (const hole of [...holes].sort((a, b) => b.size - a.size)) {
+    const along = (side: number, middle: "x" | "y") => {
+      const [from, to] = [face.rim + hole.size / 2, side - face.rim - hole.size / 2];
+      const even = Array.from({ length: tries }, (_, i) => from + (i * (to - from)) / (tries - 1));
+      const touching = placed.map((each) => each[middle] + gapOf(each, hole, face));
+      return [...even, ...touching].filter((at) => at <= to + 1e-9).sort((a, b) => a - b);
+    };
+    const isFree = (x: number, y: number) =>
+      placed.every((each) => {
+        const [across, up] = [Math.abs(each.x - x), Math.abs(each.y - y)];
+        const apart = shape === "round" ? Math.hypot(across, up) : Math.max(across, up);
+        return apart >= gapOf(each, hole, face) - 1e-9;
+      });
+    const xs = along(face.width, "x");
+    const spot = along(face.height, "y").flatMap((y) => {
+      const x = xs.find((each) => isFree(each, y));
+      return x === undefined ? [] : [{ x, y }];
+    })[0];
+    if (!spot) return undefined;
+    placed.push({ ...hole, ...spot });
   }
   return placed;
+}
+
+/** How far apart the middles of two holes are at least. */
+function gapOf(one: Hole, other: Hole, { rim }: BoxFace): number {
+  return (one.size + other.size) / 2 + rim;
 }

@@ -1,7 +1,9 @@
 import { oneValue } from "../../algebra";
 import { columnLetters, InputError, shown } from "../../cells";
+import type { System } from "../../editions";
 import { areaForFlow, rectArea, roundArea } from "../../formulas";
 import { mostOfFace, type Reach, reachOf, usualWindow } from "../../rules";
+import { unitOf } from "../columns";
 import { approachError, type BoxFace, layOut, type PlacedHole, widestHole } from "./box-face";
 
 /** One opening of a planned box: one hole, or several equal ones that are opened together. */
@@ -34,7 +36,13 @@ interface PlanOptions {
   readonly overlap?: number;
   readonly window?: { readonly low: number; readonly high: number };
   readonly face?: BoxFace | undefined;
+  /** In whose units the refusals are worded. */
+  readonly system?: System;
 }
+
+/** A length as a workshop takes it: inches, or millimetres. */
+const lengthIn = (system: System, length: number) =>
+  system === "ip" ? `${shown(length)} in` : `${shown(10 * length)} mm`;
 
 /** The most openings that a box is planned with: more are not kept apart in the hand. */
 const mostPlanned = 8;
@@ -53,7 +61,7 @@ export function planOpenings(
   constant: number,
   options: PlanOptions = {},
 ): BoxPlan {
-  const { overlap = 0.1, window = usualWindow, face } = options;
+  const { overlap = 0.1, window = usualWindow, face, system = "ip" } = options;
   if (!(least > 0) || !(most > least))
     throw new InputError(
       `from ${shown(least)} to ${shown(most)}: give a lowest flow above 0 and a higher highest`,
@@ -67,12 +75,12 @@ export function planOpenings(
     const cut = lastCut(enough, area, options) ?? cutFor(area, options);
     if (!cut)
       throw new InputError(
-        `no hole that can be cut gives ${shown(area)} of area for ${shown(from)}: raise the lowest flow, or choose a finer tool`,
+        `no hole that can be cut gives ${shown(area)} ${unitOf("opening", system)} of area for ${shown(from)} ${unitOf("flow", system)}: raise the lowest flow, or choose a finer tool`,
       );
     const opening = { label, ...cut, reach: reachOf(cut.area, constant, window) };
     openings.push(opening);
-    if (face) refuseTooLarge(opening, face);
-    if (opening.reach.highest >= most) return { openings, ...onFace(openings, face) };
+    if (face) refuseTooLarge(opening, face, system);
+    if (opening.reach.highest >= most) return { openings, ...onFace(openings, options) };
     const next = opening.reach.highest / (1 + overlap);
     if (next <= from) break;
     from = next;
@@ -123,29 +131,29 @@ function cutFor(
 /** One hole more has to bring this share of area, or it is not worth its edge. */
 const leastGain = 0.08;
 
-function refuseTooLarge({ label, area, reach }: OpeningPlan, face: BoxFace): void {
+function refuseTooLarge({ label, area, reach }: OpeningPlan, face: BoxFace, system: System): void {
   const share = area / (face.width * face.height);
   if (share <= mostOfFace) return;
   const wanted = Math.sqrt(area / mostOfFace);
   const percent = 100 * approachError(area, face);
   const high = Number.isFinite(percent) ? `read ${shown(percent)} % high` : "not be a hole at all";
   throw new InputError(
-    `opening ${label} for flows up to ${shown(reach.highest)} would take ${shown(100 * share)} % of the face and ${high}: use a face of at least ${shown(wanted)} by ${shown(wanted)}, or lower the highest flow`,
+    `opening ${label} for flows up to ${shown(reach.highest)} ${unitOf("flow", system)} would take ${shown(100 * share)} % of the face and ${high}: use a face of at least ${lengthIn(system, wanted)} by ${lengthIn(system, wanted)}, or lower the highest flow`,
   );
 }
 
 function onFace(
   openings: readonly OpeningPlan[],
-  face: BoxFace | undefined,
+  { face, shape = "round", system = "ip" }: PlanOptions,
 ): Pick<BoxPlan, "holes" | "approach"> {
   if (!face) return { holes: undefined, approach: undefined };
   const holes = openings.flatMap(({ label, size, count }) =>
     Array.from({ length: count }, () => ({ opening: label, size })),
   );
-  const placed = layOut(holes, face);
+  const placed = layOut(holes, face, shape);
   if (!placed)
     throw new InputError(
-      `the ${holes.length} holes do not fit on the face with ${shown(face.rim)} between them: use a larger face, a smaller rim, or fewer flows`,
+      `the ${holes.length} holes do not fit on the face with ${lengthIn(system, face.rim)} between them: use a larger face, a smaller rim, or fewer flows`,
     );
   const approach = Math.max(...openings.map(({ area }) => approachError(area, face)));
   return { holes: placed, approach };

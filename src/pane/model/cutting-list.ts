@@ -104,6 +104,7 @@ export function planFor(wish: PlanWish, settings: Settings): Planned {
         : { step: (typedNumber(wish.step) ?? 1) * scale }),
       overlap: overlap / 100,
       window: settings,
+      system,
       face,
     });
     const cuts = plan.openings.map((opening) => cutOf(opening, system));
