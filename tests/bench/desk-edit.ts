@@ -3,7 +3,7 @@ import { worksheetFunctions } from "../../functions";
 import { serveSite } from "../../src/desk/server/server";
 import { SheetModel } from "../../src/sheet";
 import { Workbook } from "../../src/workbook";
-import { goTo } from "../desk/setup/cells";
+import { cell, goTo } from "../desk/setup/cells";
 import { dropFile } from "../desk/setup/files";
 import { largeJob } from "../excel/large-job";
 import { median } from "./median";
@@ -68,7 +68,7 @@ async function inBrowser(folder: string, fans: number, file: { name: string; byt
       await goTo(page, at);
       const before = await thread();
       // A text in place of a reading is found, and its number again is not.
-      walls.push(await typed(page, run % 2 === 0 ? "none" : reading));
+      walls.push(await typed(page, run % 2 === 0 ? "none" : reading, run % 2 === 0));
       threads.push((await thread()) - before);
     }
     return { wall: median(walls), processor: median(threads) };
@@ -78,26 +78,18 @@ async function inBrowser(folder: string, fans: number, file: { name: string; byt
   }
 }
 
-/** Types into the cell in view and waits until the pane counts other findings; in seconds. */
-async function typed(page: Page, text: string): Promise<number> {
-  const open = page.getByText(/^\d+ open$/);
-  const before = (await open.textContent()) as string;
+/** Types into the cell in view and waits until a mark stands on it, or no longer does; in seconds. */
+async function typed(page: Page, text: string, isFound: boolean): Promise<number> {
   await page.keyboard.type(text);
   // Listening has begun before the key goes down.
   await page.evaluate(() =>
     addEventListener("keydown", () => performance.mark("enter"), { capture: true, once: true }),
   );
   await page.keyboard.press("Enter");
-  return open.evaluate(
-    (shown, before) =>
-      new Promise<number>((resolve) => {
-        const timer = setInterval(() => {
-          if (shown.textContent === before) return;
-          clearInterval(timer);
-          const began = performance.getEntriesByName("enter").at(-1)?.startTime ?? Number.NaN;
-          resolve((performance.now() - began) / 1000);
-        }, 4);
-      }),
-    before,
+  const marked = (await cell(page, at.slice(at.indexOf("!") + 1))).filter({ hasText: "◆" });
+  await marked.waitFor({ state: isFound ? "visible" : "hidden" });
+  return page.evaluate(
+    () =>
+      (performance.now() - (performance.getEntriesByName("enter").at(-1)?.startTime ?? 0)) / 1000,
   );
 }
