@@ -189,10 +189,15 @@ describe("Tables", () => {
       const head = own.getHeaderRowRange().load("address");
       const body = own.getDataBodyRange().load("address");
       own.worksheet.load("name");
+      own.columns.load("count,items/name,items/index");
       const none = tables.getItemOrNullObject("Other");
       const count = tables.getCount();
       await context.sync();
       expect([tables.count, count.value, none.isNullObject]).toEqual([1, 1, true]);
+      expect(own.columns.items.map(({ name, index }) => [name, index])).toEqual([
+        ["Fan", 0],
+        ["Flow", 1],
+      ]);
       const [only] = tables.items;
       expect([only?.name, only?.showHeaders, only?.showTotals]).toEqual(["Fans", true, false]);
       expect([whole.address, head.address, body.address, own.worksheet.name]).toEqual([

@@ -35,19 +35,22 @@ export function loadSheets(book: Book): Excel.WorksheetCollection {
 
 /**
  * Reads the shape of each sheet and its first rows in one round trip. A small job is read whole
- * by that.
+ * by that. `beside` asks for more along with it, again where Excel refuses the first try.
  */
 export async function readHeads(
   book: Book,
   sheets: readonly Excel.Worksheet[],
+  beside: () => void,
 ): Promise<SheetHead[]> {
   const share = Math.floor(headRowsOfAll / Math.max(1, sheets.length));
   const rows = Math.min(mostHeadRows, Math.max(leastHeadRows, share));
   try {
+    beside();
     return await readFirst(book, sheets, { rows, merged: true });
   } catch (thrown) {
     const isTooLarge = (thrown as { code?: unknown }).code === "ResponsePayloadSizeLimitExceeded";
     // Excel names no merged areas where there are more than 512; the rest is read without them.
+    beside();
     return await readFirst(book, sheets, { rows: isTooLarge ? 1 : rows, merged: isTooLarge });
   }
 }

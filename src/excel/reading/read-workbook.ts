@@ -33,8 +33,7 @@ async function read(
   const pointed = new NamesAndTables(book);
   await book.sync();
 
-  pointed.ask();
-  const heads = await readHeads(book, sheets.items);
+  const heads = await readHeads(book, sheets.items, () => pointed.ask());
   const hidden = hiddenLinesOf(heads);
   const pieces = heads.flatMap((head) => head.pieces);
   const total = heads.reduce((sum, head) => sum + head.usedRows, 0);

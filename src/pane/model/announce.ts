@@ -13,6 +13,11 @@ export function count(number: number, one: string, many = `${one}s`): string {
   return `${number} ${number === 1 ? one : many}`;
 }
 
+/** "No readings of exhaust fans: titles speak of another test." */
+export function asSentence(text: string): string {
+  return `${text[0]?.toUpperCase()}${text.slice(1)}.`;
+}
+
 /** "12 wrong, 3 doubtful, 1 missing"; "nothing found" where the job is clean. */
 function severityCounts(bySeverity: Readonly<Record<Severity, number>>): string {
   const parts = severities
@@ -44,7 +49,9 @@ export function sizeOf({ fans, dwellings, measured, unusable, openings }: Summar
 }
 
 /** What a check came to, in one sentence for the eye and the ear. */
-export function announceCheck({ summary }: JobCheck): string {
+export function announceCheck({ job, summary }: JobCheck): string {
+  if (job.noFans !== "" && summary.fans === 0 && total(summary) === 0)
+    return `Read the workbook: ${job.noFans}.`;
   if (summary.fans === 0 && summary.accepted === 0 && total(summary) === 0)
     return "Read the workbook: there is no fan in it yet.";
   const read =

@@ -16,7 +16,7 @@ import {
   rangeProtectionMembers,
 } from "./range-format";
 import { settingMembers, settingsMembers } from "./settings";
-import { tableMembers, tablesMembers } from "./tables";
+import { columnMembers, columnsMembers, tableMembers, tablesMembers } from "./tables";
 import { validationMembers } from "./validation";
 import { workbookMembers, workbookProtectionMembers } from "./workbook";
 import { worksheetMembers } from "./worksheet";
@@ -67,6 +67,8 @@ export function makeDesk(book: OpenBook): Desk {
     setting: table(settingMembers),
     tables: table(tablesMembers),
     table: table(tableMembers),
+    columns: table(columnsMembers),
+    column: table(columnMembers),
   };
   return desk;
 }

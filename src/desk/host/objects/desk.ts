@@ -6,6 +6,7 @@ import type { ConditionalFormat } from "../marks/conditional-format";
 import type { NamedFormula } from "../names";
 import type { OpenBook } from "../open-book";
 import type { Served } from "../wire/served";
+import type { TableColumn } from "./tables";
 
 /** A conditional format and the sheet it is on. */
 export interface MarkOnSheet {
@@ -53,4 +54,6 @@ export interface Desk {
   /** Those of all sheets where no sheet is given. */
   tables(tab: SheetTab | null): Served;
   table(table: TableInfo): Served;
+  columns(table: TableInfo): Served;
+  column(column: TableColumn): Served;
 }

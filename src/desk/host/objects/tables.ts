@@ -70,6 +70,32 @@ function addTable(book: OpenBook, range: HostRange, hasHeadings: boolean): Table
   return table;
 }
 
+/** A column of a table, by its place from 0. */
+export interface TableColumn {
+  readonly table: TableInfo;
+  readonly index: number;
+}
+
+export function columnsMembers(desk: Desk): Members<TableInfo> {
+  return {
+    className: "TableColumnCollection",
+    values: { count: { get: ({ columns }) => columns.length } },
+    items: (table) => table.columns.map((_, index) => desk.column({ table, index })),
+  };
+}
+
+export function columnMembers(): Members<TableColumn> {
+  return {
+    className: "TableColumn",
+    identify: ({ index }) => ({ Id: index + 1 }),
+    values: {
+      id: { get: ({ index }) => index + 1 },
+      index: { get: ({ index }) => index },
+      name: { get: ({ table, index }) => table.columns[index] },
+    },
+  };
+}
+
 export function tableMembers(desk: Desk): Members<TableInfo> {
   const whole = (table: TableInfo) =>
     new HostRange(desk.book.tab(table.sheet), parseRectangle(table.ref));
@@ -82,7 +108,10 @@ export function tableMembers(desk: Desk): Members<TableInfo> {
       showHeaders: { get: ({ headerRow }) => headerRow },
       showTotals: { get: ({ totalsRow }) => totalsRow },
     },
-    links: { worksheet: (table) => desk.worksheet(desk.book.tab(table.sheet)) },
+    links: {
+      worksheet: (table) => desk.worksheet(desk.book.tab(table.sheet)),
+      columns: desk.columns,
+    },
     methods: {
       delete(table) {
         if (!desk.book.addedTables.has(table.name))

@@ -2,7 +2,7 @@ import { Button, ProgressBar } from "@fluentui/react-components";
 import { ArrowSync20Regular } from "@fluentui/react-icons";
 import { useDeferredValue, useMemo } from "react";
 import type { JobCheck } from "../../../job";
-import { openAndAccepted, sizeOf } from "../../model/announce";
+import { asSentence, openAndAccepted, sizeOf } from "../../model/announce";
 import {
   everything,
   type FindingFilter,
@@ -109,7 +109,8 @@ export function CheckScreen({ view, onView }: CheckScreenProps) {
   );
 }
 
-function nothingOpen({ findings, summary: { accepted, fans, measured } }: JobCheck): string {
+function nothingOpen({ job, findings, summary: { accepted, fans, measured } }: JobCheck): string {
+  if (job.noFans !== "" && findings.length === 0) return asSentence(job.noFans);
   if (findings.length === 0 && fans === 0)
     return "There is nothing to check yet: no fan has been typed.";
   if (findings.length === 0)
