@@ -6,7 +6,12 @@ import type { ConditionalFormat } from "../marks/conditional-format";
 import type { NamedFormula } from "../names";
 import type { OpenBook } from "../open-book";
 import type { Served } from "../wire/served";
-import type { TableColumn } from "./tables";
+
+/** A column of a table, by its place from 0. */
+export interface TableColumn {
+  readonly table: TableInfo;
+  readonly index: number;
+}
 
 /** A conditional format and the sheet it is on. */
 export interface MarkOnSheet {

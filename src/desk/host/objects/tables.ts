@@ -6,7 +6,7 @@ import type { OpenBook } from "../open-book";
 import { overlaps } from "../subtract";
 import { HostError, invalidArgument, notFound } from "../wire/errors";
 import type { Members, Served } from "../wire/served";
-import type { Desk } from "./desk";
+import type { Desk, TableColumn } from "./desk";
 import { clearRange } from "./range-clear";
 
 /** The tables of one sheet or of the whole workbook. */
@@ -68,12 +68,6 @@ function addTable(book: OpenBook, range: HostRange, hasHeadings: boolean): Table
   book.addedTables.set(table.name, { tab, table });
   book.model.refresh();
   return table;
-}
-
-/** A column of a table, by its place from 0. */
-export interface TableColumn {
-  readonly table: TableInfo;
-  readonly index: number;
 }
 
 export function columnsMembers(desk: Desk): Members<TableInfo> {
