@@ -25,6 +25,9 @@ interface FormulaAttributes {
   readonly ref?: string;
 }
 
+/** A cell takes 8,192 as they are typed; names are longer in a file. */
+export const longestFormula = 4 * 8_192;
+
 /** What the cells of one sheet part mean, whichever way their elements are read. */
 export class SheetContent {
   readonly data = new SheetData();
@@ -97,6 +100,8 @@ export class SheetContent {
     isDynamic: boolean,
   ): StoredFormula {
     const { cursor, data } = this;
+    if (text.length > longestFormula)
+      throw this.#flawed(`holds a formula of ${text.length} characters, more than a cell can`);
     if (t === "array" && ref !== undefined) {
       const key = SheetData.key(cursor.row, cursor.col);
       this.#countArray(ref);

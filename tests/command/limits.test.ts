@@ -126,6 +126,7 @@ describe("Formulas that look at more cells than any check can", () => {
     "GAMMA.INV(0.5,1E9,1)",
     "DB(1E9,1,1E9,1E9)",
     "FACT(1E9)",
+    "SUM(MMULT(MUNIT(900),MUNIT(900)))",
   ])("of numbers beyond any sheet's are left as they are: %s", async (formula) => {
     expect(await ofFormulas("value-stale", 3, () => formula)).toEqual([]);
   });
@@ -144,6 +145,13 @@ describe("A cell with more text than can be read", () => {
     expect(result.check.findings.length).toBeGreaterThan(0);
     for (const { what, about } of result.check.findings)
       expect(what.length + about.length).toBeLessThan(1_000);
+  });
+
+  it("or with a longer formula than it can hold is refused in a line", () => {
+    const cell = `<row r="1"><c r="A1"><f>1${"+1".repeat(20_000)}</f><v>1</v></c></row>`;
+    expect(() => openCells(cell).sheet.cell(0, 0)).toThrow(
+      "cell A1 holds a formula of 40001 characters, more than a cell can",
+    );
   });
 
   it("than a cell can hold is refused in a line", () => {

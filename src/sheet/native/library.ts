@@ -3,6 +3,7 @@ import { type CellError, type CellValue, errors, isCellError } from "../../cells
 import { Area, type Value } from "../area";
 import { numberText } from "../coerce";
 import { Matrix, Unsupported } from "../values";
+import { spend } from "../work";
 import type { Natives } from "./natives";
 import { matrixOf } from "./read";
 
@@ -105,6 +106,8 @@ function* calls(names: string): Iterable<[string, Call]> {
       if (error) return error;
       // A power or root of 0 has no direction to turn.
       if (/^IM(POWER|SQRT)$/.test(name) && Number(given[0]) === 0) return "0";
+      // Products of matrices go over each row for each column.
+      if (/^M(MULT|INVERSE|DETERM)/.test(name)) spend(given.flat(2).length ** 1.5);
       if (stepping.test(name) && given.some((arg) => Math.abs(arg as number) >= mostSteps))
         throw new Unsupported(`${name} of so large a number`);
       if (domains[source]?.(...(given as number[])) === false) return errors.num;
