@@ -67,7 +67,8 @@ describe("the sheet of findings", () => {
       ]),
     );
     expect(rows.at(-1)?.every((cell) => cell === null)).toBe(true);
-    expect(typedAt(host, "Findings", "B2")).toBe(`=HYPERLINK("#'Fans'!K3","K3")`);
+    const row = findings.findIndex(({ sheet, cell }) => sheet === "Fans" && cell === "K3") + 2;
+    expect(typedAt(host, "Findings", `B${row}`)).toBe(`=HYPERLINK("#'Fans'!K3","K3")`);
   });
 
   it("sums up", async () => {
@@ -121,6 +122,7 @@ describe("the sheet of findings", () => {
       texts.map((text) => ({
         ...(first as (typeof findings)[number]),
         sheet: `It's "1"`,
+        cell: "K3",
         about: text,
         what: text,
       })),

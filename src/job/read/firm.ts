@@ -287,6 +287,12 @@ function isPlaced({ rows, cols }: Line): boolean {
 /** Of a sheet of ours most columns stand under our own titles. */
 const ownShare = 0.6;
 
+/** Whether a sheet names openings of boxes with a size of each. */
+function isOpenings({ kind, columns }: SheetFit): boolean {
+  const has = (key: string) => columns.has(key);
+  return kind === "boxes" && has("box") && has("opening") && (has("size1") || has("area"));
+}
+
 /** Whether a sheet has the form of a new job, and so is read by its titles. */
 export function isOwnForm(fit: SheetFit): boolean {
   const layout = layouts.find(({ kind }) => kind === fit.kind);
@@ -311,7 +317,7 @@ export function withoutOwnSheets(file: JobFile, fit: JobFit): JobFile {
 
 /**
  * The sheets of a job besides a firm's own, which a reader found: of sheets of fans nothing, of
- * others those of our form.
+ * others those of our form. Where no fans are, a list of openings may be the beginning of a job.
  */
 export function withoutFans(
   fit: JobFit,
@@ -326,7 +332,7 @@ export function withoutFans(
     !listed.has(each.sheet) &&
     (firm
       ? each.kind !== "fans" && !taken.has(each.sheet) && isOwnForm(each)
-      : isChosen(each) || isOwnForm(each));
+      : isChosen(each) || isOwnForm(each) || isOpenings(each));
   const sheets: Partial<Record<SheetKind, readonly SheetFit[]>> = {};
   for (const [kind, fits] of Object.entries(fit.sheets) as [SheetKind, readonly SheetFit[]][]) {
     const kept = fits.filter(isKept);
