@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { columnLetters } from "../../src/cells";
 import type { Change, Grid } from "../../src/job";
 import { compareJobs } from "./compare";
 import {
@@ -123,6 +124,36 @@ describe("two states of a job", () => {
     expect(changes.map(({ kind, field, about }) => `${kind}: ${field}, ${about}`)).toEqual([
       "finding new: test date missing, Lot 1, B3",
       "finding gone: tester missing, Lot 1, B2",
+    ]);
+  });
+
+  it("show what was typed in a column of no field, wherever its row has moved", () => {
+    const colours = (list: readonly Fan[]) =>
+      jobFile(settings, boxes, dwellings, fans(list, [...fanHeadings, "Colour of cover"]));
+    const fan = (name: string, colour: string) => ({ Fan: name, "Colour of cover": colour });
+    const before = [fan("gone", "white"), fan("B2", "white"), fan("B3", "grey")];
+    const after = [fan("B2", "white"), fan("B3", "cream")];
+    const column = columnLetters(fanHeadings.length);
+    expect(lines(compareJobs(colours(before), colours(after), { today }))).toEqual([
+      "row removed|Fans!A2|Lot 1, gone|||",
+      `typed|Fans!${column}3|Lot 1, B3||grey|cream`,
+    ]);
+  });
+
+  it("name the heading of its own block where fans stand side by side", () => {
+    const book = (kitchen: number) =>
+      jobFile(
+        grid("Homes", [
+          ["Lot", "Bath in2", "Bath Pa", "Bath cfm", "Kitchen in2", "Kitchen Pa", "Kitchen cfm"],
+          ...[2.5, 3.5, 4.5, 5.5, 3.1, 2.8, 4.1, 5.2, 2.2, 6.1, 4.9, 3.8].map((pressure, i) => {
+            const flow = (area: number) => Math.round(10.7 * area * Math.sqrt(pressure + 1)) / 10;
+            const other = i === 4 ? kitchen : pressure + 1;
+            return [`Lot ${i}`, 24, pressure + 1, flow(24), 48, other, flow(48)];
+          }),
+        ]),
+      );
+    expect(lines(compareJobs(book(4.1), book(4.2), { today }))).toEqual([
+      "typed|Homes!F6|Lot 4|Kitchen Pa|4.1|4.2",
     ]);
   });
 });

@@ -5,7 +5,7 @@ import { type Finding, findingKinds } from "../findings";
 import type { JobFile } from "../grid";
 import type { Job } from "../read";
 import { type Change, type ChangeKind, changeKinds, textOf } from "./change";
-import { compareCells } from "./compare-cells";
+import { compareOthers } from "./compare-others";
 import { compareRows } from "./compare-rows";
 
 export type { Change, ChangeKind } from "./change";
@@ -13,16 +13,18 @@ export type { Change, ChangeKind } from "./change";
 /**
  * What is otherwise in the later of two states: settings, rows matched by their names, field by
  * field, sheets, and what the check finds. Columns may stand in another order. Workbooks without
- * anything of a job are compared cell by cell.
+ * anything of a job are compared cell by cell, and of a job the cells that no field names.
  */
 export function compareChecks(old: JobCheck, now: JobCheck): Change[] {
   const [before, after] = [old.job.file, now.job.file];
+  const isJob = old.isJob || now.isJob;
   const changes = [
     ...compareSheets(before, after),
     ...compareSettings(old.job, now.job),
-    ...(old.isJob || now.isJob
+    ...(isJob
       ? layouts.flatMap(({ kind }) => compareRows(old.job.tables[kind], now.job.tables[kind]))
-      : compareCells(before, after)),
+      : []),
+    ...compareOthers(old.job, now.job, isJob),
     ...compareFindings(old.findings, now.findings),
   ];
   const place = (kind: ChangeKind) => changeKinds.indexOf(kind);
