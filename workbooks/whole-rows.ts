@@ -67,6 +67,9 @@ export function wholeRows(): JobRows {
   // A fan on a timer, half of the time: what it counts for is half of what it moves.
   fan(4, { ...bath, runShare: 0.5, rated: 150, ...byBox("C", 136) });
   fan(4, { ...hood, rated: 180, ...byBox("D", 171) });
+  // Both baths go through one booster, and the second was read alone, a day later.
+  const guest: Row = { ...bath, tag: "B2", room: "Guest bath", rated: 80, shared: "B1" };
+  fan(4, { ...guest, ...byBox("B", 62), date: day + 5 });
 
   // A crushed duct: short on the first visit, mended, and read again a week later.
   const weak: Row = { ...bath, rated: 110 };
@@ -88,7 +91,7 @@ export function wholeRows(): JobRows {
     rated: 110,
     ...byBox("B", 82),
   });
-  fan(6, { ...bath, rated: 80, grille: 260, ...byBox("B", 66) });
+  fan(6, { ...bath, rated: 80, grille: 260, shared: "K1", ...byBox("B", 66) });
 
   // Room fans alone: nothing ventilates the house as a whole.
   fan(7, { ...bath, rated: 80, ...byBox("B", 61) });

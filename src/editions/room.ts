@@ -12,17 +12,16 @@ export type Duty = (typeof duties)[number];
  * What a number is a number of: what the system is designed to move, what the fan is listed at,
  * what is measured at the grille, what a model on site is listed at, or a least and a most.
  */
-export const numberKinds = ["capacity", "listed", "delivered", "model check", "band"] as const;
-export type NumberKind = (typeof numberKinds)[number];
+export type NumberKind = keyof typeof kindWords;
 
 /** The kinds in a few words, as they stand beside a rate. */
-const kindWords: Readonly<Record<NumberKind, string>> = {
+const kindWords = {
   capacity: "a capacity: what the system is designed to move",
   listed: "a listed rate: that of the fan's rating",
   delivered: "a delivered flow: what is measured at the grille",
   "model check": "a model check: what the model found on site is listed at",
   band: "a band: a least and a most",
-};
+} as const;
 
 /** What a room's number is a number of, with the pressure of the listing that goes with it. */
 export const kindOf = ({ is, listedAt }: RoomRule): string =>
@@ -38,8 +37,6 @@ export interface Condition {
   /** Floor area of the dwelling, ft² or m². */
   readonly floorAbove?: number;
   readonly floorTo?: number;
-  /** Main rooms of the dwelling, at most. */
-  readonly mainRooms?: number;
   /** Only in a room without a window that opens. */
   readonly window?: "none";
 }

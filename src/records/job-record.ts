@@ -74,7 +74,7 @@ function addFacts(
   rows.gap(4);
   rows.fact(
     "Measured",
-    `${measured} of ${counted(fans, "fan")} in ${counted(dwellings.length, "dwelling")}${again > 0 ? `; ${again} read again` : ""}`,
+    `${measured} of ${counted(fans, "fan")} in ${counted(dwellings.length, "dwelling")}${again > 0 ? `; ${again} read again` : ""}${settings.sampling ? `; a sample by ${settings.sampling.id}` : ""}`,
   );
   rows.fact("Tested", when);
   rows.fact(

@@ -95,5 +95,8 @@ describe("the day from which an edition is in force", () => {
       "1 fan was read before",
     );
     expect(whatOf("edition-day", "Edition in force from", 42000)[0]).toContain("not as old");
+    // Of the IRC's years that are known here 2015 is the latest that was printed by the end of 2014.
+    const { findings } = check("Edition in force from", 42000);
+    expect(findings.find(({ kind }) => kind === "edition-day")?.effect).toContain("IRC-2015");
   });
 });

@@ -60,7 +60,7 @@ describe("The record of a job", () => {
   it("names each rate with its clause, and says which are from memory", () => {
     const rates = sectionOf(plan, "Rates required");
     expect(rates).toContain(
-      "bathroom, continuous | 20 cfm | 2 fans | ASHRAE 62.2-2016, table 5.2 | two sources",
+      "bathroom, continuous | 20 cfm, delivered | 2 fans | ASHRAE 62.2-2016, table 5.2 | two sources",
     );
     expect(rates.at(-1)).toMatch(/whole dwelling .*4\.1\.1, eq\. 4\.1a \| read$/);
   });
@@ -110,7 +110,7 @@ describe("The record of a dwelling", () => {
     const fans = sectionOf(dwellingRecord(check, "lot 1"), "Fans");
     expect(fans).toHaveLength(3);
     expect(fans[1]).toMatch(
-      /^B1 \| Bath \| continuous \| Box 1 · A \| 4.1, 3.9 \| 4.00 \| 51.36 \| .*20.00 \| meets \| 2026-10-05$/,
+      /^B1 \| Bath \| continuous \| Box 1 · A \| 4.1, 3.9 \| 4.00 \| 51.36 \| .*20.00 \| meets \(delivered\) \| 2026-10-05$/,
     );
     expect(fans[2]).toMatch(/100.00 \| 48.64 \| short \| 2026-10-05$/);
   });

@@ -117,7 +117,7 @@ describe("the other jobs", () => {
     expect(kinds(proofName)).toEqual(["flow-close", "proof-incomplete", "wall-thick"]);
   });
 
-  it("show an existing building: deficits, credit, registers, power, close calls", () => {
+  it("show an existing building: deficits, credit, registers, power, close calls, a sample", () => {
     expect(kinds(existingName)).toEqual([
       "deficit-carried",
       "dwelling-short",
@@ -126,6 +126,7 @@ describe("the other jobs", () => {
       "note-says",
       "register-leaks",
       "register-repeat",
+      "sample-failed",
     ]);
   });
 
@@ -133,10 +134,11 @@ describe("the other jobs", () => {
     expect(kinds(estimateName)).toEqual(["schedule-duct"]);
   });
 
-  it("show houses ventilated as a whole: a fan read again, supply beside exhaust, a hood by its model", () => {
+  it("show houses ventilated as a whole: a fan read again, supply beside exhaust, a hood by its model, a shared duct", () => {
     expect(kinds(wholeName)).toEqual([
       "balance-off",
       "box-seat",
+      "duct-shared",
       "hood-listed",
       "house-state",
       "review-apart",

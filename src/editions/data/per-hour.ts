@@ -7,18 +7,12 @@ export const perHour = (cubicMetres: number): number => cubicMetres / 3.6;
 /** Rooms of a table in m³/h; each keeps the printed number in its note. */
 export const roomsPerHour = (
   source: Source,
-  rows: readonly (readonly [
-    room: RoomKind,
-    duty: RoomRule["duty"],
-    printed: number,
-    when?: RoomRule["when"],
-  ])[],
+  rows: readonly (readonly [room: RoomKind, duty: RoomRule["duty"], printed: number])[],
 ): RoomRule[] =>
-  rows.map(([room, duty, printed, when]) => ({
+  rows.map(([room, duty, printed]) => ({
     room,
     duty,
     rate: { si: perHour(printed) },
-    ...(when ? { when } : {}),
     is: "delivered",
     note: `printed as ${printed} m³/h`,
     source,

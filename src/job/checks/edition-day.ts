@@ -1,4 +1,5 @@
 import { cellName, isoDay } from "../../cells";
+import { editions } from "../../editions";
 import type { Check } from "./check";
 
 /** The day from which the edition is in force, against the edition's own year and the readings' days. */
@@ -7,21 +8,38 @@ export const checkEditionDay: Check = (job, report) => {
   const at = job.fit.settings.get("adopted");
   if (!at || adopted === undefined || !edition) return;
   const day = isoDay(adopted, job.file.dateOffset ?? 0);
-  const year = Number(/\d{4}$/.exec(edition.id)?.[0] ?? 0);
-  const add = (what: string) =>
+  const year = yearOf(edition.id);
+  const add = (what: string, other: string | undefined) =>
     report.add("edition-day", at.sheet, cellName(at.row, at.col), at.row, "", {
       what,
-      effect: "Another edition may be the one that applies, with other rates.",
+      effect: `Another edition may be the one that applies${other ? `, such as ${other}` : ""}, with other rates.`,
       mend: "Compare the edition with the day of the permit; what another one changes is shown by Rates, Another edition, and by --under.",
     });
   // A code is printed in the year before the one it is named for, at the earliest.
-  if (Number(day.slice(0, 4)) < year - 1)
-    return add(`${edition.id} is not as old as ${day}, from which it is said to be in force`);
+  const newest = Number(day.slice(0, 4)) + 1;
+  if (newest < year)
+    return add(
+      `${edition.id} is not as old as ${day}, from which it is said to be in force`,
+      latestOf(edition.id, newest),
+    );
   const early = Array.from({ length: job.fans?.length ?? 0 }, (_, i) => i).filter(
     (i) => (job.fans?.table.number("date", i) ?? Number.NaN) < adopted,
   ).length;
   if (early > 0)
     add(
       `${early === 1 ? "1 fan was" : `${early} fans were`} read before ${day}, from which ${edition.id} is in force here`,
+      latestOf(edition.id, year - 1),
     );
 };
+
+const yearOf = (id: string) => Number(/\d{4}$/.exec(id)?.[0] ?? 0);
+
+/** The latest edition of the same code that is named for this year or an earlier one. */
+function latestOf(id: string, year: number): string | undefined {
+  const family = id.replace(/\d{4}$/, "");
+  return editions
+    .map((each) => each.id)
+    .filter((other) => other === `${family}${yearOf(other)}` && yearOf(other) <= year)
+    .sort()
+    .at(-1);
+}

@@ -14,32 +14,32 @@ export const checkFanRates: Check = (job, report) => {
   const field = judgedField(job);
   for (let i = 0; i < fans.length; i++) {
     const [flow, required, verdict] = [facts.judged(i), facts.required(i), facts.verdict(i)];
-    if (verdict !== "short" && verdict !== "too close to call") continue;
-    if (job.firm?.says(i) === "pass") continue;
+    const short = howShort(job, i);
+    if (!short && (verdict !== "too close to call" || job.firm?.says(i) === "pass")) continue;
     const unit = fans.table.unit("flow", i) ?? "";
     const factor = fans.table.factor("flow", i);
     const [own, least] = shownApart(flow / factor, required / factor);
     const said = `${own} ${unit}${judgedWords[job.settings.judgeBy]}`;
-    if (verdict === "too close to call")
+    if (!short) {
       report.at("flow-close", fans.table, field, i, fans.label(i), {
         what: `${said} against ${least} ${unit}: the chance of truly meeting it is ${shown(100 * facts.chance(i))} %`,
         effect: `The job asks for ${shown(100 * job.settings.chance)} %: neither "meets" nor "short" can be said.`,
         mend: "Measure with a smaller spread (a pressure of 3 to 6 Pa, more readings, a proved constant), or raise the flow.",
       });
-    if (verdict !== "short") continue;
-    const ifSaid = facts.leastIfSaid(i);
-    if (flow >= ifSaid) {
-      report.at("room-unsaid", fans.table, "required", i, fans.label(i), {
+      continue;
+    }
+    if (short === "room-unsaid") {
+      report.at(short, fans.table, "required", i, fans.label(i), {
         what: `${said} against ${least} ${unit}, which counts the kitchen as open and its cooking as by fuel where the row does not say`,
-        effect: `It could need as little as ${shown(ifSaid / factor)} ${unit}, and the fan meets that.`,
+        effect: `It could need as little as ${shown(facts.leastIfSaid(i) / factor)} ${unit}, and the fan meets that.`,
         mend: 'Type "yes" or "no" under Enclosed kitchen, and "electric" or "fuel" under Cooking.',
       });
       continue;
     }
     const rated = fans.table.number("rated", i);
     const { edition } = job.settings;
-    if (rated >= required && edition && fans.ruleUnder(edition, i)?.is === "model check") {
-      report.at("hood-listed", fans.table, field, i, fans.label(i), {
+    if (short === "hood-listed") {
+      report.at(short, fans.table, field, i, fans.label(i), {
         what: `${said} was measured where ${least} ${unit} are asked, and the hood is listed at ${shown(rated / factor)} ${unit}`,
         effect:
           "The code checks such a hood by the listing of the model on site, which is enough; less of it arrives.",
@@ -47,19 +47,13 @@ export const checkFanRates: Check = (job, report) => {
       });
       continue;
     }
-    const deficit = fans.table.has("deficit") ? facts.deficit(i) : undefined;
-    if (deficit && "value" in deficit) {
+    const deficit = facts.deficit(i);
+    if (short === "deficit-carried" && deficit && "value" in deficit) {
       const { rate, source } = deficit.value;
-      report.at("deficit-carried", fans.table, field, i, fans.label(i), {
+      report.at(short, fans.table, field, i, fans.label(i), {
         what: `${said} is short of ${least} ${unit}${windowWords(fans, i, job.settings)}: the room's deficit is ${shown(rate)}`,
-        effect:
-          rate > 0
-            ? `It may stay: ${shown(100 * (edition?.deficits?.share ?? 0))} % of it is added to the dwelling's rate (${where({ source })}).`
-            : "The alternative for existing buildings asks no more of this room than it has.",
-        mend:
-          rate > 0
-            ? "Mend or replace the fan, or see that the dwelling's continuous flow carries the deficit."
-            : `Nothing to mend under this alternative${hasWindow(fans, i) ? "; see that the window opens" : ""}.`,
+        effect: `A deficit may stay: ${shown(100 * (edition?.deficits?.share ?? 0))} % of it is added to the dwelling's rate (${where({ source })}).`,
+        mend: "Where it is above 0, mend or replace the fan, or see that the dwelling's continuous flow carries it; see that a window that was counted opens.",
       });
     } else
       report.at("flow-short", fans.table, field, i, fans.label(i), {
@@ -69,6 +63,18 @@ export const checkFanRates: Check = (job, report) => {
       });
   }
 };
+
+/** What becomes of a fan that is short of its rate; undefined for one that is not. */
+export function howShort(job: Job, i: number) {
+  const facts = factsOf(job).fans;
+  if (facts?.verdict(i) !== "short" || job.firm?.says(i) === "pass") return undefined;
+  const { table } = facts.fans;
+  if (facts.judged(i) >= facts.leastIfSaid(i)) return "room-unsaid";
+  const isListed = table.number("rated", i) >= facts.required(i);
+  if (isListed && facts.fans.kindOfRate(i) === "model check") return "hood-listed";
+  const deficit = table.has("deficit") ? facts.deficit(i) : undefined;
+  return deficit && "value" in deficit ? "deficit-carried" : "flow-short";
+}
 
 /** What a short flow means, by what the edition's number is a number of. */
 function shortBy(fans: FanRows, i: number, edition: Edition | undefined, isRated: boolean): string {

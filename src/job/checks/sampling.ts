@@ -4,6 +4,7 @@ import { factsOf } from "../facts";
 import { listed } from "../words";
 import type { Check } from "./check";
 import { where } from "./equipment";
+import { howShort } from "./fan-rates";
 
 function shareOf({ first, share }: Sampling): string {
   const part = `${shown(100 * share)} % of ${first > 0 ? "the others" : "them"}`;
@@ -27,10 +28,11 @@ export const checkSampling: Check = (job, report) => {
       effect: "The dwellings that were not tested cannot rest on the sample.",
       mend: `Test ${least - tested.length} more, chosen without notice and of each plan (${sampling.note}).`,
     });
-  const failed = tested.filter((each) =>
-    each.fans.some((i) => fans.verdict(i) === "short" && !fans.isSuperseded(i)),
+  const isShort = (i: number) => howShort(job, i) === "flow-short" && !fans.isSuperseded(i);
+  const failed = tested.filter(
+    (each) => each.fans.some(isShort) || (each.isTold && each.missing > 0),
   );
-  if (failed.length > 0)
+  if (failed.length > 0 && tested.length < all.length)
     say("sample-failed", {
       what: `of ${tested.length} dwellings tested ${failed.length === 1 ? "1 falls" : `${failed.length} fall`} short: ${listed(failed.map(({ name }) => name))}`,
       effect: `What is short here is likely to be so among the ${all.length - tested.length} that were not tested.`,

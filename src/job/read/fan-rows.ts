@@ -6,6 +6,7 @@ import {
   findCooking,
   findDuty,
   findRoom,
+  type NumberKind,
   type RoomKind,
   type RoomRule,
 } from "../../editions";
@@ -250,6 +251,12 @@ export class FanRows {
     const rule = () =>
       roomRule(edition, valueOrThrow(this.room(i)), valueOrThrow(this.duty(i)), this.roomFacts(i));
     return valueIn(attempt(rule));
+  }
+
+  /** What the rate that the row is judged by is a number of; undefined where it has none. */
+  kindOfRate(i: number): NumberKind | undefined {
+    const { edition } = this.settings;
+    return edition && "value" in this.required(i) ? this.ruleUnder(edition, i)?.is : undefined;
   }
 
   /** What the row says of its room beside kind and duty. Throws for a word that is not known. */

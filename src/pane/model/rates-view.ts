@@ -9,7 +9,7 @@ export interface RateView {
   /** What went in: "Room kind" "bathroom". */
   readonly given: readonly { readonly name: string; readonly value: string }[];
   readonly outcome: Outcome;
-  /** "Measured 46.2 cfm: short", or "" where nothing was measured. */
+  /** "Measured 46.2 cfm: short, by a capacity rate", or "" where nothing was measured. */
   readonly measured: string;
 }
 
@@ -61,5 +61,7 @@ function measuredWords(job: Job, i: number): string {
   const verdict = fans.verdict(i);
   const what = settings.judgeBy === "measured" ? "Measured" : `Judged, ${settings.judgeBy}:`;
   const isJudged = verdict !== undefined && !Number.isNaN(fans.required(i));
-  return `${what} ${shown(flow)} ${flowUnit(settings.system)}${isJudged ? `: ${verdict}` : ""}`;
+  const kind = fans.fans.kindOfRate(i);
+  const judged = isJudged ? `: ${verdict}${kind ? `, by a ${kind} rate` : ""}` : "";
+  return `${what} ${shown(flow)} ${flowUnit(settings.system)}${judged}`;
 }

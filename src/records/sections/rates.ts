@@ -35,7 +35,7 @@ export function addRates(rows: PlanRows, job: Job, dwellings: readonly DwellingF
     else used.set(key, { ...rate, count: 1 });
   };
   const unit = unitOf("flow", system);
-  for (const { row, isAbsent } of fanFacts(job)) {
+  for (const { row, isAbsent, kind: is } of fanFacts(job)) {
     const required = job.fans?.required(row);
     if (isAbsent || !required || !("value" in required)) continue;
     const { rate, source } = required.value;
@@ -44,7 +44,7 @@ export function addRates(rows: PlanRows, job: Job, dwellings: readonly DwellingF
     const when = duty && "value" in duty ? duty.value : "";
     note(`${kind} ${when} ${rate} ${source.clause}`, {
       what: `${kind}, ${when}`,
-      rate: `${figure(rate)} ${unit}`,
+      rate: `${figure(rate)} ${unit}${is && `, ${is}`}`,
       clause: `${source.work}, ${source.clause}`,
       mark: source.mark,
       unit: "fan",

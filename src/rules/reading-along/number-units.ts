@@ -53,7 +53,6 @@ const unitByKey: Readonly<Record<string, string | UnitBySystem>> = {
   orFlow: flow,
   floorAbove: { ip: "ft²", si: "m²" },
   floorTo: { ip: "ft²", si: "m²" },
-  mainRooms: "rooms",
   captures: "%",
   listedAt: "in w.c.",
   ratedAt: "in w.c.",
