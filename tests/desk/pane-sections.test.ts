@@ -92,7 +92,7 @@ describe("the sections on a selected fan, dwelling or box", () => {
     await house.getByText(/^Supply moves 75 and exhaust 62 cfm: .*not balanced/).waitFor();
     await goTo(page, "Dwellings!A6");
     await section(page, "Dwelling House 5").getByText("Rate of the system").first().waitFor();
-    await goTo(page, "Fans!B17");
+    await goTo(page, "Fans!B18");
     const fan = section(page, "Fan House 5, B1");
     await fan.getByText("41 cfm, short, 2026-10-10").waitFor();
     await fan.getByText("84 cfm, meets, 2026-10-17").waitFor();

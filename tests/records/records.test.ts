@@ -112,7 +112,7 @@ describe("The record of a dwelling", () => {
     expect(fans[1]).toMatch(
       /^B1 \| Bath \| continuous \| Box 1 · A \| 4.1, 3.9 \| 4.00 \| 51.36 \| .*20.00 \| meets \(delivered\) \| 2026-10-05$/,
     );
-    expect(fans[2]).toMatch(/100.00 \| 48.64 \| short \| 2026-10-05$/);
+    expect(fans[2]).toMatch(/100.00 \| 48.64 \| short \(delivered\) \| 2026-10-05$/);
   });
 
   it("has its rate, and what is missing of it", () => {
