@@ -1,5 +1,5 @@
 import { worksheetFunctions } from "../../functions";
-import { cellName, numberText } from "../cells";
+import { cellName } from "../cells";
 import { type Brought, bringIn } from "../field";
 import { readJob } from "../job";
 import { SheetModel } from "../sheet";
@@ -40,7 +40,6 @@ export async function bringFile(
 const opened = (file: string) =>
   named(file, async () => Workbook.open(await readWorkbookBytes(file)));
 
-function differs({ fan, heading, sheet, row, col, value, before }: Brought): string {
-  const text = (each: unknown) => (typeof each === "number" ? numberText(each) : String(each));
-  return `${fan}: ${heading} is ${text(value)} in the copy, ${text(before)} in ${sheet}!${cellName(row, col)}`;
+function differs({ fan, heading, sheet, row, col, told }: Brought): string {
+  return `${fan}: ${heading} is ${told.value} in the copy, ${told.before} in ${sheet}!${cellName(row, col)}`;
 }

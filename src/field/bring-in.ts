@@ -1,4 +1,4 @@
-import { type CellValue, isBlankCell, isSameValue } from "../cells";
+import { type CellValue, isBlankCell, isoDay, isSameValue, numberText } from "../cells";
 import { type Job, plainName } from "../job";
 import { broughtKeys } from "./field-copy";
 
@@ -13,6 +13,8 @@ export interface Brought {
   readonly value: number | string;
   /** What the job holds there already; null where it is blank. */
   readonly before: CellValue;
+  /** Both as they are told: a day by its date. */
+  readonly told: { readonly value: string; readonly before: string };
 }
 
 export interface BringIn {
@@ -43,12 +45,19 @@ export function bringIn(job: Job, copy: Job): BringIn {
     const typed = typedIn(copy, i);
     if (typed.length === 0) continue;
     const what = typed
-      .map(({ key, value }) => `${headingIn(copy, key)} ${String(value)}`)
+      .map(({ key, value }) => `${headingIn(copy, key)} ${told(key, value)}`)
       .join(", ");
     const matches = rows.get(name) ?? [];
     const at = seen.get(name) ?? 0;
     seen.set(name, at + 1);
-    const row = matches.length === 1 && at === 0 ? matches[0] : undefined;
+    const twin = matches[at];
+    const isHeld = (row: number) =>
+      typed.every(({ key, value }) => isSameValue(job.fans?.table.raw(key, row) ?? null, value));
+    if (twin !== undefined && isHeld(twin)) {
+      same += typed.length;
+      continue;
+    }
+    const row = matches.length === 1 && at === 0 ? twin : undefined;
     if (row === undefined) {
       left.push({ fan, what, why: whyLeft(matches.length, at) });
       continue;
@@ -58,7 +67,7 @@ export function bringIn(job: Job, copy: Job): BringIn {
       if (!place) {
         left.push({
           fan,
-          what: `${headingIn(copy, key)} ${String(value)}`,
+          what: `${headingIn(copy, key)} ${told(key, value)}`,
           why: "the job has no such column",
         });
         continue;
@@ -67,6 +76,7 @@ export function bringIn(job: Job, copy: Job): BringIn {
       const brought: Brought = {
         ...{ fan, heading: headingIn(job, key), sheet: place.grid.name },
         ...{ row: place.row, col: place.col, value, before },
+        told: { value: told(key, value), before: told(key, before) },
       };
       if (isBlankCell(before)) fresh.push(brought);
       else if (isSameValue(before, value)) same++;
@@ -74,6 +84,11 @@ export function bringIn(job: Job, copy: Job): BringIn {
     }
   }
   return { fresh, differing, same, left };
+}
+
+function told(key: string, value: CellValue): string {
+  if (typeof value !== "number") return String(value);
+  return key === "date" ? isoDay(value) : numberText(value);
 }
 
 function whyLeft(matches: number, at: number): string {

@@ -20,14 +20,13 @@ const fanKeys = [
     "speed",
     "direction",
     "room",
-    "duty",
-    "required",
     "first",
     "box",
     "openings",
+    "required",
   ],
-  ...["reading1", "reading2", "reading3", "pressure", "flow", "status", "verdict", "next"],
-  ...["area", "constant", "tester", "date", "note"],
+  ...["reading1", "reading2", "reading3", "flow", "status", "verdict", "next"],
+  ...["tester", "date", "note", "duty", "pressure", "area", "constant"],
 ];
 const boxKeys = ["box", "opening", "area", "constant"];
 

@@ -83,6 +83,7 @@ export function pageSpecOf({
   landscape,
   onePage,
   titleRows,
+  breaksBefore,
   footer,
   area,
 }: PlanPage): PageSpec {
@@ -96,6 +97,7 @@ export function pageSpecOf({
     footer: codesOf(footer),
     ...(titleRows > 0 ? { titleRows: [0, titleRows - 1] as const } : {}),
     area,
+    breaksBefore,
   };
 }
 

@@ -77,6 +77,16 @@ export class PlanRows {
     ]);
   }
 
+  heads(columns: readonly TableColumn[]): void {
+    this.add(
+      columns.map(({ span, title, look }) => ({
+        span,
+        value: look.align === "right" ? `${title.replace(" (", `${noBreak}\n(`)}${noBreak}` : title,
+        look: look.align === "right" ? looks.headNumber : looks.head,
+      })),
+    );
+  }
+
   /** Headings with the rows below them; each column spans so many of the sheet's. */
   table(
     columns: readonly TableColumn[],
@@ -86,13 +96,7 @@ export class PlanRows {
       this.line("None.", looks.text);
       return;
     }
-    this.add(
-      columns.map(({ span, title, look }) => ({
-        span,
-        value: look.align === "right" ? `${title.replace(" (", `${noBreak}\n(`)}${noBreak}` : title,
-        look: look.align === "right" ? looks.headNumber : looks.head,
-      })),
-    );
+    this.heads(columns);
     for (const row of rows)
       this.add(columns.map(({ span, look }, i) => ({ span, value: row[i] ?? null, look })));
   }

@@ -45,6 +45,8 @@ export interface PlanPage {
   readonly onePage: boolean;
   /** How many of the first rows are repeated on every page. */
   readonly titleRows: number;
+  /** Rows, from 0, that start a new page whether the one before is full or not. */
+  readonly breaksBefore?: readonly number[];
   readonly footer: PlanMargin;
   /** The cells that are printed, "A1:L60". */
   readonly area: string;

@@ -2,7 +2,7 @@ import { columnLetters } from "../cells";
 import { codesText, type Job, paperOf, provenanceOf } from "../job";
 import type { PlanPage } from "./plan";
 
-interface Printed extends Pick<PlanPage, "landscape" | "onePage" | "titleRows"> {
+interface Printed extends Pick<PlanPage, "landscape" | "onePage" | "titleRows" | "breaksBefore"> {
   /** What is printed below on the left. */
   readonly left: string;
   /** Columns and rows of the sheet that are printed. */

@@ -88,6 +88,23 @@ describe("A field copy", () => {
     expect(filled.fans?.table.text("tester", 0)).toBe("T. Wren");
   });
 
+  it("is quiet of a fan that the job lists twice where nothing was typed anew, and tells a day as a date", () => {
+    const twice = smallJob();
+    for (const heading of ["Dwelling", "Fan"])
+      for (const row of [1, 2])
+        twice.sheet("Fans")?.setValue(row, columnOf(twice, heading), `${heading} 1`);
+    const job = jobOf(twice);
+    expect(bringIn(job, jobOf(fieldCopy(job))).left).toEqual([]);
+    const copy = fieldCopy(job);
+    copy.sheet("Fans")?.setValue(2, columnOf(copy, "Date"), 46354);
+    expect(bringIn(job, jobOf(copy)).left).toMatchObject([
+      {
+        what: expect.stringContaining("Date 2026-11-28"),
+        why: expect.stringMatching(/more than once/),
+      },
+    ]);
+  });
+
   it("shows what differs and what has no place, and never writes over either by itself", () => {
     const job = smallJob();
     const copy = fieldCopy(jobOf(job));

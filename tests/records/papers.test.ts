@@ -38,6 +38,20 @@ describe("What a tester takes along", () => {
     for (const row of rowOf(plans[1], "B1")) expect(row.slice(6)).toEqual(Array(5).fill(null));
   });
 
+  it("starts a page before a dwelling that the one before has no room for", () => {
+    const workbook = smallJob();
+    const fans = workbook.sheet("Fans");
+    for (let i = 0; i < 20; i++) {
+      fans?.setValue(8 + i, 0, `Lot ${3 + Math.floor(i / 4)}`);
+      fans?.setValue(8 + i, 1, `B${1 + (i % 4)}`);
+    }
+    const form = fieldPapers(checked(workbook)).plans.at(-1);
+    const starts = form?.page.breaksBefore ?? [];
+    expect(starts.length).toBeGreaterThan(0);
+    // The gap over a dwelling's name begins the page.
+    for (const row of starts) expect(String(valuesOf(form)[row + 1]?.[0])).toMatch(/^Lot \d+$/);
+  });
+
   it("makes no card of a box that lists an opening twice, and says how to mend it", () => {
     const workbook = smallJob();
     const boxes = workbook.sheet("Boxes");

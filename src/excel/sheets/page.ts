@@ -6,7 +6,8 @@ type PageSpec = ReturnType<typeof pageSpecOf>;
 const inchPoints = 72;
 
 /** Queues how a sheet is printed. Excel may refuse it, as without a printer: sync it by itself. */
-export function setUpPage({ pageLayout }: Excel.Worksheet, page: PageSpec): void {
+export function setUpPage(sheet: Excel.Worksheet, page: PageSpec): void {
+  const { pageLayout } = sheet;
   const { landscape, paper, pagesWide, pagesTall, margins, titleRows, titleCols } = page;
   pageLayout.orientation = landscape ? "Landscape" : "Portrait";
   pageLayout.paperSize = paper === "a4" ? "A4" : "Letter";
@@ -20,6 +21,7 @@ export function setUpPage({ pageLayout }: Excel.Worksheet, page: PageSpec): void
   if (page.area !== undefined) pageLayout.setPrintArea(page.area);
   if (titleRows) pageLayout.setPrintTitleRows(`$${titleRows[0] + 1}:$${titleRows[1] + 1}`);
   if (titleCols) pageLayout.setPrintTitleColumns(`$${titleCols.map(columnLetters).join(":$")}`);
+  for (const row of page.breaksBefore ?? []) sheet.horizontalPageBreaks.add(`A${row + 1}`);
   const footer = pageLayout.headersFooters.defaultForAllPages;
   footer.leftFooter = page.footer?.left ?? "";
   footer.centerFooter = page.footer?.center ?? "";

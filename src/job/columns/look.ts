@@ -23,6 +23,7 @@ const widths: Readonly<Record<string, number>> = {
   how: 24,
   next: 26,
   room: 16,
+  first: 17,
   roomKind: 15,
   duty: 13,
   fanKind: 16,

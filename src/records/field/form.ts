@@ -7,13 +7,15 @@ import { printedPage } from "../printed-page";
 import { figure } from "../words";
 import { firstOpening } from "./first-opening";
 
-/** Fan, room, duty, needs, rated, open first, opened, three readings, note. */
-const columns = [9, 15, 12, 8, 8, 14, 11, 10, 10, 10, 24];
+/** Fan, room, duty, open first, needs, rated, opened, three readings, note. */
+const columns = [9, 15, 12, 19, 8, 8, 11, 10, 10, 10, 19];
 const title = "Form for the readings";
 const stateOfHouse =
-  "Windows and outer doors shut □    inner doors as in use □    other exhaust off □    gusts ________    baseline ________ Pa    tester ____________    day ____________    time ______";
+  "Windows and outer doors shut □   inner doors as in use □   other exhaust off □   gusts ______   baseline ______ Pa   tester __________   day __________   time ______";
 /** Room to write in, points. */
-const writingHeight = 24;
+const writingHeight = 22;
+/** Points of a page between its margins, of the lower of the two papers. */
+const pageHeight = 498;
 
 const write: Look = { ...looks.cell, line: "around" };
 
@@ -31,23 +33,21 @@ export function readingForm(job: Job): SheetPlan {
     ["Fan", looks.strongCell],
     ["Room", looks.cell],
     ["Duty", looks.cell],
+    ["Open first", looks.cell],
     [`Needs (${flow})`, looks.tenth],
     [`Rated (${flow})`, looks.whole],
-    ["Open first", looks.cell],
     ["Opened", write],
     ["Pa", write],
     ["Pa", write],
     ["Pa", write],
     ["Note", write],
   ];
-  rows.add(
-    heads.map(([value, look]) => ({
-      span: 1,
-      value,
-      look: look.align === "right" ? looks.headNumber : looks.head,
-    })),
-  );
+  rows.heads(heads.map(([title, look]) => ({ span: 1, title, look })));
+  const headed = rows.height;
+  const breaksBefore: number[] = [];
+  let top = 0;
   for (const { name, fans } of walk(job)) {
+    const [before, from] = [rows.height, rows.rows.length];
     rows.gap(4);
     rows.line(name === "" ? "Fans of no dwelling" : name, looks.section);
     rows.line(stateOfHouse, looks.small);
@@ -60,6 +60,11 @@ export function readingForm(job: Job): SheetPlan {
         })),
         writingHeight,
       );
+    // A dwelling stands on one page, its name and state with its fans.
+    if (before > headed && rows.height - top > pageHeight) {
+      breaksBefore.push(from);
+      top = before - headed;
+    }
   }
   return {
     name: sheetNameOf("Form"),
@@ -72,6 +77,7 @@ export function readingForm(job: Job): SheetPlan {
       landscape: true,
       onePage: false,
       titleRows: 3,
+      breaksBefore,
       width: columns.length,
       height: rows.rows.length,
     }),
@@ -102,9 +108,9 @@ function fanLine(job: Job, i: number): (string | number | null)[] {
     table.text("tag", i),
     table.text("room", i) || table.text("roomKind", i),
     table.text("duty", i),
+    openFirst(job, i),
     required > 0 ? required : null,
     rated > 0 ? rated : null,
-    openFirst(job, i),
     ...[null, null, null, null, null],
   ];
 }

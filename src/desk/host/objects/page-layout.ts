@@ -18,14 +18,16 @@ const usualMargins: Margins = {
   footer: 0.3,
 };
 
+function setPage(desk: Desk, tab: SheetTab, page: PageSpec): void {
+  tab.checkWritable();
+  tab.sheet.arrange({ page });
+  tab.page = { ...tab.page, ...page };
+  desk.book.touched({ kind: "layout", sheet: tab.name });
+}
+
 /** How a sheet is printed. What was set in this session is written at once and can be read back. */
 export function pageLayoutMembers(desk: Desk): Members<SheetTab> {
-  const set = (tab: SheetTab, page: PageSpec) => {
-    tab.checkWritable();
-    tab.sheet.arrange({ page });
-    tab.page = { ...tab.page, ...page };
-    desk.book.touched({ kind: "layout", sheet: tab.name });
-  };
+  const set = (tab: SheetTab, page: PageSpec) => setPage(desk, tab, page);
   const margin = (side: keyof Margins) => ({
     get: ({ page }: SheetTab) => (page.margins ?? usualMargins)[side] * inch,
     set(tab: SheetTab, value: unknown) {
@@ -88,6 +90,25 @@ export function pageLayoutMembers(desk: Desk): Members<SheetTab> {
       setPrintTitleColumns(tab, args) {
         const { left, right } = range({ args, tab });
         set(tab, { titleCols: [left, right], titleRows: tab.page.titleRows });
+      },
+    },
+  };
+}
+
+/** The rows that start a new page; those of the file before this session are not listed. */
+export function pageBreaksMembers(desk: Desk): Members<SheetTab> {
+  const pageBreak = serve<number>({
+    className: "PageBreak",
+    values: { rowIndex: { get: (row) => row } },
+  });
+  return {
+    className: "PageBreakCollection",
+    items: ({ page }) => (page.breaksBefore ?? []).map(pageBreak),
+    methods: {
+      add(tab, args) {
+        const { top } = args.range(0) ?? desk.book.range(tab, args.text(0, "The range"));
+        setPage(desk, tab, { breaksBefore: [...(tab.page.breaksBefore ?? []), top] });
+        return pageBreak(top);
       },
     },
   };

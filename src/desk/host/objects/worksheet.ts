@@ -6,9 +6,10 @@ import { HostRange } from "../host-range";
 import { deleteTab, renameTab, showTab } from "../tab-edits";
 import type { Arguments } from "../wire/arguments";
 import { HostError, invalidArgument } from "../wire/errors";
-import type { Members } from "../wire/served";
+import { type Members, serve } from "../wire/served";
 import type { Desk } from "./desk";
 import { eventMethods } from "./event-methods";
+import { pageBreaksMembers } from "./page-layout";
 
 const visibilities: Readonly<Record<string, SheetState>> = {
   Visible: "visible",
@@ -18,6 +19,7 @@ const visibilities: Readonly<Record<string, SheetState>> = {
 
 export function worksheetMembers(desk: Desk): Members<SheetTab> {
   const { book } = desk;
+  const pageBreaks = serve(pageBreaksMembers(desk));
   const used = (tab: SheetTab, args: Arguments) => {
     const whole = book.wholeSheet(tab);
     const rect = args.flag(0) ? tab.used(whole) : tab.usedOrFormatted(whole);
@@ -60,6 +62,7 @@ export function worksheetMembers(desk: Desk): Members<SheetTab> {
       freezePanes: (tab) => desk.freezePanes(tab),
       charts: (tab) => desk.charts(tab),
       pageLayout: (tab) => desk.pageLayout(tab),
+      horizontalPageBreaks: pageBreaks,
     },
     methods: {
       activate: (tab) => book.activate(tab),

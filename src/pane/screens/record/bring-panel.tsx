@@ -1,6 +1,6 @@
 import { Button, Checkbox, makeStyles } from "@fluentui/react-components";
 import { useState } from "react";
-import { cellName, numberText } from "../../../cells";
+import { cellName } from "../../../cells";
 import { count } from "../../model/announce";
 import { FilePicker } from "../../parts/file-picker";
 import { Panel } from "../../parts/panel";
@@ -23,7 +23,6 @@ export function BringPanel() {
   const { brought } = state.record;
   const { fresh = [], differing = [], left = [], same = 0 } = brought?.found ?? {};
   const values = takesDiffering ? [...fresh, ...differing] : fresh;
-  const text = (value: unknown) => (typeof value === "number" ? numberText(value) : String(value));
   return (
     <Panel title="Bring readings in">
       <p className={shared.text}>
@@ -51,8 +50,8 @@ export function BringPanel() {
               <ul className={styles.list}>
                 {differing.slice(0, mostLines).map((each) => (
                   <li key={`${each.sheet}!${cellName(each.row, each.col)}`}>
-                    {each.fan}: {each.heading} {text(each.value)} in the copy, {text(each.before)}{" "}
-                    in {each.sheet}!{cellName(each.row, each.col)}
+                    {each.fan}: {each.heading} {each.told.value} in the copy, {each.told.before} in{" "}
+                    {each.sheet}!{cellName(each.row, each.col)}
                   </li>
                 ))}
               </ul>
