@@ -29,6 +29,7 @@ export { fixed, formulaNumber, numberText, shown, shownApart, significant } from
 export {
   around,
   holdsCell,
+  longestText,
   maxCols,
   maxRows,
   type Place,

@@ -1,6 +1,8 @@
 /** The size of a sheet. */
 export const maxRows = 1_048_576;
 export const maxCols = 16_384;
+/** The most characters that a cell can hold. */
+export const longestText = 32_767;
 
 /** Cells of one sheet, both corners included. */
 export interface Rectangle {

@@ -1,5 +1,5 @@
 import Papa from "papaparse";
-import { InputError, maxCols, maxRows } from "../cells";
+import { cellName, InputError, longestText, maxCols, maxRows } from "../cells";
 import { type CellSpec, Workbook } from "../workbook";
 import { type CsvHabits, isDay, readCell } from "./read-cell";
 
@@ -29,6 +29,7 @@ export function workbookOfCsv(bytes: Uint8Array, name: string): Workbook {
     text.slice(line.length).replace(/[\r\n]+$/, ""),
     {
       skipEmptyLines: false,
+      preview: maxRows + 1,
       ...(delimiter === undefined ? {} : { delimiter }),
     },
   );
@@ -44,8 +45,15 @@ export function workbookOfCsv(bytes: Uint8Array, name: string): Workbook {
     throw new CsvError(
       wide >= 0
         ? `row ${wide + 1} has ${data[wide]?.length} cells, more than a sheet has columns: is another sign meant to part them?`
-        : `has ${data.length} rows, more than a sheet has`,
+        : "has more rows than a sheet has",
     );
+  for (const [row, cells] of data.entries()) {
+    const long = cells.findIndex((cell) => cell.length > longestText);
+    if (long >= 0)
+      throw new CsvError(
+        `cell ${cellName(row, long)} has ${cells[long]?.length} characters, more than the ${longestText} that a cell can hold: is it a table, and are its lines parted?`,
+      );
+  }
   const habits = habitsOf(data, meta.delimiter);
   const workbook = Workbook.create();
   const day = workbook.addStyle({ numberFormat: "yyyy-mm-dd" });

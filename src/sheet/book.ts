@@ -1,4 +1,4 @@
-import { holdsCell, parseRectangle } from "../cells";
+import { holdsCell, type Rectangle, rectangleOf } from "../cells";
 import type { DefinedName, TableInfo, Workbook } from "../workbook";
 import type { Clock } from "./area";
 import { Grid } from "./grid";
@@ -6,12 +6,20 @@ import { Grid } from "./grid";
 /** What the model needs of a workbook. */
 export type WorkbookView = Pick<Workbook, "sheets" | "sheet" | "names" | "tables" | "date1904">;
 
+interface Tables {
+  readonly of: readonly TableInfo[];
+  readonly named: ReadonlyMap<string, TableInfo>;
+  /** By sheet, each with its cells. */
+  readonly placed: ReadonlyMap<string, readonly { table: TableInfo; area: Rectangle }[]>;
+}
+
 /** The sheets of a workbook as grids, each read when it is first needed. */
 export class Book {
   readonly clock: Clock = { revision: 1, writes: 0 };
   private readonly grids = new Map<string, Grid>();
   /** The sheet asked for last, as the next question is most often about it too. */
   private latest: Grid | undefined;
+  private listed: Tables | undefined;
 
   constructor(
     readonly workbook: WorkbookView,
@@ -52,17 +60,30 @@ export class Book {
   }
 
   table(name: string): TableInfo | undefined {
-    const wanted = name.toLowerCase();
-    return this.workbook.tables.find((table) => table.name.toLowerCase() === wanted);
+    return this.tables().named.get(name.toLowerCase());
   }
 
   /** The table a cell stands in. */
   tableAt(grid: Grid, row: number, col: number): TableInfo | undefined {
-    const sheet = grid.name.toLowerCase();
-    return this.workbook.tables.find(
-      (table) =>
-        table.sheet.toLowerCase() === sheet && holdsCell(parseRectangle(table.ref), row, col),
-    );
+    const placed = this.tables().placed.get(grid.name.toLowerCase());
+    return placed?.find(({ area }) => holdsCell(area, row, col))?.table;
+  }
+
+  /** Looked through once for as long as the workbook gives the same. */
+  private tables(): Tables {
+    const { tables } = this.workbook;
+    if (this.listed?.of === tables) return this.listed;
+    const named = new Map<string, TableInfo>();
+    const placed = new Map<string, { table: TableInfo; area: Rectangle }[]>();
+    for (const table of tables) {
+      const [name, sheet] = [table.name.toLowerCase(), table.sheet.toLowerCase()];
+      if (!named.has(name)) named.set(name, table);
+      const area = rectangleOf(table.ref);
+      if (!placed.has(sheet)) placed.set(sheet, []);
+      if (area) placed.get(sheet)?.push({ table, area });
+    }
+    this.listed = { of: tables, named, placed };
+    return this.listed;
   }
 
   /** Forgets what was read, after the workbook was changed past the model. */

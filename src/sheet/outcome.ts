@@ -1,4 +1,4 @@
-import { type CellValue, errors } from "../cells";
+import { type CellValue, errors, longestText } from "../cells";
 import type { FormulaCell } from "./grid";
 import type { Program } from "./program";
 import { Matrix, Unsupported } from "./values";
@@ -8,9 +8,6 @@ import { Spent } from "./work";
 type Outcome =
   | { readonly value: CellValue; readonly spills?: Matrix }
   | { readonly unsupported: string };
-
-/** Longest text a cell can hold. */
-const longest = 32_767;
 
 /** Runs a formula from the values now on the sheets. Throws nothing but `Spent`. */
 export function evaluate(cell: FormulaCell, program: Program): Outcome {
@@ -36,6 +33,6 @@ function mapped(matrix: Matrix): Matrix {
 
 function storable(value: CellValue): CellValue {
   if (typeof value === "number" && !Number.isFinite(value)) return errors.num;
-  if (typeof value !== "string" || value.length <= longest) return value;
-  return { error: "#VALUE!", message: `the text has more than ${longest} characters` };
+  if (typeof value !== "string" || value.length <= longestText) return value;
+  return { error: "#VALUE!", message: `the text has more than ${longestText} characters` };
 }

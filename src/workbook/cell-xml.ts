@@ -1,8 +1,7 @@
-import type { CellValue } from "../cells";
+import { type CellValue, longestText } from "../cells";
 import { encodeXString, escapeText, isWritable, needsSpacePreserve } from "./text";
 
-/** Longest text and formula a cell can hold. */
-const maxText = 32_767;
+/** Longest formula a cell can hold. */
 const maxFormula = 8_192;
 
 /** Refuses what a cell cannot hold, before anything is changed. Throws a RangeError. */
@@ -12,9 +11,9 @@ export function checkContent(where: string, formula: string | null, value: CellV
       `${where}: ${value} is not a number a cell can hold; store an error such as #NUM!.`,
     );
   }
-  if (typeof value === "string" && value.length > maxText) {
+  if (typeof value === "string" && value.length > longestText) {
     throw new RangeError(
-      `${where}: the text has ${value.length} characters; a cell holds ${maxText}.`,
+      `${where}: the text has ${value.length} characters; a cell holds ${longestText}.`,
     );
   }
   if (typeof value === "object" && value !== null && !value.error.startsWith("#")) {

@@ -1,9 +1,10 @@
+import { longestText } from "../cells";
 import { WorkbookError } from "./error";
 import { decodeXString } from "./text";
 import { prefixOf, readXml } from "./xml";
 
-/** A cell holds 32,767 characters, and an escape for one takes seven. */
-const longest = 7 * 32_767;
+/** An escape for one character takes seven. */
+const longest = 7 * longestText;
 const overlong =
   "A text of the workbook is longer than a cell can hold: shorten it in the program that made the file.";
 

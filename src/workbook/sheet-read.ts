@@ -12,6 +12,9 @@ const usualPiece = 1 << 20;
 /** More than this before the first row is no sheet as programs write it. */
 const longestBefore = 1 << 22;
 const endOfRow = "</row>";
+const endOfRows = "</sheetData>";
+/** A row that is longer is left to the full parser. */
+const longestRow = 1 << 24;
 /** How deep elements are nested below the cell data: row, c, is, r, t. */
 const depthOfCells = 5;
 const opening = "<sheetData";
@@ -80,16 +83,20 @@ function isPlainBefore(before: string): boolean {
   return before !== "" && !hasMore && !declaration.includes("1.1");
 }
 
-/** The pieces cut anew behind the end of a row; the last one has the rest. */
+/** The pieces cut anew behind the end of a row, up to the end of the last; from there on as they come. */
 function* wholeRows(first: string, pieces: Iterator<string>): Generator<string> {
   let text = first;
+  let isPast = false;
   for (let next = pieces.next(); !next.done; next = pieces.next()) {
     const at = text.lastIndexOf(endOfRow);
     if (at >= 0) {
       yield text.slice(0, at + endOfRow.length);
       text = text.slice(at + endOfRow.length);
     }
-    text += next.value;
+    isPast ||= text.includes(endOfRows);
+    if (isPast) yield text;
+    else if (text.length > longestRow) throw new NotPlain();
+    text = isPast ? next.value : text + next.value;
   }
   if (text !== "") yield text;
 }

@@ -3,6 +3,7 @@ import { borderXml, boxXml } from "./borders";
 import { checkedColor } from "./color";
 import type { Dialect } from "./dialect";
 import { differentialXml, readDifferential } from "./differential";
+import { WorkbookError } from "./error";
 import { builtInFormats, firstOwnFormat } from "./number-formats";
 import { addRel, openXml, setContentType } from "./opc";
 import type { Package } from "./package";
@@ -33,6 +34,8 @@ const containers: readonly (readonly [name: string, least: (p: string) => string
   ["cellXfs", (p) => `<${p}xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/>`],
   ["cellStyles", (p) => `<${p}cellStyle name="Normal" xfId="0" builtinId="0"/>`],
 ];
+/** The longest number format that a spreadsheet program takes: common practice. */
+const longestCode = 255;
 const later = ["dxfs", "tableStyles", "colors", "extLst"];
 const order = [...containers.map(([name]) => name), ...later];
 
@@ -62,6 +65,8 @@ export class Styles {
   /** Format codes already looked up, by cell format. */
   readonly #codes = new Map<number, string>();
   readonly #unseen = new Map<number, boolean>();
+  /** The file's own number formats by id. */
+  #own: ReadonlyMap<number, Element["attributes"]> | undefined;
 
   constructor(
     private readonly pkg: Package,
@@ -85,8 +90,19 @@ export class Styles {
     if (doc === null) return "General";
     const xf = this.#items(doc, "cellXfs")[style];
     const id = Number(xf?.attributes.numFmtId ?? 0);
-    const own = this.#items(doc, "numFmts").find((item) => Number(item.attributes.numFmtId) === id);
-    return own?.attributes.formatCode ?? builtInFormats.get(id) ?? "General";
+    this.#own ??= new Map(
+      this.#items(doc, "numFmts").map(({ attributes }) => [
+        Number(attributes.numFmtId),
+        attributes,
+      ]),
+    );
+    const code = this.#own.get(id)?.formatCode ?? builtInFormats.get(id) ?? "General";
+    if (code.length > longestCode)
+      throw new WorkbookError(
+        "too-large",
+        `A number format of the workbook has ${code.length} characters, more than the ${longestCode} that spreadsheet programs take: give its cells another format, and save.`,
+      );
+    return code;
   }
 
   add(spec: StyleSpec): number {
@@ -175,6 +191,7 @@ export class Styles {
     this.pkg.set(this.part as string, doc.toBytes());
     this.#doc = undefined;
     this.#codes.clear();
+    this.#own = undefined;
     this.#unseen.clear();
   }
 

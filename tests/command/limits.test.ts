@@ -147,6 +147,12 @@ describe("A cell with more text than can be read", () => {
       expect(what.length + about.length).toBeLessThan(1_000);
   });
 
+  it("of a text table is refused with its place", async () => {
+    const path = join(folder, "line.csv");
+    writeFileSync(path, `Dwelling,Fan\nLot 1,${"x".repeat(40_000)}`);
+    expect(await told(path)).toMatch(/^cell B2 has 40000 characters, more than the 32767 that/);
+  });
+
   it("or with a longer formula than it can hold is refused in a line", () => {
     const cell = `<row r="1"><c r="A1"><f>1${"+1".repeat(20_000)}</f><v>1</v></c></row>`;
     expect(() => openCells(cell).sheet.cell(0, 0)).toThrow(
@@ -160,6 +166,16 @@ describe("A cell with more text than can be read", () => {
     const open = () =>
       openCells(cell, { "xl/sharedStrings.xml": strings }, ["sharedStrings.xml"]).sheet.cell(0, 0);
     expect(open).toThrow("longer than a cell can hold");
+  });
+});
+
+describe("A number format", () => {
+  it("longer than spreadsheet programs take is refused in a line", () => {
+    const xfs = '<cellXfs><xf numFmtId="0"/><xf numFmtId="164"/></cellXfs>';
+    const styles = `<styleSheet xmlns="${main}"><numFmts><numFmt numFmtId="164" formatCode="${"[".repeat(256)}"/></numFmts>${xfs}</styleSheet>`;
+    const cell = '<row r="1"><c r="A1" s="1"><v>1</v></c></row>';
+    const { sheet } = openCells(cell, { "xl/styles.xml": styles }, ["styles.xml"]);
+    expect(() => sheet.numberFormat(0, 0)).toThrow("has 256 characters, more than the 255 that");
   });
 });
 

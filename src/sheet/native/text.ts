@@ -1,5 +1,5 @@
 import { format } from "numfmt";
-import { type CellError, type CellValue, errors, isCellError } from "../../cells";
+import { type CellError, type CellValue, errors, isCellError, longestText } from "../../cells";
 import type { Value } from "../area";
 import { numberText, toNumber, toText } from "../coerce";
 import { Unsupported } from "../values";
@@ -9,9 +9,6 @@ import { rounded } from "./math";
 import type { Natives } from "./natives";
 import { forEachValue, oneOf } from "./read";
 import { Wildcard } from "./wildcard";
-
-/** Longest text a cell can hold. */
-const longest = 32_767;
 
 export function addText(to: Natives, { date1904 }: Calendar): void {
   to.add("LEFT LEFTB", "t n?", (text, count = 1) =>
@@ -36,7 +33,7 @@ export function addText(to: Natives, { date1904 }: Calendar): void {
     )
     .add("EXACT", "t t", (a, b) => a === b)
     .add("REPT", "t n", (text, times) =>
-      times < 0 || text.length * Math.trunc(times) > longest
+      times < 0 || text.length * Math.trunc(times) > longestText
         ? errors.value
         : text.repeat(Math.trunc(times)),
     )
@@ -96,7 +93,7 @@ function upperCase(text: string): string {
 }
 
 function limited(text: string): CellValue {
-  return text.length > longest ? errors.value : text;
+  return text.length > longestText ? errors.value : text;
 }
 
 function joined(separator: string, skipsEmpty: boolean, ...args: Value[]): CellValue {
