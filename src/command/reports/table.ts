@@ -108,7 +108,7 @@ function laidOut(findings: readonly Finding[], look: Look): string {
     for (const finding of findings)
       table.push([placeText(finding), finding.about, foundText(finding, shared !== undefined)]);
   }
-  return table.toString();
+  return table.toString().replace(/ +$/gm, "");
 }
 
 function foundText(finding: Finding, isShared: boolean): string {
