@@ -16,6 +16,7 @@ const decimals = [
 const partedBy = /^sep=(.)\r?\n/i;
 /** The first rows tell how the file writes its numbers, and how wide its columns are. */
 const mostLookedAt = 500;
+const tooManyRows = "has more rows than a sheet has";
 
 /**
  * The table of a text file as a workbook of one sheet. Commas, semicolons and tabs part the cells;
@@ -25,14 +26,14 @@ export function workbookOfCsv(bytes: Uint8Array, name: string): Workbook {
   const text = textOf(bytes);
   const [line = "", delimiter] = partedBy.exec(text) ?? [];
   // Line ends after the last row would count as a row of one cell in the search for the sign.
-  const { data, errors, meta } = Papa.parse<string[]>(
-    text.slice(line.length).replace(/[\r\n]+$/, ""),
-    {
-      skipEmptyLines: false,
-      preview: maxRows + 1,
-      ...(delimiter === undefined ? {} : { delimiter }),
-    },
-  );
+  const table = text.slice(line.length).replace(/[\r\n]+$/, "");
+  // Within quotation marks a line may end without the row.
+  if (!table.includes('"') && endsMoreLines(table, maxRows)) throw new CsvError(tooManyRows);
+  const { data, errors, meta } = Papa.parse<string[]>(table, {
+    skipEmptyLines: false,
+    preview: maxRows + 1,
+    ...(delimiter === undefined ? {} : { delimiter }),
+  });
   const broken = errors.find(({ type }) => type === "Quotes");
   if (broken)
     throw new CsvError(
@@ -45,7 +46,7 @@ export function workbookOfCsv(bytes: Uint8Array, name: string): Workbook {
     throw new CsvError(
       wide >= 0
         ? `row ${wide + 1} has ${data[wide]?.length} cells, more than a sheet has columns: is another sign meant to part them?`
-        : "has more rows than a sheet has",
+        : tooManyRows,
     );
   for (const [row, cells] of data.entries()) {
     const long = cells.findIndex((cell) => cell.length > longestText);
@@ -66,6 +67,15 @@ export function workbookOfCsv(bytes: Uint8Array, name: string): Workbook {
     columnWidths: widthsOf(data),
   });
   return workbook;
+}
+
+function endsMoreLines(text: string, most: number): boolean {
+  let at = -1;
+  for (let lines = 0; lines < most; lines++) {
+    at = text.indexOf("\n", at + 1);
+    if (at < 0) return false;
+  }
+  return true;
 }
 
 /** A day needs more room than a column has by default; no text gets all that it might ask for. */

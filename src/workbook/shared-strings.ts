@@ -1,7 +1,8 @@
 import { longestText } from "../cells";
+import { decodePieces } from "./decode";
 import { WorkbookError } from "./error";
 import { decodeXString } from "./text";
-import { prefixOf, readXml } from "./xml";
+import { prefixOf, readXmlText } from "./xml";
 
 /** An escape for one character takes seven. */
 const longest = 7 * longestText;
@@ -46,12 +47,23 @@ export class StringItem {
   }
 }
 
+/** The pieces of a text as they come: the parser would gather one that is endless without a tag. */
+function* withTags(pieces: Iterable<string>): Generator<string> {
+  let bare = 0;
+  for (const piece of pieces) {
+    bare = piece.includes("<") ? 0 : bare + piece.length;
+    // A sign may be written as an entity of up to ten letters.
+    if (bare > 10 * longest) throw new WorkbookError("too-large", overlong);
+    yield piece;
+  }
+}
+
 /** All strings of a shared strings part, by index. */
 export function readSharedStrings(part: string, bytes: Uint8Array, maxDepth: number): string[] {
   const strings: string[] = [];
   let item: StringItem | undefined;
   let si = "";
-  readXml(part, bytes, maxDepth, {
+  readXmlText(part, withTags(decodePieces(part, bytes)), maxDepth, {
     open({ name }) {
       if (item === undefined) {
         const prefix = prefixOf(name);

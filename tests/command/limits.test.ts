@@ -5,6 +5,7 @@ import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { checkFile } from "../../src/command/check-file";
 import { tableReport } from "../../src/command/reports/table";
+import { Book } from "../../src/sheet/book";
 import { type CellSpec, Workbook } from "../../src/workbook";
 import { main, openCells } from "../workbook/packages";
 
@@ -166,6 +167,38 @@ describe("A cell with more text than can be read", () => {
     const open = () =>
       openCells(cell, { "xl/sharedStrings.xml": strings }, ["sharedStrings.xml"]).sheet.cell(0, 0);
     expect(open).toThrow("longer than a cell can hold");
+  });
+});
+
+describe("A text table", () => {
+  it("of more rows than a sheet has is refused before it is taken apart", async () => {
+    const path = join(folder, "rows.csv");
+    writeFileSync(path, "1,2\n".repeat(1_048_577));
+    expect(await told(path)).toBe("has more rows than a sheet has");
+  });
+});
+
+describe("Thousands of tables", () => {
+  it("are looked through once, however many formulas ask for theirs", () => {
+    let looks = 0;
+    const tables = Array.from({ length: 3_000 }, (_, i) => ({
+      name: `T${i}`,
+      sheet: "Data",
+      get ref() {
+        looks++;
+        return `A${i + 1}:B${i + 1}`;
+      },
+      columns: ["Lot", "Fan"],
+      headerRow: false,
+      totalsRow: false,
+    }));
+    const { sheet } = openCells('<row r="1"><c r="A1"><v>1</v></c></row>');
+    const view = { sheets: [sheet], sheet: () => sheet, names: [], tables, date1904: false };
+    const book = new Book(view, () => today);
+    const [grid] = book.all();
+    if (grid === undefined) throw new Error("no sheet");
+    for (let row = 0; row < 3_000; row++) expect(book.tableAt(grid, row, 1)).toBe(tables[row]);
+    expect(looks).toBeLessThan(10_000);
   });
 });
 

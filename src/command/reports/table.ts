@@ -84,6 +84,12 @@ function findingsTable(told: readonly Finding[], look: Look): string {
   return `${laidOut(told.slice(0, mostShown), look)}${rest}`;
 }
 
+/**
+ * The table shortens each cell to ten letters for a log of its own, letter by letter where lines are
+ * broken; a mark as long as that spares it.
+ */
+const truncate = "…".padEnd(10);
+
 /** Under each cause its cells: what is the same for all of them is told once. */
 function laidOut(findings: readonly Finding[], look: Look): string {
   const told = findings.map(visibleIn);
@@ -104,9 +110,11 @@ function laidOut(findings: readonly Finding[], look: Look): string {
       `${kind}${title}${many}`,
       ...both.flatMap((text) => wrapped(text, look.width - 8)),
     ];
-    table.push([{ colSpan: 3, content: lines.join("\n") }]);
-    for (const finding of findings)
-      table.push([placeText(finding), finding.about, foundText(finding, shared !== undefined)]);
+    table.push([{ colSpan: 3, content: lines.join("\n"), truncate }]);
+    for (const finding of findings) {
+      const content = foundText(finding, shared !== undefined);
+      table.push([placeText(finding), finding.about, { content, truncate }]);
+    }
   }
   return table.toString().replace(/ +$/gm, "");
 }
