@@ -117,6 +117,39 @@ describe("typing fans at the desk", () => {
     await type(page, "Fans!W2", "x");
   });
 
+  it("chooses from the list of a cell, fills down, and drags a column wider", async () => {
+    const page = await open();
+    await goTo(page, "Fans!E3");
+    await page.keyboard.press("Alt+ArrowDown");
+    const editor = page.getByRole("combobox", { name: "Edit E3" });
+    const offered = await editor.evaluate((input: HTMLInputElement) =>
+      [...(input.list?.options ?? [])].map(({ value }) => value),
+    );
+    expect(offered).toEqual(["on demand", "continuous"]);
+    // A list beside a text shows only what is like it: the field is empty until something is chosen.
+    expect(await editor.inputValue()).toBe("");
+    await page.keyboard.press("Enter");
+    expect(await read(page, "E3")).toBe("on demand");
+    await goTo(page, "Fans!E3");
+    await page.keyboard.press("Alt+ArrowDown");
+    await editor.fill("continuous");
+    await page.keyboard.press("Enter");
+    await goTo(page, "E3:E5");
+    await page.keyboard.press("Control+d");
+    expect(await read(page, "E5")).toBe("continuous");
+    const heading = page.getByRole("columnheader", { name: "E", exact: true });
+    const right = async () => {
+      const { x = 0, y = 0, width = 0, height = 0 } = (await heading.boundingBox()) ?? {};
+      return { x: x + width, y: y + height / 2, width };
+    };
+    const { x, y, width } = await right();
+    await page.mouse.move(x - 1, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 59, y, { steps: 3 });
+    await page.mouse.up();
+    expect((await right()).width).toBeCloseTo(width + 60, 0);
+  });
+
   it("turns the sheets with Ctrl+PageDown and types today with Ctrl+;", async () => {
     const page = await open();
     await goTo(page, "Dwellings!H2");

@@ -29,7 +29,7 @@ export class CellEditor implements ICellEditorComp<Line> {
     });
     this.forget = desk.subscribe((topic) => {
       if (topic === "edit" && desk.edit) this.show(desk.edit.text, desk.edit.problem);
-      if (topic === "choices") input.showPicker?.();
+      if (topic === "choices") this.open();
     });
     this.fit();
   }
@@ -64,6 +64,14 @@ export class CellEditor implements ICellEditorComp<Line> {
     input.value = typed + rest;
     input.setSelectionRange(typed.length, input.value.length);
     context.desk.retype(input.value);
+  }
+
+  /** Opens the list whole: a browser shows of it only what is like the text in the field. */
+  private open(): void {
+    const { input } = this;
+    input.placeholder = input.value;
+    input.value = "";
+    input.showPicker?.();
   }
 
   private show(text: string, problem: string | null): void {

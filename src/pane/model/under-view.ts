@@ -1,5 +1,5 @@
 import { shown } from "../../cells";
-import { editions, findEdition } from "../../editions";
+import { type Edition, editions, findEdition } from "../../editions";
 import { type Job, underEdition, unitOf } from "../../job";
 
 interface UnderRow {
@@ -13,9 +13,7 @@ interface UnderRow {
 }
 
 /** The other editions that state their numbers in the job's units. */
-export function otherEditions({
-  settings,
-}: Job): { readonly id: string; readonly title: string }[] {
+export function otherEditions({ settings }: Job): Edition[] {
   return editions.filter(
     ({ id, systems }) => id !== settings.edition?.id && systems.includes(settings.system),
   );

@@ -7,6 +7,8 @@ interface ChoiceProps {
   /** Stands above; where something beside it says so already, `aria-label` says it for others. */
   readonly label?: string;
   readonly "aria-label"?: string;
+  /** Stands below; what has one must be chosen. */
+  readonly hint?: string | undefined;
   readonly value: string;
   /** Values with their words, or words that are both. */
   readonly options: readonly (string | { readonly value: string; readonly words: string })[];
@@ -16,7 +18,7 @@ interface ChoiceProps {
 }
 
 /** One of several options. */
-export function Choice({ label, options, onChoose, ...select }: ChoiceProps) {
+export function Choice({ label, hint, options, onChoose, ...select }: ChoiceProps) {
   const { select: className } = useStyles();
   const choice = (
     <Select {...select} className={className} onChange={(_, data) => onChoose(data.value)}>
@@ -31,5 +33,11 @@ export function Choice({ label, options, onChoose, ...select }: ChoiceProps) {
       })}
     </Select>
   );
-  return label === undefined ? choice : <Field label={label}>{choice}</Field>;
+  return label === undefined ? (
+    choice
+  ) : (
+    <Field label={label} hint={hint ?? null} required={hint !== undefined}>
+      {choice}
+    </Field>
+  );
 }

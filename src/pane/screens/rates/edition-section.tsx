@@ -1,7 +1,7 @@
 import { useMemo, useState } from "react";
 import type { Job } from "../../../job";
 import { otherEditions, underRows } from "../../model/under-view";
-import { Choice } from "../../parts/choice";
+import { EditionChoice } from "../../parts/edition-choice";
 import { useShared } from "../../parts/styles";
 import { Table } from "../../parts/table";
 
@@ -13,12 +13,7 @@ export function EditionSection({ job }: { job: Job }) {
   const rows = useMemo(() => underRows(job, other), [job, other]);
   return (
     <>
-      <Choice
-        label="Another edition"
-        value={other}
-        options={editions.map(({ id, title }) => ({ value: id, words: title }))}
-        onChoose={setOther}
-      />
+      <EditionChoice label="Another edition" value={other} from={editions} onChoose={setOther} />
       <Table
         caption="What changes"
         rows={rows}

@@ -2,7 +2,7 @@ import { useMemo, useState } from "react";
 import { findEdition } from "../../../editions";
 import { estimateNotes, estimateOf, estimateSections, type Job, sectionText } from "../../../job";
 import { otherEditions } from "../../model/under-view";
-import { Choice } from "../../parts/choice";
+import { EditionChoice } from "../../parts/edition-choice";
 import { useShared } from "../../parts/styles";
 
 /** What the planned fans of a job need and cost, with another edition beside it where one is chosen. */
@@ -18,13 +18,11 @@ export function OrderSection({ job }: { job: Job }) {
   const sections = estimateSections(estimate, job.settings, beside);
   return (
     <>
-      <Choice
+      <EditionChoice
         label="Beside it"
         value={other}
-        options={[
-          { value: "", words: "no other edition" },
-          ...otherEditions(job).map(({ id, title }) => ({ value: id, words: title })),
-        ]}
+        before={[{ value: "", words: "no other edition" }]}
+        from={otherEditions(job)}
         onChoose={setOther}
       />
       {sections

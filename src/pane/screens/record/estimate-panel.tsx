@@ -3,7 +3,7 @@ import { useState } from "react";
 import { editions } from "../../../editions";
 import type { Job } from "../../../job";
 import { count } from "../../model/announce";
-import { Choice } from "../../parts/choice";
+import { EditionChoice } from "../../parts/edition-choice";
 import { Panel } from "../../parts/panel";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
@@ -25,13 +25,10 @@ export function EstimatePanel({ job }: { job: Job }) {
         {count(lots, "lot")}: rates, fans and ducts to buy, hours and prices, in a workbook of its
         own. A sheet of plans, of fans on offer or of openings in this workbook is used too.
       </p>
-      <Choice
+      <EditionChoice
         label="Edition that applies"
         value={chosen}
-        options={[
-          { value: "", words: "not known yet" },
-          ...editions.map(({ id, title }) => ({ value: id, words: title })),
-        ]}
+        before={[{ value: "", words: "not known yet" }]}
         onChoose={setEdition}
       />
       <div className={shared.line}>

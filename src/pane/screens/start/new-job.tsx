@@ -12,6 +12,7 @@ import {
 import { useId, useState } from "react";
 import { editions } from "../../../editions";
 import { type FeatureKey, features, type Settings, usualFeatures } from "../../../job";
+import { EditionChoice } from "../../parts/edition-choice";
 import { Panel } from "../../parts/panel";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
@@ -87,25 +88,16 @@ export function NewJob() {
       <Field label="Name of the job">
         <Input className={styles.input} value={name} onChange={(_, data) => setName(data.value)} />
       </Field>
-      <Field
+      <EditionChoice
         label="Edition that applies"
-        required
-        hint={isAsked ? "Its rates are what the fans are judged by: for you to say." : null}
-      >
-        <Select
-          className={styles.input}
-          value={chosenEdition}
-          onChange={(_, data) => chooseEdition(data.value)}
-        >
-          <option value={unasked}>choose the edition</option>
-          <option value={unknown}>not known yet</option>
-          {editions.map(({ id, title }) => (
-            <option key={id} value={id}>
-              {title}
-            </option>
-          ))}
-        </Select>
-      </Field>
+        hint={isAsked ? "Its rates are what the fans are judged by: for you to say." : ""}
+        value={chosenEdition}
+        before={[
+          { value: unasked, words: "choose the edition" },
+          { value: unknown, words: "not known yet" },
+        ]}
+        onChoose={chooseEdition}
+      />
       <Field label="Units">
         <Select
           className={styles.input}
