@@ -148,6 +148,30 @@ describe("workbooks as other firms keep them", () => {
     expect(block?.field(2, "dwelling")).toMatchObject({ value: "Logt 1", from: "above" });
   });
 
+  test("typed final results that repeat the first flow or that of the retest are no flow", () => {
+    const rows: Made[][] = [
+      ["Apt", "Room", "Pa", "Hole in²", "cfm", "Req cfm", "Retest Pa", "Retest hole", "Retest cfm"],
+    ];
+    rows[0]?.push("Final cfm", "Final");
+    for (let i = 0; i < 24; i++) {
+      const pressure = 2 + i * 0.17;
+      const flow = root(1.07, 27, pressure);
+      const again = flow < 50 && i % 2 ? [pressure + 2.3, 27, root(1.07, 27, pressure + 2.3)] : [];
+      const final = again[2] ?? flow;
+      rows.push([
+        ...[`Apt ${i >> 1}`, i % 2 ? "Bath" : "Laundry", pressure, 27, flow, 50],
+        ...[again[0] ?? null, again[1] ?? null, again[2] ?? null],
+        ...[final, final >= 50 ? "PASS" : "FAIL"],
+      ]);
+    }
+    const { blocks } = readWorkbook(workbook([sheet("Fans", rows)]));
+    expect(blocks.map(({ roles }) => roles.get("flow")?.heading)).toEqual(["cfm", "Retest cfm"]);
+    expect(blocks.map(({ roles }) => roles.get("required")?.heading)).toEqual([
+      "Req cfm",
+      "Req cfm",
+    ]);
+  });
+
   test("an opening that is called middle, as a mean is, makes no total of its rows", () => {
     const rows: Made[][] = [["Pièce", "Trappe", "Surface cm²", "Dépression Pa", "Débit m³/h"]];
     for (let i = 0; i < 12; i++) {

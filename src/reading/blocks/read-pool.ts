@@ -101,6 +101,7 @@ function byValues(
       ledger.weight(line, role) > -2.5 &&
       rolesAndOther.every((other) => other === role || !ledger.weight(line, other, "choice")),
     named: (line, role) => ledger.weight(line, role, "words") > 1.5,
+    repeats: (line) => ledger.add(line, "other", "physics", 4, "it repeats flows of other lines"),
   });
   if (cores.length) return cores;
   const codes = pool.lines

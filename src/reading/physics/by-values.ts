@@ -11,6 +11,8 @@ interface LineHints {
   readonly mayBe: (line: number, role: Role) => boolean;
   /** Whether its heading names the role. */
   readonly named: (line: number, role: Role) => boolean;
+  /** Told of a line that only repeats the flows of others. */
+  readonly repeats: (line: number) => void;
 }
 
 interface Tried {
@@ -18,8 +20,10 @@ interface Tried {
   readonly worth: number;
 }
 
+type Lines = ReadonlyMap<number, LineStats>;
+
 /** The laws that typed values follow; each flow once, and no line in two parts. */
-export function coresByValues(stats: ReadonlyMap<number, LineStats>, hints: LineHints): Core[] {
+export function coresByValues(stats: Lines, hints: LineHints): Core[] {
   const usable = [...stats.values()].filter(
     (s) =>
       s.numeric >= 3 &&
@@ -74,7 +78,21 @@ export function coresByValues(stats: ReadonlyMap<number, LineStats>, hints: Line
     for (const [line, part] of wanted) parts.set(line, part);
     cores.push(withBothSizes(core, stats, holes));
   }
-  return cores;
+  const repeats = cores.filter((core) => repeatsOthers(core, cores, stats));
+  for (const { flow } of repeats) hints.repeats(flow);
+  return cores.filter((core) => !repeats.includes(core));
+}
+
+/** Rows in which a final result departs from the flows it repeats are slips where they are few. */
+const mostRepeat = 0.95;
+
+/** Whether a flow only repeats, row by row, one of several before it, as a final result does. */
+function repeatsOthers({ flow }: Core, cores: readonly Core[], stats: Lines): boolean {
+  const before = cores.filter((core) => core.flow < flow);
+  const from = before.map((core) => stats.get(core.flow)!.numbers);
+  const { numbers, numeric } = stats.get(flow)!;
+  const repeated = numbers.filter((number, at) => from.some((line) => line[at] === number));
+  return from.length > 1 && repeated.length >= mostRepeat * numeric;
 }
 
 function tryLaw(
@@ -128,11 +146,7 @@ function tryLaw(
 }
 
 /** Where both area and diameter of the holes are kept, both are named. */
-function withBothSizes(
-  core: Core,
-  stats: ReadonlyMap<number, LineStats>,
-  holes: readonly LineStats[],
-): Core {
+function withBothSizes(core: Core, stats: Lines, holes: readonly LineStats[]): Core {
   const own = stats.get((core.area ?? core.diameter)!)!;
   const others = holes.filter(
     ({ line }) => line !== own.line && line !== core.flow && line !== core.pressure,
