@@ -100,6 +100,8 @@ export interface Block {
   readonly repeats: readonly RoleLine[];
   /** Rows left out as subtotals, averages or group lines. */
   readonly skipped: readonly number[];
+  /** Rows of the mean of several tests, where what is required stands beside the mean alone. */
+  readonly means: readonly MeanRow[];
   readonly habits: Habits;
   /** A retest of the fans of this other block, in lines of its own; the index in `blocks`. */
   readonly retestOf: number | undefined;
@@ -109,6 +111,18 @@ export interface Block {
   field(index: number, role: Role): FieldValue | null;
   /** The number of a field, also one written as text ("4,4", "3.2 Pa"); null where there is none. */
   number(index: number, role: Role): number | null;
+}
+
+/** The mean of several tests of a fan with what it is to reach, in the units of the sheet. */
+export interface MeanRow {
+  /** The last of its tests, by its number in the block. */
+  readonly of: number;
+  readonly flow: number;
+  readonly flowAt: Spot;
+  readonly required: number;
+  readonly verdict:
+    | { readonly says: "pass" | "fail"; readonly word: string; readonly at: Spot }
+    | undefined;
 }
 
 /** Something stated or followed by most readings, with how it is known. */

@@ -2,8 +2,18 @@ import type { CellValue, Spot } from "../../cells";
 import { type Cells, Kind } from "../cells/cells";
 import type { ReadGrid } from "../host";
 import type { Label } from "../tables/labels";
-import type { Block, Candidate, FieldValue, Habits, Layout, Role, RoleLine } from "../types";
+import type {
+  Block,
+  Candidate,
+  FieldValue,
+  Habits,
+  Layout,
+  MeanRow,
+  Role,
+  RoleLine,
+} from "../types";
 import type { Listing } from "./listing";
+import { meansOf } from "./means";
 import type { PoolBlock } from "./read-pool";
 import { candidatesFor, roleLines } from "./role-lines";
 
@@ -28,6 +38,7 @@ export class SheetBlock implements Block {
   retestOf: number | undefined;
   told: Told = () => null;
   private readonly sparse = new Set<Role>();
+  private foundMeans: readonly MeanRow[] | undefined;
 
   constructor(
     readonly from: PoolBlock,
@@ -94,6 +105,11 @@ export class SheetBlock implements Block {
     }
     const told = this.told(index, role)?.value;
     return typeof told === "number" ? told : null;
+  }
+
+  get means(): readonly MeanRow[] {
+    this.foundMeans ??= meansOf(this);
+    return this.foundMeans;
   }
 
   private value(row: number, col: number): CellValue {
