@@ -58,13 +58,18 @@ export function firmGroups({ firm }: Job): FirmGroup[] {
       block: known?.block ?? block,
       sheets: [...new Set([...(known?.sheets ?? []), block.sheet])],
       readings: (known?.readings ?? 0) + block.readings,
-      name: String(block.field(0, "room")?.value ?? block.roles.get("flow")?.heading ?? ""),
+      name: String(roomOfAll(block) ?? block.roles.get("flow")?.heading ?? ""),
     });
   }
   const all = [...groups.values()];
   const isAlone = ({ sheets }: FirmGroup) =>
     all.filter((other) => other.sheets.some((sheet) => sheets.includes(sheet))).length === 1;
   return all.map((group) => (isAlone(group) ? { ...group, name: "" } : group));
+}
+
+/** The room that a block's headings tell for all its fans; none where each row names its own. */
+function roomOfAll(block: Block) {
+  return block.roles.has("room") ? undefined : block.field(0, "room")?.value;
 }
 
 /** The roles of a block: those found, then those that something is missing for. */
