@@ -1,6 +1,7 @@
 import { SheetBlock } from "./blocks/block";
 import { enoughForFans } from "./blocks/judge";
 import { type Listed, type Listing, listFans } from "./blocks/listing";
+import { meansOf } from "./blocks/means";
 import { type PoolBlock, readPool } from "./blocks/read-pool";
 import { tellerOf } from "./blocks/told";
 import type { Cells } from "./cells/cells";
@@ -171,6 +172,7 @@ function toBlocks(
   });
   blocks.forEach((block, at) => {
     block.told = tellerOf(block, book, many);
+    block.means = meansOf(block);
     block.habits = learnHabits(block, stated, book, openings, meanings);
     if (block.from.part.retest) {
       const first = blocks.findIndex(

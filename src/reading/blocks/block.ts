@@ -13,7 +13,6 @@ import type {
   RoleLine,
 } from "../types";
 import type { Listing } from "./listing";
-import { meansOf } from "./means";
 import type { PoolBlock } from "./read-pool";
 import { candidatesFor, roleLines } from "./role-lines";
 
@@ -36,9 +35,9 @@ export class SheetBlock implements Block {
   readonly skipped: readonly number[];
   habits!: Habits;
   retestOf: number | undefined;
+  means: readonly MeanRow[] = [];
   told: Told = () => null;
   private readonly sparse = new Set<Role>();
-  private foundMeans: readonly MeanRow[] | undefined;
 
   constructor(
     readonly from: PoolBlock,
@@ -105,11 +104,6 @@ export class SheetBlock implements Block {
     }
     const told = this.told(index, role)?.value;
     return typeof told === "number" ? told : null;
-  }
-
-  get means(): readonly MeanRow[] {
-    this.foundMeans ??= meansOf(this);
-    return this.foundMeans;
   }
 
   private value(row: number, col: number): CellValue {
