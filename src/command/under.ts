@@ -29,7 +29,7 @@ function rowLines(row: RateUnder, unit: string): string[] {
   const turned = (words: string, names: readonly string[]) =>
     names.length === 0 ? [] : [`${words} (${names.length}): ${names.slice(0, 6).join("; ")}`];
   const [first = "", ...further] = [
-    `${row.change.padEnd(6)} ${row.what} (${row.count}): ${rate(row.before)} → ${rate(row.after)} ${unit}${row.is === "" ? "" : ` (${row.is})`}`,
+    `${row.change.padEnd(6)} ${row.what}${row.count === 1 ? "" : ` (${row.count})`}: ${rate(row.before)} → ${rate(row.after)} ${unit}${row.is === "" ? "" : ` (${row.is})`}`,
     ...(why === undefined ? [] : [String(why)]),
     ...turned("turn short", row.turnsShort),
     ...turned("turn to meet", row.turnsMet),

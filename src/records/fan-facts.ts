@@ -20,9 +20,9 @@ export interface FanFact {
   /** Half width at 95 %; NaN where it cannot be told. */
   readonly expanded: number;
   readonly required: number;
-  /** What that rate is a number of, such as "capacity"; "" where no edition says. */
-  readonly kind: string;
   readonly verdict: Verdict | undefined;
+  /** What the rate that the flow was held against is a number of, such as "capacity"; else "". */
+  readonly verdictOn: string;
   /** Read above the window, where the box only lowers a flow that is enough. */
   readonly alreadyMeets: boolean;
   /** The fan was read again later: that reading stands for it. */
@@ -70,7 +70,7 @@ function gather(job: Job): FanFact[] {
       flow: facts.judged(i),
       expanded: facts.budget(i)?.expanded ?? Number.NaN,
       required: facts.required(i),
-      kind: fans.kindOfRate(i) ?? "",
+      verdictOn: facts.verdictOn(i) ?? "",
       verdict: facts.verdict(i),
       alreadyMeets: facts.alreadyMeets(i),
       isSuperseded: facts.isSuperseded(i),

@@ -103,7 +103,8 @@ function fanDisagreements(job: Job, findings: readonly Finding[], whole: Whole):
     const room = roomView(job, i).measured;
     const isJudged = !Number.isNaN(record.flow);
     if (isJudged !== (room !== "")) say(`room "${room}" of a flow of ${record.flow}`);
-    if (isJudged && !Number.isNaN(record.required) && !room.endsWith(`: ${verdict}`))
+    const said = new RegExp(`: ${verdict}(, by a [a-z ]+ rate)?$`);
+    if (isJudged && !Number.isNaN(record.required) && !said.test(room))
       say(`room "${room}", record ${verdict}`);
     const spread = spreadView(job, i);
     const used = "problem" in spread ? undefined : spread.acceptances.find((each) => each.used);

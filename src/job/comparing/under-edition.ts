@@ -5,7 +5,7 @@ import { attempt, type Job, type Maybe } from "../read";
 
 /** One kind of thing that both editions may have a rate for, and what another edition changes. */
 export interface RateUnder {
-  /** "bathroom on demand", or "whole dwelling, 1400 and 2 bedrooms". */
+  /** "bathroom on demand"; of a single fan or dwelling with its name: "whole dwelling, House 4". */
   readonly what: string;
   /** Rates in the job's units; why there is none, in words. */
   readonly before: number | string;
@@ -93,7 +93,7 @@ function dwellingCases(job: Job, other: Edition): Case[] {
 }
 
 function summed(cases: readonly Case[]): RateUnder {
-  const { what, before, after, is } = cases[0] as Case;
+  const { what, name, before, after, is } = cases[0] as Case;
   const [old, now] = [rateOf(before), rateOf(after)];
   const names = (turned: (flow: number) => boolean) =>
     typeof old === "number" && typeof now === "number"
@@ -101,7 +101,7 @@ function summed(cases: readonly Case[]): RateUnder {
       : [];
   const compared = typeof old === "number" && typeof now === "number";
   return {
-    what,
+    what: cases.length === 1 ? `${what}, ${name}` : what,
     before: old,
     after: now,
     change: !compared ? "unlike" : now > old ? "up" : now < old ? "down" : "same",

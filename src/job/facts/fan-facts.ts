@@ -1,4 +1,5 @@
 import { type CellValue, InputError, isBlankCell } from "../../cells";
+import type { NumberKind } from "../../editions";
 import {
   deficitOf,
   type Judging,
@@ -138,6 +139,12 @@ export class FanFacts {
     // A reversed pressure gives no flow, yet it was measured: it wants another reading.
     const isReversed = this.fans.status[i] === "reversed" && !this.fans.isByInstrument(i);
     return isReversed && found[i] !== "none required" ? "out of range" : found[i];
+  }
+
+  /** What the rate that a flow was held against is a number of; undefined where none was. */
+  verdictOn(i: number): NumberKind | undefined {
+    const weighed = ["meets", "short", "too close to call"];
+    return weighed.includes(this.verdict(i) ?? "") ? this.fans.kindOfRate(i) : undefined;
   }
 
   /** A box only ever lowers the flow: one that is enough through it above the window is enough. */

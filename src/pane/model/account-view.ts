@@ -12,7 +12,7 @@ import {
 } from "../../job";
 import { percentOf } from "./in-words";
 import { fanName } from "./rows-at";
-import { type Outcome, outcomeOf } from "./said";
+import { type Outcome, outcomeOf, statedIn } from "./said";
 
 /** One step of a dwelling's account. */
 export interface AccountStep {
@@ -73,6 +73,7 @@ export function accountView(job: Job, i: number): AccountView {
     given: [
       { name: "Floor area", value: numberOr(number("floor"), unitOf("floor", system)) },
       { name: "Bedrooms", value: numberOr(number("bedrooms"), "") },
+      ...statedIn(table, i, ["windows", "others", "wind", "baseline"]),
     ],
     required: { title: "Required", note: "", outcome: outcomeOf(account.required, job) },
     deficits: account.deficits && deficitsOf(job, account, account.deficits),

@@ -1,7 +1,7 @@
 import { isoDay, shown } from "../../cells";
-import { factsOf, flowUnit, type Job, unitOf } from "../../job";
+import { factsOf, flowUnit, type Job } from "../../job";
 import { fanName } from "./rows-at";
-import { type Outcome, outcomeOf } from "./said";
+import { type Outcome, outcomeOf, statedIn } from "./said";
 
 /** The required rate of a fan's room with the way to it. */
 export interface RateView {
@@ -13,24 +13,19 @@ export interface RateView {
   readonly measured: string;
 }
 
+/** What a row may say beside its room: what its rate goes by, and how the fan runs and was read. */
+const further = "volume enclosed cooking capture runShare seal grille shared".split(" ");
+
 export function roomView(job: Job, i: number): RateView {
   const fans = job.fans as NonNullable<Job["fans"]>;
   const { table } = fans;
-  const { system } = job.settings;
-  const units: Readonly<Record<string, string>> = {
-    volume: ` ${unitOf("volume", system)}`,
-    capture: " %",
-  };
-  const further = ["volume", "enclosed", "cooking", "capture"];
-  const given = ["roomKind", "duty", ...further].flatMap((key) => {
-    const value = table.has(key) ? table.text(key, i) : "";
-    if (further.includes(key) && value === "") return [];
-    const unit = units[key] ?? "";
-    return [{ name: table.field(key).title, value: value === "" ? "blank" : value + unit }];
-  });
+  const asked = ["roomKind", "duty"].map((key) => ({
+    name: table.field(key).title,
+    value: (table.has(key) && table.text(key, i)) || "blank",
+  }));
   return {
     title: fans.isAbsent(i) ? `${fanName(job, i)}: no fan` : `Fan ${fanName(job, i)}`,
-    given: [...given, ...visitsOf(job, i)],
+    given: [...asked, ...statedIn(table, i, further), ...visitsOf(job, i)],
     outcome: outcomeOf(fans.required(i), job),
     measured: measuredWords(job, i),
   };
@@ -61,7 +56,7 @@ function measuredWords(job: Job, i: number): string {
   const verdict = fans.verdict(i);
   const what = settings.judgeBy === "measured" ? "Measured" : `Judged, ${settings.judgeBy}:`;
   const isJudged = verdict !== undefined && !Number.isNaN(fans.required(i));
-  const kind = fans.fans.kindOfRate(i);
+  const kind = fans.verdictOn(i);
   const judged = isJudged ? `: ${verdict}${kind ? `, by a ${kind} rate` : ""}` : "";
   return `${what} ${shown(flow)} ${flowUnit(settings.system)}${judged}`;
 }

@@ -1,5 +1,5 @@
 import { shown } from "../../cells";
-import { flowUnit, type Job, type Maybe, type RequiredRate } from "../../job";
+import { flowUnit, type Job, type Maybe, type RequiredRate, type Table } from "../../job";
 import { sentenceOf } from "./in-words";
 import { type Clause, clauseOf } from "./marks";
 
@@ -21,4 +21,14 @@ export function outcomeOf(found: Maybe<RequiredRate>, job: Job): Outcome {
     working: working.split("; "),
     clause: clauseOf(source),
   };
+}
+
+/** What a row says in these of its fields, each by its title; blank ones are left out. */
+export function statedIn(table: Table, i: number, keys: readonly string[]) {
+  return keys.flatMap((key) => {
+    const value = table.has(key) ? table.text(key, i) : "";
+    if (value === "") return [];
+    const unit = key === "capture" ? "%" : (table.unit(key, i) ?? "");
+    return [{ name: table.field(key).title, value: `${value} ${unit}`.trim() }];
+  });
 }

@@ -29,7 +29,7 @@ export function underRows(job: Job, other: string): UnderRow[] {
     ];
     const change = row.change === "unlike" ? "" : `, ${row.change}`;
     return {
-      what: `${row.what} (${row.count})`,
+      what: row.count === 1 ? row.what : `${row.what} (${row.count})`,
       rate: `${rate(row.before)} → ${rate(row.after)} ${unit}${change}`,
       turns: turned.join(", ") || "none turn",
       note:

@@ -35,10 +35,11 @@ export function addRates(rows: PlanRows, job: Job, dwellings: readonly DwellingF
     else used.set(key, { ...rate, count: 1 });
   };
   const unit = unitOf("flow", system);
-  for (const { row, isAbsent, kind: is } of fanFacts(job)) {
+  for (const { row, isAbsent } of fanFacts(job)) {
     const required = job.fans?.required(row);
     if (isAbsent || !required || !("value" in required)) continue;
     const { rate, source } = required.value;
+    const is = job.fans?.kindOfRate(row) ?? "";
     const [room, duty] = [job.fans?.room(row), job.fans?.duty(row)];
     const kind = room && "value" in room ? room.value : "";
     const when = duty && "value" in duty ? duty.value : "";
