@@ -42,7 +42,9 @@ describe("the air at a fan", () => {
     const actual = view.flows.find(({ title }) => title === "Actual");
     expect(actual?.judged).toBe(true);
     expect(view.flows.filter(({ judged }) => judged)).toHaveLength(1);
-    expect(roomView(job, hall).measured).toBe(`Judged, actual: ${actual?.flow} cfm: meets`);
+    expect(roomView(job, hall).measured).toBe(
+      `Judged, actual: ${actual?.flow} cfm: meets, by a delivered rate`,
+    );
   });
 
   it("shows the flow without the box where the job judges by that and two openings were read", () => {
