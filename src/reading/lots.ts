@@ -41,8 +41,12 @@ function columnsOf(grid: ReadGrid, row: number): Column[] | undefined {
     const value = grid.value(row, col);
     if (typeof value !== "string" || value.trim() === "" || value.length > 60) continue;
     const { unit, rest } = takeUnit(value);
-    const role = roleOf(plain(rest) || plain(value));
-    const room = role === undefined ? cellWord(value).room : undefined;
+    const named = roleOf(plain(rest) || plain(value));
+    // "Bathrooms" over numbers are counted, and are no list of rooms.
+    const isNumber = numberOf(grid.value(row + 1, col)) !== undefined;
+    const isCounted = named === undefined || (named === "rooms" && isNumber);
+    const room = isCounted ? cellWord(singular(value)).room : undefined;
+    const role = room ? undefined : named;
     if (unit?.dimension === "pressure" || (!role && !room && isMeasured(value))) return undefined;
     if (role && taken.has(role)) continue;
     if (role) taken.add(role);
@@ -155,7 +159,7 @@ function roomsOf(
     const count = numberOf(value) ?? (/^(y|x|ja|si|oui|✓)/i.test(textOf(value)) ? 1 : 0);
     // "2.5 baths" are two with a bath or shower and one without.
     const half = room === "bathroom" && count % 1 === 0.5 ? many("Half bath", 1) : [];
-    return [...many(heading.replace(/s$/, ""), Math.floor(count)), ...half];
+    return [...many(singular(heading), Math.floor(count)), ...half];
   });
   return [...listed, ...counted];
 }
@@ -170,6 +174,10 @@ function many(word: string, count: number): LotRoom[] {
     ...{ kind, duty, whole: undefined, cells: {} },
   }));
 }
+
+/** "Laundry" of "Laundries", "Bathroom" of "Bathrooms". */
+const singular = (heading: string): string =>
+  heading.trim().replace(/ies$/i, "y").replace(/s$/i, "");
 
 const textOf = (value: CellValue): string =>
   typeof value === "object" || value === undefined ? "" : String(value).trim();

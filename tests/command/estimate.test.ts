@@ -36,7 +36,7 @@ const duct = { kind: "smooth", diameter: 6, length: 14, each: 4.4 };
 /** One row a lot, rooms as numbers under their names. */
 const countedLots = () =>
   [
-    "Lot,Plan,Phase,Cond. floor area (sq ft),Beds,Full baths,Half baths,Laundry,Range hood,Exhaust fans",
+    "Lot,Plan,Phase,Cond. floor area (sq ft),Beds,Full baths,Half baths,Laundries,Range hood,Exhaust fans",
     ...lots.map(({ lot, plan, phase }) => {
       const { floor, bedrooms, baths, halves } = plans[plan];
       return [lot, plan, phase, floor, bedrooms, baths, halves, 1, 1, baths + halves + 2].join();

@@ -194,7 +194,7 @@ describe("copies that need no add-in", () => {
 
 describe("a list of lots in the open workbook", () => {
   it("becomes an estimate of its own, ready to be taken away", async () => {
-    const text = "Lot,Plan,Floor area (sq ft),Beds,Baths\nLot 1,A,1800,3,2\nLot 2,A,1800,3,2\n";
+    const text = "Lot,Plan,Floor area (sq ft),Beds,Bathrooms\nLot 1,A,1800,3,2\nLot 2,A,1800,3,2\n";
     hostOf(workbookOfCsv(new TextEncoder().encode(text), "lots.csv"));
     const own = new Session(excelHost, clock);
     await own.open();
