@@ -71,13 +71,18 @@ export function estimateRecord({ job, findings }: JobCheck, estimate: Estimate):
   };
 }
 
-/** Texts share the room that the numbers leave. */
-function spansOf(section: EstimateSection): TableColumn[] {
-  const texts = section.columns.filter(({ digits }) => digits === undefined).length;
-  const room = Math.floor((columns.length - (section.columns.length - texts)) / texts);
-  return section.columns.map(({ title, digits }, at) => ({
+/** Texts share the room that the numbers leave; "none required" among numbers takes two columns. */
+function spansOf({ columns: own, rows }: EstimateSection): TableColumn[] {
+  const numbers = own.map(({ digits }, at) => {
+    if (digits === undefined) return 0;
+    return rows.some((row) => typeof row[at] === "string") ? 2 : 1;
+  });
+  const texts = numbers.filter((span) => span === 0).length;
+  const left = columns.length - numbers.reduce<number>((sum, span) => sum + span, 0);
+  const room = Math.min(widestText, Math.floor(left / texts));
+  return own.map(({ title, digits }, at) => ({
     title,
-    span: digits === undefined ? Math.min(widestText, room) : 1,
+    span: numbers[at] || room,
     look: lookOf[digits ?? -1] ?? (at === 0 ? looks.strongCell : looks.cell),
   }));
 }
