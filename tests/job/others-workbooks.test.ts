@@ -75,7 +75,7 @@ describe("A workbook with nothing of a job in it", () => {
     const changes = compareJobs(budget(5, "B4*2"), budget(8, "B4*3"), { today: 46_000 });
     expect(changes.map(({ kind, cell, before, after }) => [kind, cell, before, after])).toEqual([
       ["typed", "B4", "5", "8"],
-      ["formula", "C4", "B4*2", "B4*3"],
+      ["formula", "C4", "=B4*2", "=B4*3"],
       ["result", "C4", "10", "16"],
     ]);
   });

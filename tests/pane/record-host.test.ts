@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { workbookOfCsv } from "../../src/csv";
 import type { WorkbookHost } from "../../src/desk/host";
 import { findEdition } from "../../src/editions";
@@ -55,6 +55,9 @@ beforeEach(async () => {
   await session.open();
   await session.check();
 });
+
+// A session left open would answer the edits of the tests after it.
+afterEach(() => session.close());
 
 describe("findings accepted in the open workbook", () => {
   it("are kept on a sheet, counted apart, and open again once a cell of the row changes", async () => {
@@ -200,6 +203,7 @@ describe("a list of lots in the open workbook", () => {
     await own.open();
     await own.check();
     await makeEstimate(own, findEdition("IRC-2021"));
+    own.close();
     expect(own.state.problem).toBe("");
     const { copy } = own.state.record;
     expect(copy?.fileName).toBe("lots-estimate.xlsx");

@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { WorkbookHost } from "../../src/desk/host";
 import { type TraceView, traceView } from "../../src/pane/model/trace-view";
 import { spotAt } from "../../src/pane/model/trace-walk";
@@ -27,6 +27,9 @@ beforeEach(async () => {
   await session.open();
   await session.check();
 });
+
+// A session left open would answer the edits of the tests after it.
+afterEach(() => session.close());
 
 describe("what a cell of the open workbook holds at this moment", () => {
   it("is what was read, as long as nobody has typed, with the text that the sheet shows", async () => {
