@@ -1,4 +1,3 @@
-import Table from "cli-table3";
 import { auditFormulas } from "../audit";
 import { visible, visibleIn, visibleJson } from "../cells";
 import {
@@ -12,6 +11,7 @@ import {
 import { type Look, named, openFile } from "./check-file";
 import type { Format } from "./options";
 import { csvLines } from "./reports/csv";
+import { plainTable } from "./reports/plain-table";
 
 interface Wide extends Look {
   readonly width: number;
@@ -67,29 +67,30 @@ function tableOf(
     widest(({ field }) => field, 20),
   ];
   const rest = Math.max(24, width - widths.reduce((sum, one) => sum + one, 0) - 6);
-  const table = new Table({
-    head: ["change", "cell", "row", "field", "from → to"],
-    colWidths: [...widths, rest],
-    wordWrap: true,
-    style: { head: [], border: [], "padding-left": 0, "padding-right": 1 },
-    chars: Object.fromEntries([...borders.map((name) => [name, ""]), ["left", "  "]]),
-  });
-  for (const change of changes)
-    table.push([change.kind, place(change), change.about, change.field, fromTo(change)]);
+  const table = plainTable(
+    changes.map((change) => [
+      change.kind,
+      place(change),
+      change.about,
+      change.field,
+      fromTo(change),
+    ]),
+    {
+      indent: 2,
+      gap: 1,
+      widths: [...widths, rest],
+      head: ["change", "cell", "row", "field", "from → to"],
+    },
+  );
   const counts = new Map<string, number>();
   for (const { kind } of changes) counts.set(kind, (counts.get(kind) ?? 0) + 1);
   const sums = [...counts].map(([kind, count]) => `${count} ${kind}`).join(", ");
-  return [...lines, table.toString(), "", `  ${sums}`, ""].join("\n");
+  return [...lines, table, "", `  ${sums}`, ""].join("\n");
 }
 
 function codeLine(old: string, now: string): string {
   return old === now ? `${old}  the same` : `${old} → ${now}  changed`;
 }
-
-const borders = [
-  ...["top", "top-mid", "top-left", "top-right", "bottom", "bottom-mid", "bottom-left"],
-  ...["bottom-right", "left-mid", "mid", "mid-mid", "right", "right-mid", "middle"],
-];
 
 function fromTo({ kind, before, after, rows }: Change): string {
   const more = rows > 1 ? ` (in ${rows} rows)` : "";

@@ -1,13 +1,13 @@
-import Table from "cli-table3";
 import { visible } from "../../cells";
 import type { JobCheck } from "../../job";
 import { fitEntries } from "../../reading";
 import type { FileCheck } from "../check-file";
-import { noLines } from "./no-lines";
+import { plainTable } from "./plain-table";
 import type { Report } from "./report";
 
 /** Reasons shown beside one role. */
 const mostReasons = 2;
+const shape = { indent: 4, gap: 4 };
 
 /** How each file was read: which cells were taken for what, and why. No findings. */
 export function fitReport(): Report {
@@ -29,14 +29,14 @@ function firmLines({ job }: JobCheck): string[] {
   const { reading } = job.firm;
   const blocks = fitEntries(reading).flatMap(
     ({ sheet, layout, readings, roles, because, units }) => {
-      const table = plainTable();
-      for (const [role, cells] of Object.entries(roles)) {
+      const rows = Object.entries(roles).map(([role, cells]) => {
         const unit = units[role as keyof typeof units] ?? "";
         const reasons = because[role as keyof typeof because] ?? [];
         const shown = reasons.slice(0, mostReasons).join("; ");
-        table.push([role, cells.join(", "), unit, shown].map(visible));
-      }
-      return [`  Sheet ${visible(sheet)}: ${readings} readings, ${layout}`, table.toString(), ""];
+        return [role, cells.join(", "), unit, shown].map(visible);
+      });
+      const title = `  Sheet ${visible(sheet)}: ${readings} readings, ${layout}`;
+      return [title, plainTable(rows, shape), ""];
     },
   );
   return [...blocks, ...reading.notRead.map(({ because }) => `  ${visible(because)}`)];
@@ -47,19 +47,8 @@ function ownLines({ job }: JobCheck): string[] {
   return Object.values(job.fit.sheets)
     .flat()
     .flatMap(({ kind, sheet, headerRow, columns }) => {
-      const table = plainTable();
-      for (const [key, { heading }] of columns) table.push([key, visible(heading)]);
-      return [
-        `  Sheet ${visible(sheet)}: ${kind}, headings in row ${headerRow + 1}`,
-        table.toString(),
-        "",
-      ];
+      const rows = [...columns].map(([key, { heading }]) => [key, visible(heading)]);
+      const title = `  Sheet ${visible(sheet)}: ${kind}, headings in row ${headerRow + 1}`;
+      return [title, plainTable(rows, shape), ""];
     });
-}
-
-function plainTable() {
-  return new Table({
-    chars: noLines,
-    style: { "padding-left": 4, "padding-right": 0, head: [], border: [] },
-  });
 }

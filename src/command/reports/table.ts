@@ -1,5 +1,4 @@
 import { styleText } from "node:util";
-import Table from "cli-table3";
 import { visible, visibleIn } from "../../cells";
 import {
   type Finding,
@@ -8,7 +7,7 @@ import {
   provenanceOf,
   type Severity,
 } from "../../job";
-import { noLines } from "./no-lines";
+import { plainTable } from "./plain-table";
 import type { Report } from "./report";
 import {
   acceptanceText,
@@ -84,25 +83,13 @@ function findingsTable(told: readonly Finding[], look: Look): string {
   return `${laidOut(told.slice(0, mostShown), look)}${rest}`;
 }
 
-/**
- * The table shortens each cell to ten letters for a log of its own, letter by letter where lines are
- * broken; a mark as long as that spares it.
- */
-const truncate = "…".padEnd(10);
-
 /** Under each cause its cells: what is the same for all of them is told once. */
 function laidOut(findings: readonly Finding[], look: Look): string {
   const told = findings.map(visibleIn);
   const cell = Math.max(6, ...told.map((finding) => placeText(finding).length)) + 2;
   const about = Math.min(24, Math.max(6, ...told.map((finding) => finding.about.length)) + 2);
   const rest = Math.max(46, look.width - cell - about - 6);
-  const table = new Table({
-    colWidths: [cell, about, rest],
-    wordWrap: true,
-    style: { head: [], border: [], "padding-left": 0, "padding-right": 1 },
-    chars: { ...noLines, left: "    " },
-  });
-  for (const { title, severity, findings, shared } of byCause(told)) {
+  const rows = byCause(told).flatMap(({ title, severity, findings, shared }) => {
     const many = findings.length > 1 ? ` (${findings.length})` : "";
     const kind = severity === "result" ? "" : `${paint(severity, severity, look)}: `;
     const both = shared ? [shared.effect, `→ ${shared.mend}`] : [];
@@ -110,13 +97,16 @@ function laidOut(findings: readonly Finding[], look: Look): string {
       `${kind}${title}${many}`,
       ...both.flatMap((text) => wrapped(text, look.width - 8)),
     ];
-    table.push([{ colSpan: 3, content: lines.join("\n"), truncate }]);
-    for (const finding of findings) {
-      const content = foundText(finding, shared !== undefined);
-      table.push([placeText(finding), finding.about, { content, truncate }]);
-    }
-  }
-  return table.toString().replace(/ +$/gm, "");
+    return [
+      [{ colSpan: 3, content: lines.join("\n") }],
+      ...findings.map((finding) => [
+        placeText(finding),
+        finding.about,
+        foundText(finding, shared !== undefined),
+      ]),
+    ];
+  });
+  return plainTable(rows, { indent: 4, gap: 1, widths: [cell, about, rest] });
 }
 
 function foundText(finding: Finding, isShared: boolean): string {
