@@ -26,12 +26,16 @@ async function listen(): Promise<{
     await context.sync();
     return added as OfficeExtension.EventHandlerResult<unknown>[];
   });
-  const stop = () =>
-    Excel.run(results[0]?.context as OfficeExtension.ClientRequestContext, async (context) => {
-      for (const result of results) result.remove();
-      await context.sync();
-    });
-  return { told, stop };
+  return { told, stop: () => remove(results) };
+}
+
+/** Takes handlers away, which would answer the events of later tests too. */
+async function remove(handlers: readonly OfficeExtension.EventHandlerResult<unknown>[]) {
+  const [first] = handlers;
+  await Excel.run(first?.context as OfficeExtension.ClientRequestContext, async (context) => {
+    for (const handler of handlers) handler.remove();
+    await context.sync();
+  });
 }
 
 describe("Events", () => {
@@ -77,8 +81,8 @@ describe("Events", () => {
   it("hand out the changed cells as a range", async () => {
     const host = openDesk({ Data: [], Other: [] });
     const seen: unknown[] = [];
-    await Excel.run(async (context) => {
-      context.workbook.worksheets.onChanged.add(async (args) => {
+    const handler = await Excel.run(async (context) => {
+      const added = context.workbook.worksheets.onChanged.add(async (args) => {
         await Excel.run(async (inner) => {
           const range = args.getRange(inner).load("address,values");
           const same = args.getRangeOrNullObject(inner).load("address");
@@ -87,11 +91,13 @@ describe("Events", () => {
         });
       });
       await context.sync();
+      return added;
     });
     host.userEnters("Other", 1, 1, "x");
     await settled();
     await settled();
     expect(seen).toEqual(["Other!B2", [["x"]], "Other!B2"]);
+    await remove([handler]);
   });
 
   it("of one sheet are told for that sheet alone", async () => {
@@ -123,13 +129,7 @@ describe("Events", () => {
     await settled();
     expect(seen).toEqual(["changed A1", "activated", "selected B2:C3", "deactivated"]);
     seen.length = 0;
-    await Excel.run(
-      handlers[0]?.context as OfficeExtension.ClientRequestContext,
-      async (context) => {
-        for (const handler of handlers) handler.remove();
-        await context.sync();
-      },
-    );
+    await remove(handlers);
     host.userEnters("Other", 0, 0, "2");
     host.activate("Other");
     await settled();

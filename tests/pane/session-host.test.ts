@@ -80,13 +80,10 @@ describe("the pane's session over the real client library", () => {
   });
 
   it("reads the workbook in at most 5 round trips after 300 edits in one burst", async () => {
+    const before = host.requestCount;
     for (let row = 0; row < 300; row++) host.userEnters("Fans", row + 120, 20, "seen");
-    // All of the burst has been told, to whoever else listens too, before the pause ends.
-    let before = -1;
-    while (before !== host.requestCount) {
-      before = host.requestCount;
-      await settled();
-    }
+    // All of the burst has been told before the pause ends, however busy the machine.
+    await settled();
     const lastRead = () => {
       clock.turn();
       const { sheets = [] } = session.state.check?.job.file ?? {};
