@@ -13,7 +13,8 @@ export interface Copied {
  * fraction of working out the pattern, which decides wherever this test says no.
  */
 export class CopiedDown implements Copied {
-  private readonly places: readonly number[];
+  /** Where row numbers stand in the text, as `rowPlaces` tells them. */
+  readonly places: readonly number[];
 
   constructor(
     private readonly formula: string,

@@ -29,6 +29,8 @@ export { fixed, formulaNumber, numberText, shown, shownApart, significant } from
 export {
   around,
   holdsCell,
+  longestFormula,
+  longestStoredFormula,
   longestText,
   maxCols,
   maxRows,
@@ -38,7 +40,14 @@ export {
 } from "./rectangle";
 export { rowPattern, rowPlaces } from "./row-pattern";
 export { agrees, isIdentical, isRoundingOf, isSameNumber, isSameValue } from "./same-value";
-export { type Day, dayOfSerial, isoDay, offsetOf, serialOf, serialOfDay } from "./serial";
+export { type Day, dayOfSerial, isoDay, offsetOf, serialOf, serialOfDay, todayOf } from "./serial";
 export { toldOf } from "./told";
-export { type CellError, type CellValue, errors, isBlankCell, isCellError } from "./value";
+export {
+  type CellError,
+  type CellValue,
+  errors,
+  isBlankCell,
+  isCellError,
+  numberedErrors,
+} from "./value";
 export { visible, visibleIn, visibleJson } from "./visible";

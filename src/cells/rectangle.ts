@@ -3,6 +3,9 @@ export const maxRows = 1_048_576;
 export const maxCols = 16_384;
 /** The most characters that a cell can hold. */
 export const longestText = 32_767;
+/** Longest formula that a cell takes as it is typed, and in a file, where names are longer. */
+export const longestFormula = 8_192;
+export const longestStoredFormula = 4 * longestFormula;
 
 /** Cells of one sheet, both corners included. */
 export interface Rectangle {

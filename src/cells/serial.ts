@@ -44,3 +44,7 @@ export function dayOfSerial(serial: number, date1904: boolean): Day {
   const at = new Date(origin1900 + days * dayMs);
   return { year: at.getUTCFullYear(), month: at.getUTCMonth() + 1, day: at.getUTCDate() };
 }
+
+/** The day of today by the days of a workbook, which may count from 1904. */
+export const todayOf = ({ dateOffset = 0 }: { readonly dateOffset?: number | undefined }): number =>
+  serialOf(new Date()) - dateOffset;

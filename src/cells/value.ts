@@ -20,6 +20,10 @@ export const errors = {
   calc: { error: "#CALC!" },
 } as const satisfies Record<string, CellError>;
 
+/** The errors that files and sheets have had from the start, in the order of their numbers from 1. */
+export const numberedErrors: readonly string[] =
+  "#NULL! #DIV/0! #VALUE! #REF! #NAME? #NUM! #N/A #GETTING_DATA".split(" ");
+
 export function isCellError(value: unknown): value is CellError {
   return typeof value === "object" && value !== null && "error" in value;
 }

@@ -19,8 +19,6 @@ const circularReference = "a circular reference";
 
 /** Changes cells and brings everything that depends on them up to date. */
 export class Editor {
-  /** Only what is typed is worked out; what depends on it waits for `recalculateAll`. */
-  isManual = false;
   private readonly ledger = new Ledger();
   private readonly spiller: Spiller;
   private readonly graph: Graph;
@@ -35,6 +33,8 @@ export class Editor {
     private readonly book: Book,
     private readonly programs: Programs,
     private readonly functions: readonly WorksheetFunction[],
+    /** Only what is typed is worked out; what depends on it waits for `recalculateAll`. */
+    private readonly isManual: () => boolean,
   ) {
     this.spiller = new Spiller(book, this.ledger);
     this.graph = new Graph(this.spiller.blocked);
@@ -94,11 +94,7 @@ export class Editor {
   }
 
   recalculateAll(): Change[] {
-    const { isManual } = this;
-    this.isManual = false;
-    const changes = this.settle([...this.formulas()]);
-    this.isManual = isManual;
-    return changes;
+    return this.settle([...this.formulas()], false);
   }
 
   dependents(grid: Grid, row: number, col: number): Set<FormulaCell> {
@@ -145,18 +141,18 @@ export class Editor {
   }
 
   /** Works out what is due until nothing stirs; returns the changes of the whole edit. */
-  private settle(cells: readonly FormulaCell[]): Change[] {
+  private settle(cells: readonly FormulaCell[], isManual = this.isManual()): Change[] {
     if (this.gathered) {
       this.gathered.push(...cells);
       return [];
     }
-    let also = this.isManual ? cells : [...cells, ...this.again, ...this.graph.volatile];
-    if (!this.isManual) this.again = [];
+    let also = isManual ? cells : [...cells, ...this.again, ...this.graph.volatile];
+    if (!isManual) this.again = [];
     for (let round = 0; round < mostRounds; round++) {
       const pass = this.graph.nextPass();
       // After the first round only cells that a spill newly covers or leaves were read too early.
       const stirred = this.ledger.takeStirred();
-      const due = this.isManual ? this.alone(also, pass) : this.graph.due(stirred, also, pass);
+      const due = isManual ? this.alone(also, pass) : this.graph.due(stirred, also, pass);
       if (due.length === 0) break;
       this.book.clock.revision++;
       const { writes } = this.ledger;
@@ -167,7 +163,7 @@ export class Editor {
         (circle) => this.refuseCircle(circle),
       );
       // What these read may have been worked out after them.
-      also = this.ledger.writes > writes && !this.isManual ? [...this.graph.seeking] : [];
+      also = this.ledger.writes > writes && !isManual ? [...this.graph.seeking] : [];
     }
     this.entered.clear();
     this.book.clock.revision++;

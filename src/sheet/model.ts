@@ -53,6 +53,8 @@ export class SheetModel {
   private readonly book: Book;
   private readonly programs: Programs;
   private editor: Editor | undefined;
+  /** Whether what depends on an edit waits for `recalculateAll`. */
+  isManual = false;
   /** What all calls of `recompute` may cost together. */
   private readonly work = new Work();
 
@@ -174,11 +176,6 @@ export class SheetModel {
     return this.edit().recalculateAll();
   }
 
-  /** Whether what depends on an edit waits for `recalculateAll`. */
-  set isManual(isManual: boolean) {
-    this.edit().isManual = isManual;
-  }
-
   /** The ranges that the formula of a cell reads. */
   precedents(sheet: string, row: number, col: number): Place[] {
     const cell = this.grid(sheet).maker(row, col);
@@ -215,7 +212,7 @@ export class SheetModel {
   }
 
   private edit(): Editor {
-    this.editor ??= new Editor(this.book, this.programs, this.functions);
+    this.editor ??= new Editor(this.book, this.programs, this.functions, () => this.isManual);
     return this.editor;
   }
 

@@ -1,4 +1,11 @@
-import { type CellValue, cellName, parseRectangle, type Rectangle, rectangleText } from "../cells";
+import {
+  type CellValue,
+  cellName,
+  longestStoredFormula,
+  parseRectangle,
+  type Rectangle,
+  rectangleText,
+} from "../cells";
 import { serialOfIsoDate } from "./dates";
 import { damaged, quoted, WorkbookError } from "./error";
 import type { Budget } from "./limits";
@@ -24,9 +31,6 @@ interface FormulaAttributes {
   readonly si?: string;
   readonly ref?: string;
 }
-
-/** A cell takes 8,192 as they are typed; names are longer in a file. */
-export const longestFormula = 4 * 8_192;
 
 /** What the cells of one sheet part mean, whichever way their elements are read. */
 export class SheetContent {
@@ -100,7 +104,7 @@ export class SheetContent {
     isDynamic: boolean,
   ): StoredFormula {
     const { cursor, data } = this;
-    if (text.length > longestFormula)
+    if (text.length > longestStoredFormula)
       throw this.#flawed(`holds a formula of ${text.length} characters, more than a cell can`);
     if (t === "array" && ref !== undefined) {
       const key = SheetData.key(cursor.row, cursor.col);

@@ -1,8 +1,5 @@
-import { type CellValue, longestText } from "../cells";
+import { type CellValue, longestFormula, longestText, numberedErrors } from "../cells";
 import { encodeXString, escapeText, isWritable, needsSpacePreserve } from "./text";
-
-/** Longest formula a cell can hold. */
-const maxFormula = 8_192;
 
 /** Refuses what a cell cannot hold, before anything is changed. Throws a RangeError. */
 export function checkContent(where: string, formula: string | null, value: CellValue): void {
@@ -23,27 +20,15 @@ export function checkContent(where: string, formula: string | null, value: CellV
   if (formula.trim() === "" || formula.startsWith("=")) {
     throw new RangeError(`${where}: give the formula without "=" and not blank.`);
   }
-  if (formula.length > maxFormula) {
+  if (formula.length > longestFormula) {
     throw new RangeError(
-      `${where}: the formula has ${formula.length} characters; a cell holds ${maxFormula}.`,
+      `${where}: the formula has ${formula.length} characters; a cell holds ${longestFormula}.`,
     );
   }
   if (!isWritable(formula)) {
     throw new RangeError(`${where}: the formula holds a control character, which a file cannot.`);
   }
 }
-
-/** Errors that stand in files as such. Newer ones (#SPILL!, #CALC!…) are stored as #VALUE! beside metadata that says more. */
-const storedErrors = new Set([
-  "#NULL!",
-  "#DIV/0!",
-  "#VALUE!",
-  "#REF!",
-  "#NAME?",
-  "#NUM!",
-  "#N/A",
-  "#GETTING_DATA",
-]);
 
 /** The t attribute (null for none) and the elements that store a value. */
 export function valueXml(prefix: string, value: CellValue, hasFormula: boolean) {
@@ -53,7 +38,8 @@ export function valueXml(prefix: string, value: CellValue, hasFormula: boolean) 
   if (typeof value === "boolean") return { type: "b", xml: v(value ? "1" : "0") };
   if (typeof value === "object") {
     const { error } = value;
-    return { type: "e", xml: v(storedErrors.has(error) ? error : "#VALUE!") };
+    // Newer ones (#SPILL!, #CALC!…) are stored as #VALUE! beside metadata that says more.
+    return { type: "e", xml: v(numberedErrors.includes(error) ? error : "#VALUE!") };
   }
   const text = escapeText(encodeXString(value));
   if (hasFormula) return { type: "str", xml: v(text) };

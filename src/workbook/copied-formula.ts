@@ -18,7 +18,7 @@ export class CopiedFormula extends SharedFormula implements Copied {
     super(-1, col, formula);
     this.#copied = new CopiedDown(formula, row, col);
     const written = escapeText(formula);
-    this.#written = rowPlaces(written, row, col);
+    this.#written = written === formula ? this.#copied.places : rowPlaces(written, row, col);
     this.#codes = new Uint16Array(written.length);
     for (let i = 0; i < written.length; i++) this.#codes[i] = written.charCodeAt(i);
   }

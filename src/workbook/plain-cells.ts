@@ -1,5 +1,5 @@
-import { type CellValue, CopiedDown, maxCols, packedRef } from "../cells";
-import { longestFormula, type SheetContent } from "./cell-content";
+import { type CellValue, CopiedDown, longestStoredFormula, maxCols, packedRef } from "../cells";
+import type { SheetContent } from "./cell-content";
 import { CopiedFormula } from "./copied-formula";
 import { plainNumber, plainWhole } from "./plain-number";
 import { PlainText } from "./plain-text";
@@ -299,7 +299,7 @@ export class PlainCells {
     const { row, col } = this.content.cursor;
     const formula = this.#inner("</f>");
     if (formula === "") return null;
-    if (formula.length > longestFormula) this.#xml.fail();
+    if (formula.length > longestStoredFormula) this.#xml.fail();
     this.#latest[col] = formula;
     this.#latestRow[col] = row;
     return formula;

@@ -66,7 +66,7 @@ export class Styles {
   readonly #codes = new Map<number, string>();
   readonly #unseen = new Map<number, boolean>();
   /** The file's own number formats by id. */
-  #own: ReadonlyMap<number, Element["attributes"]> | undefined;
+  #own: ReadonlyMap<number, string | undefined> | undefined;
 
   constructor(
     private readonly pkg: Package,
@@ -90,13 +90,13 @@ export class Styles {
     if (doc === null) return "General";
     const xf = this.#items(doc, "cellXfs")[style];
     const id = Number(xf?.attributes.numFmtId ?? 0);
+    // Of two formats with one number the first counts.
     this.#own ??= new Map(
-      this.#items(doc, "numFmts").map(({ attributes }) => [
-        Number(attributes.numFmtId),
-        attributes,
-      ]),
+      [...this.#items(doc, "numFmts")]
+        .reverse()
+        .map(({ attributes }) => [Number(attributes.numFmtId), attributes.formatCode]),
     );
-    const code = this.#own.get(id)?.formatCode ?? builtInFormats.get(id) ?? "General";
+    const code = this.#own.get(id) ?? builtInFormats.get(id) ?? "General";
     if (code.length > longestCode)
       throw new WorkbookError(
         "too-large",

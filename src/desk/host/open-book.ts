@@ -82,6 +82,8 @@ export class OpenBook implements Book {
   }
 
   get tables(): readonly TableInfo[] {
+    // The same list as long as nothing was added: it is looked through once.
+    if (this.addedTables.size === 0) return this.workbook.tables;
     const added = [...this.addedTables.values()].filter(({ tab }) => !tab.isDeleted);
     const named = added.map(({ tab, table }) => ({ ...table, sheet: tab.name }));
     return [...this.workbook.tables, ...named];

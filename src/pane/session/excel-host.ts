@@ -1,4 +1,4 @@
-import { serialOf } from "../../cells";
+import { todayOf } from "../../cells";
 import {
   acceptFinding,
   addJobSheets,
@@ -63,7 +63,7 @@ export const excelHost: PaneHost = {
 };
 
 function toReading({ file, notes }: WorkbookReading): Reading {
-  return { file, notes, today: serialOf(new Date()) - (file.dateOffset ?? 0) };
+  return { file, notes, today: todayOf(file) };
 }
 
 function toPlace({ sheet, row, address }: Awaited<ReturnType<typeof selection>>): Place {

@@ -1,4 +1,4 @@
-import { InputError, serialOf } from "../../cells";
+import { InputError, todayOf } from "../../cells";
 import type { Edition } from "../../editions";
 import { checkJob, compareChecks, type JobFile, provenanceOf } from "../../job";
 import { count } from "../model/announce";
@@ -77,7 +77,7 @@ async function compare(
   set({ busy: "Comparing" });
   const loaded = await loadAudit();
   await paint();
-  const today = serialOf(new Date()) - (older.dateOffset ?? 0);
+  const today = todayOf(older);
   const was = checkJob(readable(older, loaded), today, loaded.further);
   const changes = compareChecks(was, check);
   set({
@@ -119,7 +119,7 @@ export function makeCopy(session: Session, kind: CopyKind): Promise<void> {
 
 /** Makes an estimate, a workbook of its own, of the lots that the open workbook lists. */
 export function makeEstimate(session: Session, edition: Edition | undefined): Promise<void> {
-  return session.further("Making the copy", async ({ set }) => {
+  return session.further("Making the estimate", async ({ set }) => {
     const { check } = session.state;
     if (!check) return;
     const name = check.job.settings.name || check.job.lots[0]?.sheet || "";

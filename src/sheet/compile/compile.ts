@@ -1,6 +1,12 @@
 import type { AstExpression } from "@borgar/fx/xlsx";
 import type { WorksheetFunction } from "../../../functions";
-import { type CellValue, errors, InputError } from "../../cells";
+import {
+  type CellValue,
+  errors,
+  InputError,
+  longestFormula,
+  longestStoredFormula,
+} from "../../cells";
 import { Area, Areas, intersect } from "../area";
 import type { Book } from "../book";
 import type { Grid } from "../grid";
@@ -35,9 +41,6 @@ export interface Library {
   readonly ids: ReadonlySet<string>;
 }
 
-/** Longest formula a cell can hold. */
-const longest = 8_192;
-
 /** Compiles the formula of a cell into a program that serves every cell with the same pattern. */
 export function compileFormula(
   formula: string,
@@ -49,8 +52,10 @@ export function compileFormula(
   const mode: Mode = isArray ? "array" : "plain";
   const build = new Build(book, place.grid, library);
   try {
-    if (formula.length > longest)
-      throw new Unsupported(`a formula of more than ${longest.toLocaleString("en")} characters`);
+    if (formula.length > longestStoredFormula)
+      throw new Unsupported(
+        `a formula of more than ${longestFormula.toLocaleString("en")} characters`,
+      );
     spend(formula.length);
     build.stand(place.row, place.col);
     const expr = build.compile(parseFormula(formula, library.ids), mode);

@@ -1,8 +1,14 @@
-import { type CellError, type CellValue, errors, isCellError, maxRows } from "../../cells";
+import {
+  type CellError,
+  type CellValue,
+  errors,
+  isCellError,
+  maxRows,
+  numberedErrors,
+} from "../../cells";
 import type { Value } from "../area";
 import { compare, toBoolean, toNumber } from "../coerce";
 import { Matrix } from "../values";
-import { numbered } from "./information";
 import type { Natives } from "./natives";
 import { matrixOf, oneOf } from "./read";
 
@@ -102,7 +108,9 @@ function filter(array: Value, keep: Value, otherwise?: Value): Value {
 /** Order of sorting: blanks last whichever way, errors after everything else by their numbers. */
 function inOrder(a: CellValue, b: CellValue, way: number): number {
   if (a === null || b === null) return (a === null ? 1 : 0) - (b === null ? 1 : 0);
-  const number = (cell: CellValue) => (isCellError(cell) ? numbered.indexOf(cell.error) + 1 : 0);
+  // The newer errors have no number of their own here, and come last.
+  const number = (cell: CellValue) =>
+    isCellError(cell) ? [...numberedErrors, cell.error].indexOf(cell.error) + 1 : 0;
   return (number(a) - number(b) || (isCellError(a) ? 0 : compare(a, b))) * way;
 }
 

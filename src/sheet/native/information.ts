@@ -1,11 +1,8 @@
-import { type CellValue, errors, isCellError } from "../../cells";
+import { type CellValue, errors, isCellError, numberedErrors } from "../../cells";
 import { Area } from "../area";
 import { Matrix } from "../values";
 import type { Natives } from "./natives";
 import { oneOf } from "./read";
-
-/** The error values in the order of their numbers. */
-export const numbered = "#NULL! #DIV/0! #VALUE! #REF! #NAME? #NUM! #N/A #GETTING_DATA".split(" ");
 
 export function addInformation(to: Natives): void {
   const is = (name: string, test: (value: CellValue) => boolean) => to.add(name, "s", test);
@@ -20,7 +17,7 @@ export function addInformation(to: Natives): void {
   to.add("ISODD", "e", (x) => Math.trunc(Math.abs(x)) % 2 === 1)
     .add("ISEVEN", "e", (x) => Math.trunc(Math.abs(x)) % 2 === 0)
     .add("ERROR.TYPE", "s", (value) => {
-      const place = isCellError(value) ? numbered.indexOf(value.error) : -1;
+      const place = isCellError(value) ? numberedErrors.indexOf(value.error) : -1;
       return place < 0 ? errors.na : place + 1;
     })
     .add("TYPE", "r", (value) => {

@@ -20,6 +20,7 @@ import {
 } from "../../spread";
 import { Area, type Value } from "../area";
 import { finite, toNumber } from "../coerce";
+import { Unsupported } from "../values";
 import { spend } from "../work";
 import { quantile, sorted, sum } from "./aggregate";
 import { fromLibrary } from "./library";
@@ -29,6 +30,11 @@ import { forEachValue, matrixOf, numbersIn } from "./read";
 
 /** The library takes a step for each degree of freedom; a spreadsheet ends at 10 to the 10th. */
 const mostFreedom = 1e5;
+
+function inSteps(freedom: number): number {
+  if (freedom > mostFreedom) throw new Unsupported("CHISQ of so many degrees of freedom");
+  return Math.trunc(freedom);
+}
 
 /** Order statistics, regression and distributions. */
 export function addStatistics(to: Natives): void {
@@ -267,22 +273,18 @@ function distributions(to: Natives): void {
       p <= 0 || p > 1 || freedom < 1 ? errors.num : -studentQuantile(p / 2, Math.trunc(freedom)),
     )
     .add("CHISQ.DIST", "n n b", (x, freedom, cumulative) =>
-      x < 0 || freedom < 1 || freedom > mostFreedom
-        ? errors.num
-        : fromLibrary(CHISQ.DIST(x, Math.trunc(freedom), cumulative)),
+      x < 0 || freedom < 1 ? errors.num : fromLibrary(CHISQ.DIST(x, inSteps(freedom), cumulative)),
     )
     .add("CHISQ.INV", "n n", (p, freedom) =>
-      p < 0 || p >= 1 || freedom < 1 || freedom > mostFreedom
-        ? errors.num
-        : fromLibrary(CHISQ.INV(p, Math.trunc(freedom))),
+      p < 0 || p >= 1 || freedom < 1 ? errors.num : fromLibrary(CHISQ.INV(p, inSteps(freedom))),
     )
     .add("CHISQ.DIST.RT CHIDIST", "n i", (x, freedom) =>
-      x < 0 || freedom < 1 || freedom > mostFreedom
+      x < 0 || freedom < 1
         ? errors.num
         : // The library takes the upper tail from 1 on only.
           x < 1
-          ? 1 - Number(CHISQ.DIST(x, freedom, true))
-          : fromLibrary(upperChiSquare(x, freedom)),
+          ? 1 - Number(CHISQ.DIST(x, inSteps(freedom), true))
+          : fromLibrary(upperChiSquare(x, inSteps(freedom))),
     )
     .add("F.DIST", "n n n b", (x, first, second, cumulative) =>
       x < 0 || first < 1 || second < 1

@@ -1,6 +1,6 @@
 import { makeStyles } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
-import { serialOf } from "../../../cells";
+import { todayOf } from "../../../cells";
 import { type JobCheck, unitOf } from "../../../job";
 import { boxViews } from "../../model/boxes-view";
 import { proofView } from "../../model/proof-view";
@@ -21,7 +21,7 @@ export function BoxesScreen({ check }: { check: JobCheck }) {
   const { job } = check;
   const boxes = useMemo(() => boxViews(job), [job]);
   const proofs = useMemo(() => {
-    const today = serialOf(new Date()) - (job.file.dateOffset ?? 0);
+    const today = todayOf(job.file);
     return new Map(boxes.map(({ name }) => [name, proofView(job, name, today)]));
   }, [job, boxes]);
   const [width, setWidth] = useState("");
