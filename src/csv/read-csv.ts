@@ -26,7 +26,9 @@ export function workbookOfCsv(bytes: Uint8Array, name: string): Workbook {
   const text = textOf(bytes);
   const [line = "", delimiter] = partedBy.exec(text) ?? [];
   // Line ends after the last row would count as a row of one cell in the search for the sign.
-  const table = text.slice(line.length).replace(/[\r\n]+$/, "");
+  let end = text.length;
+  while (end > line.length && /[\r\n]/.test(text[end - 1] ?? "")) end--;
+  const table = text.slice(line.length, end);
   // Within quotation marks a line may end without the row.
   if (!table.includes('"') && endsMoreLines(table, maxRows)) throw new CsvError(tooManyRows);
   const { data, errors, meta } = Papa.parse<string[]>(table, {

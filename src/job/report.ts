@@ -9,7 +9,7 @@ import {
 } from "./findings";
 import type { Table } from "./read";
 
-interface Words extends Pick<Finding, "what" | "effect" | "mend"> {
+export interface Words extends Pick<Finding, "what" | "effect" | "mend"> {
   readonly apply?: Mend | undefined;
   readonly question?: Question | undefined;
   /** Findings of a kind with the same cause are one, with all their cells. */
@@ -35,8 +35,8 @@ export class Report {
    * those of the file in its order.
    */
   constructor(
-    private readonly isAnswered: (i: number) => boolean = () => false,
-    private readonly sheets: readonly string[] = [],
+    private readonly isAnswered: (i: number) => boolean,
+    private readonly sheets: readonly string[],
   ) {}
 
   /** A finding at one cell of a reading. */

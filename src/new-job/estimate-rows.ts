@@ -1,4 +1,4 @@
-import { isBlankCell } from "../cells";
+import { isBlankCell, isCellError } from "../cells";
 import { ductRules, type Edition, type System } from "../editions";
 import {
   type Job,
@@ -61,7 +61,7 @@ export function estimateRows(jobs: readonly Job[], name: string, edition: Editio
       ...usualSettings(system),
       name,
       edition: edition?.id ?? "",
-      ducts: ductRules.some(({ code }) => code === edition?.id) ? (edition?.id ?? "") : "",
+      ducts: edition && ductRules.some(({ code }) => code === edition.id) ? edition.id : "",
     },
     features: ["estimate"],
     dwellings,
@@ -76,7 +76,7 @@ export function estimateRows(jobs: readonly Job[], name: string, edition: Editio
   return {
     rows,
     said: [
-      ...(edition ? [] : ["no edition is named: --edition names one, or type it on the Job sheet"]),
+      ...(edition ? [] : ["no edition is named: type it on the Job sheet"]),
       ...(given.length > 0 ? [] : ["no catalogue was given: usual sizes stand in for your fans"]),
       ...(boxes.length > 0 ? [] : ["no list of openings was given: which to bring is left blank"]),
       ...said,
@@ -84,16 +84,22 @@ export function estimateRows(jobs: readonly Job[], name: string, edition: Editio
   };
 }
 
+/** Areas that no size gives are typed, though a new job works them out. */
+const typedToo = ["area"];
+
 /** What was typed on the sheets of a kind, row by row, in the units of the estimate. */
 function typedRows(jobs: readonly Job[], kind: SheetKind, system: System): Row[] {
   return jobs.flatMap(({ tables, settings }) => {
     const table = tables[kind];
-    const typed = layoutOf(kind).fields.filter(({ is }) => !is);
+    const fields = (i: number) =>
+      layoutOf(kind).fields.filter(
+        ({ key, is }) => !is || (typedToo.includes(key) && !((table?.number("size1", i) ?? 0) > 0)),
+      );
     return Array.from({ length: table?.length ?? 0 }, (_, i) =>
       Object.fromEntries(
-        typed.flatMap(({ key, measure }): [string, string | number][] => {
+        fields(i).flatMap(({ key, measure }): [string, string | number][] => {
           const value = table?.raw(key, i) ?? null;
-          if (isBlankCell(value) || typeof value === "boolean") return [];
+          if (isBlankCell(value) || isCellError(value) || typeof value === "boolean") return [];
           if (typeof value !== "number") return [[key, String(value)]];
           const number = table?.number(key, i) ?? value;
           if (!measure || settings.system === system) return [[key, number]];

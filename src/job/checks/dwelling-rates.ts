@@ -29,13 +29,13 @@ export const checkDwellingRates: Check = (job, report) => {
     const [own, least] = shownApart(provided, neededFlow);
     const { credit } = job.settings.edition ?? {};
     const { work, system } = job.settings;
-    const mayStay = credit && facts.infiltration && asksNoFan(credit, neededFlow, work, system);
+    const noFan = facts.infiltration && credit && asksNoFan(credit, neededFlow, work, system);
     report.at("dwelling-short", dwellings, key, i, name, {
       what: `its continuous fans move ${own} ${unit} where ${least} ${unit} are required${madeUp(facts)}`,
-      effect: mayStay
-        ? `The dwelling is short by ${shown(missing)} ${unit}, yet so little may need no fan at all (${credit.noFan && where(credit.noFan)}).`
+      effect: noFan
+        ? `The dwelling is short by ${shown(missing)} ${unit}, yet so little may need no fan at all (${where(noFan)}).`
         : `The dwelling is short by ${shown(missing)} ${unit}.`,
-      mend: mayStay
+      mend: noFan
         ? "Verify against your copy of the edition before anything is built."
         : "Raise the continuous flow, add a continuous fan, or record the credit that makes up for it.",
     });
@@ -46,7 +46,9 @@ export const checkDwellingRates: Check = (job, report) => {
 function madeUp({ required, ofSystem, deficits, raised, infiltration, needed }: DwellingFacts) {
   const rate = (of: DwellingFacts["raised"]) => (of && valueIn(of)?.rate) ?? Number.NaN;
   const own = rate(required);
-  const base = ofSystem ? rate(ofSystem) : own;
+  // The sheet's own number stands in where the edition gives none.
+  if (Number.isNaN(own)) return "";
+  const base = (ofSystem && valueIn(ofSystem)?.rate) ?? own;
   const before = raised ? rate(raised) : base;
   const steps = [
     ...(base === own ? [] : [`${shown(base)} with its system`]),

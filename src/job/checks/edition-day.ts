@@ -13,7 +13,7 @@ export const checkEditionDay: Check = (job, report) => {
     report.add("edition-day", at.sheet, cellName(at.row, at.col), at.row, "", {
       what,
       effect: `Another edition may be the one that applies${other ? `, such as ${other}` : ""}, with other rates.`,
-      mend: "Compare the edition with the day of the permit; what another one changes is shown by Rates, Another edition, and by --under.",
+      mend: "Compare the edition with the day of the permit; the comparison with another edition shows what that one changes.",
     });
   // A code is printed in the year before the one it is named for, at the earliest.
   const newest = Number(day.slice(0, 4)) + 1;

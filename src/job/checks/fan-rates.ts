@@ -51,7 +51,7 @@ export const checkFanRates: Check = (job, report) => {
     if (short === "deficit-carried" && deficit && "value" in deficit) {
       const { rate, source } = deficit.value;
       report.at(short, fans.table, field, i, fans.label(i), {
-        what: `${said} is short of ${least} ${unit}${windowWords(fans, i, job.settings)}: the room's deficit is ${shown(rate)}`,
+        what: `${said} is short of ${least} ${unit}${windowWords(fans, i, job.settings, factor)}: the room's deficit is ${shown(rate / factor)} ${unit}`,
         effect: `A deficit may stay: ${shown(100 * (edition?.deficits?.share ?? 0))} % of it is added to the dwelling's rate (${where({ source })}).`,
         mend: "Where it is above 0, mend or replace the fan, or see that the dwelling's continuous flow carries it; see that a window that was counted opens.",
       });
@@ -59,10 +59,14 @@ export const checkFanRates: Check = (job, report) => {
       report.at("flow-short", fans.table, field, i, fans.label(i), {
         what: `${said} is short of the required ${least} ${unit} by ${shown((required - flow) / factor)}`,
         effect: shortBy(fans, i, edition, rated >= required),
-        mend: "Look for a crushed or long duct, a stuck damper, a blocked terminal or a low speed setting; mend, then test again.",
+        mend: lookForCause,
       });
   }
 };
+
+/** What to look for where a fan is short. */
+export const lookForCause =
+  "Look for a crushed or long duct, a stuck damper, a blocked terminal or a low speed setting; mend, then test again.";
 
 /** What becomes of a fan that is short of its rate; undefined for one that is not. */
 export function howShort(job: Job, i: number) {
@@ -88,9 +92,16 @@ function shortBy(fans: FanRows, i: number, edition: Edition | undefined, isRated
 }
 
 /** What a window that opens counts for in the deficit. */
-function windowWords(fans: FanRows, i: number, { edition, system }: Job["settings"]): string {
+function windowWords(
+  fans: FanRows,
+  i: number,
+  { edition, system }: Job["settings"],
+  factor: number,
+): string {
   const credit = edition?.deficits?.window[system];
-  return credit && hasWindow(fans, i) ? `, less ${credit} for the window that opens` : "";
+  return credit && hasWindow(fans, i)
+    ? `, less ${shown(credit / factor)} for the window that opens`
+    : "";
 }
 
 const hasWindow = ({ table }: FanRows, i: number) =>

@@ -20,7 +20,8 @@ export const checkProofs: Check = (job, report, { today }) => {
     if (!job.boxes?.openings(box)) continue;
     const own = proofs.get(box.toUpperCase());
     const fault = own ? faultOf(own) : `${box} has no paired readings on the Pairs sheet`;
-    if (own && offered.has(own)) continue;
+    const isOffered = own !== undefined && offered.has(own) && own.proof.verdict === "not proved";
+    if (isOffered) continue;
     const says = own?.proof.verdict === "not proved" && !Number.isNaN(own.referenceSpread);
     const isWeak = says && !own.proof.referenceAllows;
     const kind = says && !isWeak ? "proof-failed" : "proof-incomplete";
@@ -50,12 +51,13 @@ export const checkProofs: Check = (job, report, { today }) => {
   }
 };
 
-/** The constant that a box's pairs give, where they prove the box with it and not with the one in use. */
+/** The constant that a box's pairs give, where they prove the box with it and the one in use is another. */
 function ownConstant({ settings, boxes }: Job, own: BoxProof): number | undefined {
   const { proof: known, pairs, referenceSpread } = own;
   const inUse = constantInUse({ boxes, settings }, own.box);
   const { value, u } = known.constant;
   if (known.verdict === "too few pairs" || Number.isNaN(referenceSpread)) return undefined;
+  if (!boxes?.table.has("constant")) return undefined;
   if (Math.abs(inUse - value) <= agreementFactor * u) return undefined;
   const { low, high, proofLimit } = settings;
   const options = { referenceSpread, requirement: proofLimit, window: { low, high } };
@@ -64,15 +66,15 @@ function ownConstant({ settings, boxes }: Job, own: BoxProof): number | undefine
 
 /** Boxes whose pairs give another constant than the one in use: it is offered. */
 export const checkProvedConstants: Check = (job, report) => {
-  const { boxes: table } = job.tables;
-  if (!table) return;
+  const { boxes } = job;
+  if (!boxes) return;
+  const { table } = boxes;
+  const sheetOf = (i: number) => table.cell("constant", i).sheet;
   for (const own of boxProofs(job).values()) {
     const found = ownConstant(job, own);
-    const rows = Array.from({ length: table.length }, (_, i) => i).filter(
-      (i) => table.text("box", i).toUpperCase() === own.box.toUpperCase(),
-    );
-    const [first] = rows;
-    if (found === undefined || first === undefined || !table.has("constant")) continue;
+    const [first, ...others] = boxes.rows(own.box);
+    if (found === undefined || first === undefined) continue;
+    const rows = [first, ...others.filter((i) => sheetOf(i) === sheetOf(first))];
     const inUse = constantInUse(job, own.box);
     const value = Number(found.toFixed(inUse < 0.5 ? 4 : 3));
     report.at("constant-proved", table, "constant", first, own.box, {

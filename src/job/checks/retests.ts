@@ -30,14 +30,14 @@ export const checkReviews: Check = ({ fans, settings }, report) => {
     const [own, theirs] = [fans.flow[i] as number, fans.table.number("review", i)];
     const apart = Math.abs(own - theirs) / theirs;
     const [sound] = rows;
-    if (!(theirs > 0) || !(apart >= sound.upTo)) continue;
     const graded = rows.find(
       ({ upTo, edge }) => apart < upTo || (edge === "inside" && apart <= upTo),
     );
+    if (!(theirs > 0) || !graded || graded === sound) continue;
     report.at("review-apart", fans.table, "review", i, fans.label(i), {
-      what: `the reviewer read ${shown(theirs)} ${unit} where ${shown(own)} ${unit} stand: ${shown(100 * apart)} % apart, grade ${graded?.band} of ${rows.length - 1} (${where({ source })})`,
+      what: `the reviewer read ${shown(theirs)} ${unit} where ${shown(own)} ${unit} stand: ${shown(100 * apart)} % apart, grade ${graded.band} of ${rows.length - 1} (${where({ source })})`,
       effect: `Below ${100 * sound.upTo} % the two agree; beyond it one of them is not to be trusted.`,
-      mend: "Read the fan together, each with his own instrument, and look for what differs: openings, seal, speed, zero.",
+      mend: "Read the fan together, each with their own instrument, and look for what differs: openings, seal, speed, zero.",
     });
   }
 };

@@ -1,6 +1,7 @@
 import { cellName, shown } from "../../cells";
 import { leastTested, type Sampling } from "../../editions";
 import { factsOf } from "../facts";
+import type { Words } from "../report";
 import { listed } from "../words";
 import type { Check } from "./check";
 import { where } from "./equipment";
@@ -20,7 +21,7 @@ export const checkSampling: Check = (job, report) => {
   const all = dwellings.all();
   const tested = all.filter((each) => each.fans.some((i) => fans.fans.isMeasured(i)));
   const least = leastTested(sampling, all.length);
-  const say = (kind: "sample-small" | "sample-failed", words: Parameters<typeof report.add>[5]) =>
+  const say = (kind: "sample-small" | "sample-failed", words: Words) =>
     report.add(kind, at.sheet, cellName(at.row, at.col), at.row, "", words);
   if (tested.length < least)
     say("sample-small", {

@@ -17,7 +17,7 @@ const mostMore = 34;
 const checkWall = (table: Table, i: number, report: Parameters<Check>[1]) => {
   const sizes = ["size1", "size2"].map((key) => table.number(key, i)).filter((size) => size > 0);
   const share = table.number("wall", i) / Math.min(...sizes);
-  if (!(share > edge) || !Number.isFinite(share)) return;
+  if (!(share > edge)) return;
   report.at("wall-thick", table, "wall", i, aboutRow(table)(i), {
     what: `the wall is ${shown(100 * share)} % as thick as the hole is wide; at a sharp edge it is ${100 * edge} % at most`,
     effect: `Air clings to a thick wall: ${share < tube ? "the flow is unsure, and up to" : "about"} ${mostMore} % more passes than the usual constant says.`,

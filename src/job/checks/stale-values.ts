@@ -20,13 +20,17 @@ const volatile = /\b(TODAY|NOW|RAND|RANDBETWEEN|RANDARRAY|OFFSET|INDIRECT|CELL|I
 export const checkStaleValues: Check = (job, report) => {
   const { calculator } = job.file;
   if (!calculator) return;
-  const left: Spot[] = [];
+  let first: Spot | undefined;
+  let left = 0;
   for (const grid of job.file.sheets) {
     for (let row = 0; row < grid.rowCount; row++) {
       for (let col = 0; col < grid.colCount; col++) {
         if (!hasFormula(grid, row, col)) continue;
         const again = calculator.recompute(grid.name, row, col);
-        if (calculator.isSpent) left.push({ sheet: grid.name, row, col });
+        if (calculator.isSpent) {
+          first ??= { sheet: grid.name, row, col };
+          left++;
+        }
         const stored = grid.value(row, col);
         if ("unsupported" in again || agrees(stored, again.value)) continue;
         const formula = grid.formula(row, col) ?? "";
@@ -48,10 +52,9 @@ export const checkStaleValues: Check = (job, report) => {
       }
     }
   }
-  const [first] = left;
   if (first)
     report.add("value-unchecked", first.sheet, cellName(first.row, first.col), first.row, "", {
-      what: `from this cell on ${left.length.toLocaleString("en")} formulas were not worked out again: those of the workbook look at more cells than any check can`,
+      what: `from this cell on ${left === 1 ? "1 formula was" : `${left.toLocaleString("en")} formulas were`} not worked out again: those of the workbook look at more cells than any check can`,
       effect: "Their stored values were taken as they are.",
       mend: "Let formulas read the cells they need, not whole columns anew in every row.",
     });

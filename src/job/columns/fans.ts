@@ -64,10 +64,7 @@ export const fansLayout: SheetLayout = {
           withField("enclosed", "enclosed"),
           withField("cooking", "cooking"),
           withField("window", "window"),
-          withField(
-            "enclosed",
-            when(same("dwelling", nothing), nothing, found("dwellings", "floor", "dwelling")),
-          ),
+          withField("enclosed", unlessBlank(["dwelling"], found("dwellings", "floor", "dwelling"))),
           withField("capture", "capture"),
         ),
       ),

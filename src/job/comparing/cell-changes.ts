@@ -1,5 +1,4 @@
-import { translateFormulaToR1C1 } from "@borgar/fx/xlsx";
-import { type CellValue, cellName, isSameValue } from "../../cells";
+import { type CellValue, isSameValue, rowPattern } from "../../cells";
 import { plainFormula } from "../accepting";
 import { type Change, textOf } from "./change";
 
@@ -49,7 +48,6 @@ export class CellChanges {
     now: Formula,
     where: Omit<Change, "kind" | "before" | "after">,
   ): void {
-    if (old.col === now.col && withoutRow(old) === withoutRow(now)) return;
     const [was, is] = [relative(old), relative(now)];
     if (was === is) return;
     const key = `${where.field}\u0000${was}\u0000${is}`;
@@ -67,12 +65,6 @@ interface Formula extends Held {
   readonly formula: string;
 }
 
-/** The text without the own row's number: a quick look that spares the translation of most. */
-function withoutRow({ formula, row }: Formula): string {
-  const own = String(row + 1);
-  return formula.replace(/\d+/g, (digits) => (digits === own ? "#" : digits));
-}
-
 function relative({ formula, row, col }: Formula): string {
-  return translateFormulaToR1C1(formula, cellName(row, col));
+  return rowPattern(formula, row, col);
 }

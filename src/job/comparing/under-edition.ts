@@ -66,25 +66,26 @@ function fanCases({ fans }: Job, other: Edition): Case[] {
 
 function dwellingCases(job: Job, other: Edition): Case[] {
   const { dwellings } = job.tables;
-  const { edition, system, method } = job.settings;
+  const { edition, system } = job.settings;
   const all = factsOf(job).dwellings;
   return Array.from({ length: dwellings?.length ?? 0 }, (_, i) => i).flatMap((i): Case[] => {
     if (!dwellings || !edition) return [];
     const [floor, bedrooms] = [dwellings.number("floor", i), dwellings.number("bedrooms", i)];
     if (!(floor > 0 && bedrooms >= 0)) return [];
-    const kind = all.systemKind(i) ?? false;
+    const { ofSystem, required } = all.at(i);
     // By the kind of its system, where the edition goes by that; what is not said asks for most.
-    const ofSystem = (by: Edition, how?: string) => {
-      const rate = dwellingRate(by, floor, bedrooms, system, how);
-      const isChanged = kind === true || by.balanced?.increase;
-      return by.balanced && isChanged ? rateIfBalanced(by.id, rate.rate, kind) : rate;
+    const underOther = () => {
+      const kind = all.systemKind(i) ?? false;
+      const rate = dwellingRate(other, floor, bedrooms, system);
+      const isChanged = kind === true || other.balanced?.increase;
+      return other.balanced && isChanged ? rateIfBalanced(other.id, rate.rate, kind) : rate;
     };
     return [
       {
         what: "whole dwelling",
         name: dwellings.text("dwelling", i),
-        before: attempt(() => ofSystem(edition, method)),
-        after: attempt(() => ofSystem(other)),
+        before: ofSystem && "value" in ofSystem ? ofSystem : required,
+        after: attempt(underOther),
         flow: dwellings.has("provided") ? dwellings.number("provided", i) : Number.NaN,
         is: "",
       },

@@ -1,6 +1,7 @@
-import { ductRules, findDuct } from "../../editions";
+import { ductRules, findDuct, findRule } from "../../editions";
 import { longestDuct } from "../../rules";
 import type { Settings } from "../read";
+import { attempt, valueIn } from "../read/maybe";
 import { num, type Row, text } from "./row";
 
 /** Runs of a duct that the table does not allow for the fans to buy. */
@@ -45,14 +46,14 @@ function passing(
   { ducts, system }: Pick<Settings, "ducts" | "system">,
 ): string | undefined {
   const drawn = findDuct(text(own[0]?.ductKind));
-  const rule = ductRules.find(({ code }) => code === ducts);
+  const rule = valueIn(attempt(() => findRule("duct lengths", ductRules, ducts)));
   const offered = [...(rule?.rows ?? [])].sort(
     (a, b) => Number(a.duct !== drawn) - Number(b.duct !== drawn) || a.diameter - b.diameter,
   );
   const found = offered.find(({ duct: kind, diameter }) =>
     own.every((row) => {
       const duct = { kind, diameter, ratedFlow: num(row.buy), elbows: num(row.elbows) || 0 };
-      const { value } = longestDuct(ducts, duct, system);
+      const value = valueIn(attempt(() => longestDuct(ducts, duct, system)))?.value;
       return value === "no limit" || (typeof value === "number" && value >= num(row.ductLength));
     }),
   );

@@ -64,12 +64,10 @@ export function layOut(
         return apart >= gapOf(each, hole, face) - 1e-9;
       });
     const xs = along(face.width, "x");
-    const spot = along(face.height, "y").flatMap((y) => {
-      const x = xs.find((each) => isFree(each, y));
-      return x === undefined ? [] : [{ x, y }];
-    })[0];
-    if (!spot) return undefined;
-    placed.push({ ...hole, ...spot });
+    const y = along(face.height, "y").find((up) => xs.some((each) => isFree(each, up)));
+    const x = y === undefined ? undefined : xs.find((each) => isFree(each, y));
+    if (x === undefined || y === undefined) return undefined;
+    placed.push({ ...hole, x, y });
   }
   return placed;
 }

@@ -128,7 +128,13 @@ export class FirmSheets {
   isFurtherTest(i: number): boolean {
     const { block, own } = this.at(i);
     const name = (["fan", "room"] as const).find((role) => block.roles.has(role));
-    return name !== undefined && block.field(own, name)?.from === "above";
+    const dwelling = (at: number) => block.field(at, "dwelling")?.value;
+    return (
+      name !== undefined &&
+      own > 0 &&
+      block.field(own, name)?.from === "above" &&
+      dwelling(own) === dwelling(own - 1)
+    );
   }
 
   /** Whether a cell is none of a fan that was left without a reading. */

@@ -32,6 +32,8 @@ const phrases: readonly Phrase[] = languages.flatMap((language) =>
   ),
 );
 
+const phraseNames = new Set(phrases.map(({ words }) => words.join(" ")));
+
 /** What a heading or a word of a cell says stands in so many characters; the rest is prose. */
 export const longestLine = 300;
 
@@ -54,7 +56,7 @@ function takeApart(text: string): HeadingWords {
   const words = name === "" ? [] : name.split(" ");
   const told = new Map<RoleOrOther, { weight: number; phrase: string }>();
   // A heading that is a phrase word for word is no slip or beginning of another.
-  const isPhrase = phrases.some((phrase) => phrase.words.join(" ") === name);
+  const isPhrase = phraseNames.has(name);
   for (const phrase of phrases) {
     const found = matchPhrase(words, phrase.words);
     if (found === 0 || (isPhrase && found < 1)) continue;

@@ -43,7 +43,7 @@ export const checkFirmVerdicts: Check = (job, report) => {
     // A formula that judges wrongly departs from its column, or reads a cell that is told of itself.
     if (table.hasFormula("verdict", i)) continue;
     const [flow, required] = [judged(job, i), table.number("required", i)];
-    const slack = slackOf(job, i);
+    const slack = slackOf(firm.at(i).block.habits) * table.factor("flow", i);
     const isShort = flow < required * share - slack;
     const meets = flow >= required * share + slack;
     if (status === "reversed" || !(says === "pass" ? isShort : meets && inWindow(job, i))) continue;
@@ -66,17 +66,14 @@ function inWindow({ fans }: Job, i: number): boolean {
 }
 
 /** Half a step of the rounding that the sheet itself does before it compares. */
-function slackOf({ firm, fans }: Job, i: number): number {
-  const rounding = firm?.at(i).block.habits.rounding;
-  return rounding === undefined
-    ? 1e-9
-    : 0.5 * 10 ** -rounding * (fans?.table.factor("flow", i) ?? 1);
+export function slackOf({ rounding }: { readonly rounding?: number | undefined }): number {
+  return rounding === undefined ? 1e-9 : 0.5 * 10 ** -rounding;
 }
 
 const known = new WeakMap<Job, number>();
 
 /** The share of the required rate from which most verdicts of the job say pass. */
-function shareThatPasses(job: Job): number {
+export function shareThatPasses(job: Job): number {
   let share = known.get(job);
   if (share === undefined) {
     share = learnShare(job);
