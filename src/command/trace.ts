@@ -1,5 +1,5 @@
 import { InputError, visible, visibleJson } from "../cells";
-import { readJob } from "../job";
+import { type Job, readJob } from "../job";
 import { cellNamed, lines, traceBack, withRow } from "../trace";
 import { type Look, named, openFile } from "./check-file";
 import type { Format } from "./options";
@@ -16,9 +16,13 @@ export async function traceCell(
     throw new InputError(`"${cell}" names no cell: write the sheet and the cell, such as Fans!P3`);
   const steps = await named(file, async () => {
     const opened = (await openFile(file, look)).job;
-    const job = readJob(opened);
     const { sheet, row, col } = place;
-    return traceBack(opened, sheet, row, col, (found) => withRow(found, job));
+    let job: Job | undefined;
+    return traceBack(opened, sheet, row, col, (found) => {
+      if (found.kind !== "typed") return found;
+      job ??= readJob(opened);
+      return withRow(found, job);
+    });
   });
   const report =
     format === "json"

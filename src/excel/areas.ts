@@ -60,26 +60,55 @@ export function rectanglesOf(areas: Excel.RangeAreas): readonly Rectangle[] | un
   return areas.address.length > longest ? undefined : rectanglesIn(areas.address);
 }
 
-/** The areas of a kind in a range that has too many of them to name at once. */
+/** Cells that have something in view. */
+export function visibleIn(range: Excel.Range): Excel.RangeAreas {
+  return range.getSpecialCellsOrNullObject("Visible");
+}
+
+/** Part of a range, by its own rows and columns. */
+interface Piece {
+  readonly row: number;
+  readonly col: number;
+  readonly rows: number;
+  readonly cols: number;
+}
+
+/**
+ * The areas of a kind in a range that has too many of them to name at once; a piece that still has
+ * is asked for in halves. Number of rows and columns must be loaded.
+ */
 export async function areasInPieces(
   book: Book,
   whole: Excel.Range,
   ask: (piece: Excel.Range) => Excel.RangeAreas,
 ): Promise<readonly Rectangle[]> {
   const found = new Map<string, Rectangle>();
-  const { rowCount } = whole;
-  let row = 0;
-  while (row < rowCount) {
-    const asked: Excel.RangeAreas[] = [];
-    for (; row < rowCount && asked.length < piecesATrip; row += rowsAPiece) {
-      const more = Math.min(rowsAPiece, rowCount - row) - 1;
-      const areas = ask(whole.getRow(row).getResizedRange(more, 0));
+  const { rowCount, columnCount: cols } = whole;
+  const due: Piece[] = [];
+  for (let row = 0; row < rowCount; row += rowsAPiece)
+    due.push({ row, col: 0, rows: Math.min(rowsAPiece, rowCount - row), cols });
+  while (due.length > 0) {
+    const asked = due.splice(0, piecesATrip).map((piece) => {
+      const { row, col, rows, cols } = piece;
+      const areas = ask(whole.getCell(row, col).getResizedRange(rows - 1, cols - 1));
       areas.load("address");
-      asked.push(areas);
-    }
+      return { piece, areas };
+    });
     await book.sync();
-    for (const areas of asked)
-      for (const area of rectanglesOf(areas) ?? []) found.set(rectangleText(area), area);
+    for (const { piece, areas } of asked) {
+      const known = rectanglesOf(areas);
+      if (!known) due.push(...halves(piece));
+      for (const area of known ?? []) found.set(rectangleText(area), area);
+    }
   }
   return [...found.values()];
+}
+
+function halves({ row, col, rows, cols }: Piece): Piece[] {
+  const [up, left] = rows > 1 ? [rows >> 1, cols] : [rows, cols >> 1];
+  const rest =
+    rows > 1
+      ? { row: row + up, col, rows: rows - up, cols }
+      : { row, col: col + left, rows, cols: cols - left };
+  return [{ row, col, rows: up, cols: left }, rest];
 }

@@ -81,8 +81,11 @@ export interface Cause {
 /** Findings by their kind, most severe first. */
 export function byCause(findings: readonly Finding[]): Cause[] {
   const kinds = new Map<FindingKind, Finding[]>();
-  for (const finding of findings)
-    kinds.set(finding.kind, [...(kinds.get(finding.kind) ?? []), finding]);
+  for (const finding of findings) {
+    const own = kinds.get(finding.kind);
+    if (own) own.push(finding);
+    else kinds.set(finding.kind, [finding]);
+  }
   return [...kinds]
     .map(([kind, own]) => ({
       title: findingKinds[kind].title,
@@ -135,7 +138,7 @@ export function readLines({ job }: JobCheck): string[] {
     bySheet.set(block.sheet, [...(bySheet.get(block.sheet) ?? []), block]);
   const alike = new Map<string, [sheet: string, blocks: Block[]][]>();
   for (const [sheet, own] of bySheet) {
-    const [{ layout }] = own as [Block];
+    const layout = layoutsOf(own);
     alike.set(layout, [...(alike.get(layout) ?? []), [sheet, own]]);
   }
   const read = [...alike.values()].flatMap((sheets) =>
@@ -156,7 +159,13 @@ const mostSheets = 6;
 
 type Block = WorkbookReading["blocks"][number];
 
-/** "Sheet Fans: 87 readings of 87 fans, 24 of them tested again; fans side by side" */
+/** "cards"; "cards and a row a fan" where a sheet has both. */
+const layoutsOf = (blocks: readonly Block[]) =>
+  [
+    ...new Set(blocks.filter(({ retestOf }) => retestOf === undefined).map((own) => own.layout)),
+  ].join(" and ");
+
+/** "Sheet Fans: 87 readings of 87 fans, 24 readings of further tests, fans side by side" */
 function readLine(place: string, blocks: readonly Block[]): string {
   const sum = (of: readonly Block[], each: (block: Block) => number) =>
     of.reduce((total, block) => total + each(block), 0);
@@ -166,14 +175,14 @@ function readLine(place: string, blocks: readonly Block[]): string {
     sum(first, (own) => own.readings),
     sum(first, (own) => own.fans.length),
   ];
-  const retests = again > 0 ? `, ${again} of them tested again` : "";
-  return `${place}: ${counted(readings, "reading")} of ${counted(fans, "fan")}${retests}, ${first[0]?.layout ?? ""}`;
+  const retests = again > 0 ? `, ${counted(again, "reading")} of further tests` : "";
+  return `${place}: ${counted(readings, "reading")} of ${counted(fans, "fan")}${retests}, ${layoutsOf(blocks)}`;
 }
 
 function sheetsText(sheets: readonly string[]): string {
   return `${sheets.length} sheets, ${sheets[0]} to ${sheets.at(-1)}`;
 }
 
-function sentence(text: string): string {
+export function sentence(text: string): string {
   return `${text[0]?.toUpperCase()}${text.slice(1)}.`;
 }

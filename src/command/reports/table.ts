@@ -18,6 +18,7 @@ import {
   placeText,
   readLines,
   scopeText,
+  sentence,
   sorted,
 } from "./summary";
 
@@ -118,10 +119,6 @@ function foundText(finding: Finding, isShared: boolean): string {
   ]
     .filter((line) => line !== "")
     .join("\n");
-}
-
-function sentence(text: string): string {
-  return `${text[0]?.toUpperCase()}${text.slice(1)}.`;
 }
 
 function paint(severity: Severity, text: string, look: Look): string {

@@ -24,8 +24,14 @@ export class CellEditor implements ICellEditorComp<Line> {
     const choices = desk.book.choices(desk.sheet.name, row, col);
     if (choices) input.setAttribute("list", offer(choices));
     input.addEventListener("input", (event) => {
+      input.placeholder = "";
       desk.retype(input.value);
       if ((event as InputEvent).inputType === "insertText") this.complete(row, col);
+    });
+    input.addEventListener("keydown", ({ key }) => {
+      if (input.placeholder === "" || (key !== "Backspace" && key !== "Delete")) return;
+      input.placeholder = "";
+      desk.retype("");
     });
     this.forget = desk.subscribe((topic) => {
       if (topic === "edit" && desk.edit) this.show(desk.edit.text, desk.edit.problem);
@@ -69,6 +75,7 @@ export class CellEditor implements ICellEditorComp<Line> {
   /** Opens the list whole: a browser shows of it only what is like the text in the field. */
   private open(): void {
     const { input } = this;
+    // What it held stays in view until something is typed, or is taken out.
     input.placeholder = input.value;
     input.value = "";
     input.showPicker?.();

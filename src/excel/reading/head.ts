@@ -101,9 +101,9 @@ export async function noteHidden(
 /** Notes on each sheet its merged cells; those that could not be named at once are asked for in pieces. */
 export async function noteMerged(book: Book, heads: readonly SheetHead[]): Promise<void> {
   for (const { used, facts, plan } of heads) {
-    const inPieces = () =>
-      areasInPieces(book, used, (piece) => piece.getMergedAreasOrNullObject()).catch(() => null);
-    facts.merged ??= await inPieces();
+    facts.merged ??= await areasInPieces(book, used, (piece) =>
+      piece.getMergedAreasOrNullObject(),
+    ).catch(() => null);
     plan.cells.merges = facts.merged ?? [];
   }
 }

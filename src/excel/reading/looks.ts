@@ -1,5 +1,5 @@
 import type { Rectangle } from "../../cells";
-import { areasInPieces, rectanglesOf } from "../areas";
+import { areasInPieces, rectanglesOf, visibleIn } from "../areas";
 import type { Book } from "../run";
 
 /** What is known of a sheet's cells besides what they hold. Rows and columns count from 0. */
@@ -70,10 +70,6 @@ export class HiddenLines {
     }
     return found;
   }
-}
-
-function visibleIn(range: Excel.Range): Excel.RangeAreas {
-  return range.getSpecialCellsOrNullObject("Visible");
 }
 
 function hidesSome({ rowsHidden, columnsHidden }: Lines): boolean {

@@ -1,4 +1,4 @@
-import { areasInPieces } from "../areas";
+import { areasInPieces, visibleIn } from "../areas";
 import { cells, type Ground, type Line, read, told } from "./line";
 
 async function loaded<T extends { load: (leaves: string) => unknown }>(
@@ -11,8 +11,6 @@ async function loaded<T extends { load: (leaves: string) => unknown }>(
   return thing;
 }
 
-const visibleIn = (range: Excel.Range) => range.getSpecialCellsOrNullObject("Visible");
-
 /** How many areas the pane finds by asking in pieces, and what the host says to one question for all. */
 async function areasOf(
   { book, sheet }: Ground,
@@ -20,7 +18,7 @@ async function areasOf(
   ask: (range: Excel.Range) => Excel.RangeAreas,
 ) {
   const range = sheet.getRange(address);
-  range.load("rowCount");
+  range.load("rowCount,columnCount");
   await book.sync();
   const { length: count } = await areasInPieces(book, range, ask);
   const all = ask(range);

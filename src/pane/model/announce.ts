@@ -13,11 +13,6 @@ export function count(number: number, one: string, many = `${one}s`): string {
   return `${number} ${number === 1 ? one : many}`;
 }
 
-/** "No readings of exhaust fans: titles speak of another test." */
-export function asSentence(text: string): string {
-  return `${text[0]?.toUpperCase()}${text.slice(1)}.`;
-}
-
 /** "12 wrong, 3 doubtful, 1 missing"; "nothing found" where the job is clean. */
 function severityCounts(bySeverity: Readonly<Record<Severity, number>>): string {
   const parts = severities

@@ -10,14 +10,13 @@ interface ProvenanceLine {
   readonly note: string;
 }
 
-const noteOf = new Map<string, string>(Object.entries(markWords));
+const notes: Readonly<Record<string, string>> = { ...markWords, stated: "stated in the job" };
+const markOf = (mark: string) => notes[mark] ?? mark;
 
 /** What the results rest on, line by line. */
 export function provenanceView(provenance: Provenance): ProvenanceLine[] {
   const { version, edition, inForce, clauses, constants, window, judging, rows, codes } =
     provenance;
-  const markOf = (mark: string) =>
-    mark === "stated" ? "stated in the job" : (noteOf.get(mark) ?? mark);
   return [
     { name: "Functions and checks", value: `version ${version}`, note: "" },
     {

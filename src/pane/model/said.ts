@@ -1,6 +1,6 @@
 import { shown } from "../../cells";
 import { flowUnit, type Job, type Maybe, type RequiredRate, type Table } from "../../job";
-import { sentenceOf } from "./in-words";
+import { percentOf, sentenceOf } from "./in-words";
 import { type Clause, clauseOf } from "./marks";
 
 /** A number with the way to it, or why there is none. */
@@ -28,7 +28,9 @@ export function statedIn(table: Table, i: number, keys: readonly string[]) {
   return keys.flatMap((key) => {
     const value = table.has(key) ? table.text(key, i) : "";
     if (value === "") return [];
+    const { title, format } = table.field(key);
+    if (format?.endsWith("%")) return [{ name: title, value: percentOf(table.number(key, i)) }];
     const unit = key === "capture" ? "%" : (table.unit(key, i) ?? "");
-    return [{ name: table.field(key).title, value: `${value} ${unit}`.trim() }];
+    return [{ name: title, value: `${value} ${unit}`.trim() }];
   });
 }

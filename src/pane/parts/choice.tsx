@@ -7,8 +7,10 @@ interface ChoiceProps {
   /** Stands above; where something beside it says so already, `aria-label` says it for others. */
   readonly label?: string;
   readonly "aria-label"?: string;
-  /** Stands below; what has one must be chosen. */
+  /** Stands below. */
   readonly hint?: string | undefined;
+  /** Must be chosen. */
+  readonly required?: boolean;
   readonly value: string;
   /** Values with their words, or words that are both. */
   readonly options: readonly (string | { readonly value: string; readonly words: string })[];
@@ -18,7 +20,14 @@ interface ChoiceProps {
 }
 
 /** One of several options. */
-export function Choice({ label, hint, options, onChoose, ...select }: ChoiceProps) {
+export function Choice({
+  label,
+  hint,
+  required = false,
+  options,
+  onChoose,
+  ...select
+}: ChoiceProps) {
   const { select: className } = useStyles();
   const choice = (
     <Select {...select} className={className} onChange={(_, data) => onChoose(data.value)}>
@@ -36,7 +45,7 @@ export function Choice({ label, hint, options, onChoose, ...select }: ChoiceProp
   return label === undefined ? (
     choice
   ) : (
-    <Field label={label} hint={hint ?? null} required={hint !== undefined}>
+    <Field label={label} hint={hint ?? null} required={required}>
       {choice}
     </Field>
   );

@@ -4,6 +4,7 @@ import { Choice } from "./choice";
 interface EditionChoiceProps {
   readonly label: string;
   readonly hint?: string | undefined;
+  readonly required?: boolean;
   /** Its id, or the value of one of `before`. */
   readonly value: string;
   /** What can be chosen before any edition. */

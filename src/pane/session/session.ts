@@ -157,7 +157,12 @@ export class Session extends Store {
   /** Selects a cell to be typed into: the keyboard goes there too, where the host can put it. */
   async goTo(sheet: string, cell: string): Promise<void> {
     await this.select(sheet, cell);
-    this.host.toSheet?.();
+    this.toSheet();
+  }
+
+  /** Puts the keyboard on the sheet, unless the pane has a problem to tell of. */
+  private toSheet(): void {
+    if (this.state.problem === "") this.host.toSheet?.();
   }
 
   /**
@@ -280,7 +285,7 @@ export class Session extends Store {
       this.set({ message });
     });
     if (this.state.problem !== "") return;
-    this.host.toSheet?.();
+    this.toSheet();
     if (!this.reading) await this.check();
     if (this.state.problem === "") this.set({ message });
   }
@@ -290,7 +295,7 @@ export class Session extends Store {
       await this.host.writeOpenings(plan);
       this.set({ message: `Wrote ${plan.box} with ${count(plan.openings.length, "opening")}.` });
     });
-    if (this.state.problem === "") this.host.toSheet?.();
+    this.toSheet();
   }
 
   /** Whether the workbook can be had as a file. */
@@ -310,6 +315,6 @@ export class Session extends Store {
       const cell = await this.host.insertFormula(formula);
       this.set({ message: `Inserted into ${cell}.` });
     });
-    if (this.state.problem === "") this.host.toSheet?.();
+    this.toSheet();
   }
 }

@@ -23,7 +23,8 @@ export interface SessionState {
     | "Writing"
     | "Reading the file"
     | "Comparing"
-    | "Making the copy";
+    | "Making the copy"
+    | "Making the estimate";
   readonly progress: Progress | undefined;
   readonly check: JobCheck | undefined;
   readonly notes: readonly string[];

@@ -84,11 +84,12 @@ const kept: Faults = (element, { root }) => {
   const list = element.parent;
   if (list?.parent?.name !== "Resources") return [];
   const id = attribute(element, "id") ?? "";
+  const tooLong = length(id, office.longest.resid);
   const limit = office.longest[list.name];
   const first = resource(root, id);
   return [
     first !== element && "the id is taken; give each its own",
-    id.length > 32 && `the id has ${length(id, office.longest.resid)}`,
+    tooLong && `the id has ${tooLong}`,
     limit !== undefined &&
       textOf(element).length > limit &&
       `the text has ${textOf(element).length} characters; ${list.name} holds ${limit} or fewer`,
@@ -164,9 +165,10 @@ export const faults: readonly (readonly [names: string, Faults])[] = [
   ["*", leads],
   ["*", kept],
   [
-    "OfficeApp",
-    (root) => [
-      typeOf(root) !== "TaskPaneApp" &&
+    "*",
+    (each, { root }) => [
+      each === root &&
+        (each.name !== "OfficeApp" || typeOf(each) !== "TaskPaneApp") &&
         'the manifest must be an OfficeApp with xsi:type="TaskPaneApp"; set both',
     ],
   ],

@@ -2,7 +2,7 @@ import { Button, ProgressBar } from "@fluentui/react-components";
 import { ArrowSync20Regular } from "@fluentui/react-icons";
 import { useDeferredValue, useMemo } from "react";
 import type { JobCheck } from "../../../job";
-import { asSentence, openAndAccepted, sizeOf } from "../../model/announce";
+import { openAndAccepted, sizeOf } from "../../model/announce";
 import {
   everything,
   type FindingFilter,
@@ -10,6 +10,7 @@ import {
   type GroupBy,
   splitAccepted,
 } from "../../model/finding-groups";
+import { sentenceOf } from "../../model/in-words";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 import { AcceptedFold } from "./accepted-fold";
@@ -110,7 +111,7 @@ export function CheckScreen({ view, onView }: CheckScreenProps) {
 }
 
 function nothingOpen({ job, findings, summary: { accepted, fans, measured } }: JobCheck): string {
-  if (job.noFans !== "" && findings.length === 0) return asSentence(job.noFans);
+  if (job.noFans !== "" && findings.length === 0) return sentenceOf(job.noFans);
   if (findings.length === 0 && fans === 0)
     return "There is nothing to check yet: no fan has been typed.";
   if (findings.length === 0)

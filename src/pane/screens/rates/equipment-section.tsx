@@ -23,7 +23,6 @@ const useStyles = makeStyles({
 
 /** What the job's rules ask of a fan besides its flow. */
 export function EquipmentSection({ views }: { views: readonly EquipmentView[] }) {
-  const _shared = useShared();
   return (
     <Panel title="Equipment">
       {views.map((view) => (

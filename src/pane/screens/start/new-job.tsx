@@ -90,7 +90,8 @@ export function NewJob() {
       </Field>
       <EditionChoice
         label="Edition that applies"
-        hint={isAsked ? "Its rates are what the fans are judged by: for you to say." : ""}
+        required
+        hint={isAsked ? "Its rates are what the fans are judged by: for you to say." : undefined}
         value={chosenEdition}
         before={[
           { value: unasked, words: "choose the edition" },

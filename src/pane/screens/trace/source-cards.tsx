@@ -9,7 +9,6 @@ import { CellList, PlaceButton } from "./place-button";
 /** The spread of a flow, where its row works one out. */
 export function SpreadCard({ view: { spread } }: { view: TraceView }) {
   const shared = useShared();
-  const _id = useId();
   if (!spread) return null;
   return (
     <Panel title="Its spread">
@@ -27,7 +26,6 @@ export function SpreadCard({ view: { spread } }: { view: TraceView }) {
 /** What look-ups and conditional sums take from their ranges. */
 export function PickCards({ picks }: { picks: readonly PickView[] }) {
   const shared = useShared();
-  const _id = useId();
   if (picks.length === 0) return null;
   return (
     <Panel title="Looked up">
