@@ -170,8 +170,24 @@ const roomRules = Object.entries(doors).map(([room, allowed]) => ({
 
 // Built into the site and the command. package.json keeps them for development too, so that the
 // packed command pulls nothing.
-const shipped =
-  "node_modules/(@borgar/fx|@fluentui/react-|@formulajs/formulajs|@noble/hashes|@observablehq/plot|ag-grid-community|cli-table3|esbuild|fflate|idb-keyval|mathjs|mrmime|numfmt|papaparse|react|react-dom|saxes)";
+const shipped = [
+  "@borgar/fx",
+  "@fluentui/react-",
+  "@formulajs/formulajs",
+  "@noble/hashes",
+  "@observablehq/plot",
+  "ag-grid-community",
+  "cli-table3",
+  "esbuild",
+  "fflate",
+  "idb-keyval",
+  "mrmime",
+  "numfmt",
+  "papaparse",
+  "react",
+  "react-dom",
+  "saxes",
+];
 
 module.exports = {
   forbidden: [
@@ -203,7 +219,7 @@ module.exports = {
       name: "shipped code uses no development package",
       severity: "error",
       from: { path: "^(src/(?!site)|functions/(?!metadata))" },
-      to: { dependencyTypes: ["npm-dev"], pathNot: shipped },
+      to: { dependencyTypes: ["npm-dev"], pathNot: `node_modules/(${shipped.join("|")})` },
     },
   ],
   options: {

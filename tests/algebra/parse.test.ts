@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { parseText } from "../../src/algebra";
+import { formulas } from "../../src/formulas";
 
 describe("the parser of formula texts", () => {
   it.each([
@@ -36,6 +37,13 @@ describe("the parser of formula texts", () => {
     ["nothing", ""],
   ])("refuses %s", (_, text) => {
     expect(() => parseText(text)).toThrow(/formula text may not/);
+  });
+
+  it.each(["true", "null", "Infinity", "NaN"])("takes %s for a name, which none may be", (name) => {
+    expect(parseText(name)).toEqual({ kind: "symbol", name });
+    expect(formulas.flatMap(({ symbols }) => symbols).some((each) => each.name === name)).toBe(
+      false,
+    );
   });
 
   it("throws on a text that is no formula at all", () => {

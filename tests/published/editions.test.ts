@@ -103,19 +103,19 @@ describe("rates of whole dwellings", () => {
     expect(cellOf("DWELLING_RATE", "AK-2018", 1000, 2)).toBe(60);
   });
 
-  // From memory: NBC 9.32.3.3, a least and a most by bedrooms; more than 5 by CSA F326.
   // Read: Residential Code of New York State 2025, which prints the equation in words.
   it("IRC: the equation counts no bedroom as none", () => {
     expect(cellOf("DWELLING_RATE", "NY-2025", 400, 0, "equation")).toBe(11.5);
     expect(cellOf("DWELLING_RATE", "IRC-2018", 400, 0, "equation")).toBe(11.5);
   });
 
-  // A page on IMC 2024: at least one hour in every four.
+  // Read: a page on IMC 2024, at least one hour in every four.
   it("IMC: a fan that runs less than a quarter of the time is refused", () => {
     expect(cellOf("ON_RATE", "IMC-2024", 50, 0.25, 4)).toBe(200);
     expect(cellOf("ON_RATE", "IMC-2024", 50, 0.2, 4)).toMatchObject({ code: "#VALUE!" });
   });
 
+  // From memory: NBC 9.32.3.3, a least and a most by bedrooms; more than 5 by CSA F326.
   it("NBC: a band by bedrooms that ends at five", () => {
     const at = (bedrooms: number) => dwellingRate(findEdition("NBC-2020"), 100, bedrooms, "si");
     expect([1, 2, 3, 4, 5].map((n) => at(n).rate)).toEqual([16, 18, 22, 26, 30]);

@@ -1,10 +1,13 @@
 import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { join, posix } from "node:path";
 import { Script } from "node:vm";
+import { gzipSync } from "node:zlib";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { namespace, worksheetFunctions } from "../../functions";
 import { flowFromPressure } from "../../src/formulas";
 import { checkManifest, developmentAddress, helpFile } from "../../src/site";
+import { bundleGoals } from "../../src/site/build/bundle-sizes";
 import { freshMetadata } from "../../src/site/build/metadata";
 import { named, parseXml } from "../../src/site/manifest/xml";
 import { chunkTests } from "./built/chunks";
@@ -29,9 +32,15 @@ describe("the built site", () => {
   it("brings the licence of each package whose code is in it, and Office.js with its own", () => {
     const notices = site.read("licences.txt");
     // Of the controls only those used go in, each a package of its own.
-    const inside = "@borgar/fx @fluentui/react-button @formulajs/formulajs @noble/hashes";
-    const besides = "@observablehq/plot ag-grid-community fflate idb-keyval numfmt papaparse";
-    for (const name of `${inside} ${besides} react react-dom saxes`.split(" "))
+    const elsewhere = ["@fluentui/react-", "cli-table3", "esbuild", "mrmime"];
+    const { forbidden } = createRequire(import.meta.url)(`${root}/.dependency-cruiser.cjs`);
+    const shipped = forbidden.find(({ name }: { name: string }) => /^shipped code/.test(name)).to;
+    const names = String(shipped.pathNot)
+      .replace(/^.*\((.*)\)$/, "$1")
+      .split("|");
+    expect(names.length).toBeGreaterThan(10);
+    expect(notices).toContain("\n@fluentui/react-button ");
+    for (const name of names.filter((name) => !elsewhere.includes(name)))
       expect(notices, name).toContain(`\n${name} `);
     expect(notices).toMatch(/\nreact \d[\d.]* \(MIT\)\n\nMIT License/);
     expect(notices).not.toMatch(/^\S+ [\d.]+ \(see below\)/m);
@@ -118,6 +127,10 @@ chunkTests(() => site);
 servedTests(() => site);
 
 describe("functions.js", () => {
+  it("is no larger than it is meant to be, as it travels", () => {
+    expect(gzipSync(site.read("functions.js")).length).toBeLessThanOrEqual(bundleGoals.functions);
+  });
+
   it("associates every id of functions.json in a runtime without window, document or eval", () => {
     const associated = loadFunctions(site.read("functions.js"));
     expect([...associated.keys()].sort()).toEqual(worksheetFunctions.map(({ id }) => id).sort());

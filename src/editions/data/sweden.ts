@@ -1,22 +1,20 @@
 import { sourcesIn } from "../documents";
 import { edition } from "../edition";
-import { type Condition, type RoomRule, roomTable } from "../room";
+import { roomTable } from "../room";
 import { byArea } from "./by-area";
 
 const source = sourcesIn("BBR");
 
 const rates = source("extract rates (doubtful)");
-const bath = (si: number, when?: Condition): RoomRule => ({
-  ...{ room: "bathroom", duty: "continuous", rate: { si }, is: "delivered", source: rates },
-  ...(when && { when }),
-});
 
 export const sweden = edition("SE-BBR", "Sweden, BBR", "si", {
   aliases: ["BBR", "Sweden"],
   rooms: [
-    bath(15, { window: "none" }),
-    bath(10),
+    ...roomTable({ system: "si", is: "delivered", when: { window: "none" } }, () => rates, [
+      ["bathroom", null, 15],
+    ]),
     ...roomTable({ system: "si", is: "delivered" }, () => rates, [
+      ["bathroom", null, 10],
       ["kitchen hood", null, 10],
       ["kitchen", null, 10],
       ["toilet", null, 10],

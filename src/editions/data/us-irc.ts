@@ -113,11 +113,10 @@ function balance(year: Year): BalanceLimit {
 }
 
 /** Of a state that asks for a balanced system and was not seen to define it otherwise. */
-export const adoptedBalance = (work: string, year: Year): BalanceLimit => ({
-  of: "sum",
-  within: 0.1,
-  source: sourcesIn(work)(`R202, taken to be that of the IRC ${year}`),
-});
+export function adoptedBalance(work: string, year: Year): BalanceLimit {
+  const { of, within } = balance(year);
+  return { of, within, source: sourcesIn(work)(`R202, taken to be that of the IRC ${year}`) };
+}
 
 function irc(year: Year): Edition {
   const { read } = tracing(year);

@@ -14,8 +14,10 @@ import { balancedReductions } from "../native/tables/credits";
 /** Both balanced and ducted as the code states it, one of the two, or neither. */
 export type SystemKind = boolean | "one";
 
+const sayWhich = 'say "yes", "one" or "no"';
+
 export const readSystemKind = (text: string, name: string): SystemKind =>
-  text.trim().toLowerCase() === "one" ? "one" : answered(text, name);
+  text.trim().toLowerCase() === "one" ? "one" : answered(text, name, sayWhich);
 
 /** The dwelling rate of a code where the system is balanced and ducted as it states, or is not. */
 export function rateIfBalanced(code: string, rate: number, system: SystemKind): RequiredRate {
@@ -33,7 +35,7 @@ export const rule = ruleOf({
   arguments: {
     edition: code,
     rate: flowToCome,
-    balancedDucted: named(readSystemKind, 'say "yes", "one" or "no"'),
+    balancedDucted: named(readSystemKind, sayWhich),
   },
   work: ({ edition, rate, balancedDucted }) =>
     rateIfBalanced(edition, rate, balancedDucted).answer(flowUnits),

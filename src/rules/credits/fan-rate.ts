@@ -59,25 +59,27 @@ function credited(rule: CreditRule, of: Credited, system: System): RequiredRate 
   const given = { T, p, I, X: of.exposedShare };
   const source = cap && I < of.infiltration && !unbalanced ? cap.source : rule.source;
   const rate = oneValue(fanRateAfterCredit, given);
+  const noFan = asksNoFan(rule, rate, work, system);
   return new RequiredRate(rate, source, system, [
     ...(cap ? [sum(creditCapped, capped)] : []),
     ...(unbalanced ? [sum(unbalancedShare, { I, T })] : []),
     sum(fanRateAfterCredit, given),
-    ...(asksNoFan(rule, rate, work, system)
-      ? [`so little may need no fan at all (${rule.noFan?.source.clause}, from memory)`]
+    ...(noFan
+      ? [`so little may need no fan at all (${noFan.source.clause}, ${noFan.source.mark})`]
       : []),
   ]);
 }
 
-/** Whether so little is left after the credit that the edition asks for no fan. */
+/** The rule by which so little as is left after the credit asks for no fan; undefined where it asks for one. */
 export function asksNoFan(
   { noFan }: CreditRule,
   rate: number,
   work: Work,
   system: System,
-): boolean {
+): CreditRule["noFan"] {
   const limit = noFan?.[work][system];
-  return limit !== undefined && (work === "new" ? rate < limit : rate <= limit);
+  if (limit === undefined) return undefined;
+  return (work === "new" ? rate < limit : rate <= limit) ? noFan : undefined;
 }
 
 function aboveDefault(
