@@ -41,6 +41,7 @@ export {
 export { rowPattern, rowPlaces } from "./row-pattern";
 export { agrees, isIdentical, isRoundingOf, isSameNumber, isSameValue } from "./same-value";
 export { type Day, dayOfSerial, isoDay, offsetOf, serialOf, serialOfDay, todayOf } from "./serial";
+export { linesOf } from "./text-lines";
 export { toldOf } from "./told";
 export {
   type CellError,

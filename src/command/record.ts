@@ -38,7 +38,9 @@ export class Print {
     const { file, jobs, plans } = this;
     if (jobs === 0) throw new WriteError(`${file}: not written, since no job could be read`);
     if (plans.length === 0)
-      throw new WriteError(`${file}: not written, since there is nothing to print`);
+      throw new WriteError(
+        `${file}: not written, since no fan is listed or planned: there is nothing to print`,
+      );
     await writeFileSafely(file, printWorkbook(plans), this.guard);
   }
 }

@@ -97,7 +97,7 @@ function summarise(job: Job, all: readonly Finding[]): Summary {
   return {
     fans: fansAmong(job, () => true),
     measured: fansAmong(job, isMeasured),
-    unusable: fansAmong(job, (i) => !isMeasured(i) && isTyped(job, i)),
+    unusable: fansAmong(job, (i) => !isMeasured(i) && job.fans?.isTyped(i) === true),
     dwellings: job.tables.dwellings?.length ?? dwellingsNamed(job),
     openings: job.tables.boxes?.length ?? job.firm?.reading.openings.length ?? 0,
     bySeverity: Object.fromEntries(
@@ -121,11 +121,6 @@ function summarise(job: Job, all: readonly Finding[]): Summary {
 /** The dwellings that the fans name. */
 function dwellingsNamed({ fans }: Job): number {
   return new Set(fans?.table.texts("dwelling").filter((name) => name !== "")).size;
-}
-
-/** Whether anything stands where a fan's reading belongs. */
-function isTyped({ fans }: Job, i: number): boolean {
-  return fans?.table.gap(fans.typedPressure(i), i) === "text";
 }
 
 /** Fans with a row of a kind: one that is read again, or at two speeds, is one. */

@@ -1,4 +1,4 @@
-import { isBlankCell, isCellError } from "../cells";
+import { InputError, isBlankCell, isCellError } from "../cells";
 import { ductRules, type Edition, type System } from "../editions";
 import {
   type Job,
@@ -22,7 +22,8 @@ const blankFans = 20;
 
 /**
  * The rows of an estimate of the lists of lots and plans, the catalogue and the openings in these
- * jobs, with what had to be taken for granted. Undefined where no lot is listed.
+ * jobs, with what had to be taken for granted. Undefined where no lot is listed; throws an InputError
+ * where none has a room.
  */
 export function estimateRows(jobs: readonly Job[], name: string, edition: Edition | undefined) {
   const lists = jobs.flatMap(({ lots }) => lots);
@@ -37,6 +38,10 @@ export function estimateRows(jobs: readonly Job[], name: string, edition: Editio
     system,
     names.size === 1 ? ([...names][0] ?? "") : "",
   );
+  if (schedule.length === 0)
+    throw new InputError(
+      `None of the ${dwellings.length} lots lists a room with a fan: give them columns such as Baths, Half baths, Kitchens, Laundry with how many of each, or a list of plans that has them.`,
+    );
   const given = typedRows(jobs, "catalogue", system).map((row) =>
     row.serves === undefined
       ? row

@@ -16,8 +16,10 @@ import {
   type RowFormulas,
   type SheetLayout,
   settingChoices,
+  settingHeight,
   settingRow,
   settingsPage,
+  settingsWidths,
   widthOf,
 } from "../job";
 import { inStoredForm, SheetModel } from "../sheet";
@@ -51,14 +53,17 @@ type Styles = ReturnType<typeof stylesOf>;
 
 function stylesOf(workbook: Workbook) {
   const computed = "EEF3F1";
-  const of = (numberFormat: string | undefined, isComputed: boolean) =>
-    workbook.addStyle({ numberFormat, fill: isComputed ? computed : undefined });
   return {
-    of: (numberFormat: string) => of(numberFormat, false),
     heading: workbook.addStyle({ bold: true, fill: "1F4E4A", color: "FFFFFF", wrap: true }),
-    help: workbook.addStyle({ italic: true, color: "5A6664" }),
-    label: workbook.addStyle({ bold: true }),
-    cell: (field: Field) => of(numberFormatOf(field), field.is !== undefined),
+    help: workbook.addStyle({ italic: true, color: "5A6664", wrap: true, valign: "top" }),
+    label: workbook.addStyle({ bold: true, valign: "top" }),
+    setting: (numberFormat: string | undefined) =>
+      workbook.addStyle({ numberFormat, align: "left", valign: "top" }),
+    cell: (field: Field) =>
+      workbook.addStyle({
+        numberFormat: numberFormatOf(field),
+        fill: field.is ? computed : undefined,
+      }),
   };
 }
 
@@ -75,13 +80,14 @@ function addSettings(
     { value: entry.label, style: styles.label },
     {
       value: settings[entry.key] ?? null,
-      style: entry.format ? styles.of(entry.format) : undefined,
+      style: styles.setting(entry.format),
     },
     { value: entry.help || null, style: styles.help },
   ]);
   workbook.addSheet(jobTitle, {
     rows: [heading, ...lines],
-    columnWidths: [32, 32, 110],
+    columnWidths: settingsWidths,
+    rowHeights: [settingHeight(""), ...jobSettings.map(({ help }) => settingHeight(help))],
     frozenRows: 1,
     page: settingsPage(settings.units === "si" ? "si" : "ip"),
     validations: Object.entries(settingChoices).map(([key, list]) => ({

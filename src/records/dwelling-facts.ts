@@ -39,6 +39,13 @@ export function dwellingFacts(job: Job): DwellingFact[] {
     });
 }
 
+/** Whether nothing was measured, found absent or typed as a reading of any fan: there is nothing to record. */
+export function isUntested({ fans: rows }: Job, { fans }: DwellingFact): boolean {
+  return fans.every(
+    ({ row, isMeasured, isAbsent }) => !isMeasured && !isAbsent && !rows?.isTyped(row),
+  );
+}
+
 /** The findings about a dwelling: on its own row, or on the row of one of its fans. */
 export function findingsOf(
   job: Job,

@@ -10,7 +10,7 @@ import {
 import { looks } from "./looks";
 import type { Look, SheetPlan } from "./plan";
 import { PlanRows, type TableColumn } from "./plan-rows";
-import { printedPage } from "./printed-page";
+import { fitsOnePage, printedPage } from "./printed-page";
 import { addFindingsByKind } from "./sections/findings";
 import { counted } from "./words";
 
@@ -43,17 +43,21 @@ export function estimateRecord({ job, findings }: JobCheck, estimate: Estimate):
   estimateNotes(estimate, settings).forEach((note, i) => {
     rows.fact(i === 0 ? "How it comes about" : "", note);
   });
-  for (const section of estimateSections(estimate, settings))
-    if (section.rows.length > 0) {
-      rows.section(section.title);
-      rows.table(spansOf(section), section.rows);
-    }
+  let dwellingsAt = 0;
+  for (const section of estimateSections(estimate, settings)) {
+    const shown = section.key === "dwellings" ? alikeInOne(section) : section;
+    if (shown.rows.length === 0) continue;
+    if (shown.key === "dwellings") dwellingsAt = rows.next;
+    rows.section(shown.title);
+    rows.table(spansOf(shown), shown.rows);
+  }
   addFindingsByKind(rows, findings);
   rows.section("What this rests on");
   rows.fact(
     "Worked out with",
     `Fanrow ${provenance.version}; ${provenance.rows} rows, codes ${codesText(provenance.codes)}`,
   );
+  const onePage = fitsOnePage(rows, true);
   return {
     name: "Estimate",
     mark: title,
@@ -63,10 +67,39 @@ export function estimateRecord({ job, findings }: JobCheck, estimate: Estimate):
     page: printedPage(job, {
       left: name,
       landscape: true,
-      onePage: false,
+      onePage,
+      ...(onePage || dwellingsAt === 0 ? {} : { breaksBefore: [dwellingsAt] }),
       titleRows: 2,
       width: columns.length,
       height: rows.rows.length,
+    }),
+  };
+}
+
+/** Dwellings named in a row of the sheet, which can be only so high. */
+const mostNamed = 60;
+
+/** Dwellings of the same numbers in one row that counts and names them, where that saves rows. */
+function alikeInOne(section: EstimateSection): EstimateSection {
+  const { columns, rows } = section;
+  const alike = new Map<string, (typeof rows)[number][]>();
+  for (const row of rows) {
+    const key = JSON.stringify(row.slice(1));
+    alike.set(key, [...(alike.get(key) ?? []), row]);
+  }
+  if (2 * alike.size > rows.length) return section;
+  return {
+    ...section,
+    title: "Dwellings, with the numbers of each one",
+    columns: [{ title: "Number", digits: 0 }, ...columns.slice(1), { title: "Dwellings" }],
+    rows: [...alike.values()].flatMap((own) => {
+      const names = own.map(([name]) => name);
+      const numbers = [own.length, ...(own[0]?.slice(1) ?? [])];
+      const lines = Math.ceil(names.length / mostNamed);
+      return Array.from({ length: lines }, (_, i) => [
+        ...(i === 0 ? numbers : numbers.map(() => null)),
+        names.slice(i * mostNamed, (i + 1) * mostNamed).join(", "),
+      ]);
     }),
   };
 }
@@ -79,7 +112,10 @@ function spansOf({ columns: own, rows }: EstimateSection): TableColumn[] {
   });
   const texts = numbers.filter((span) => span === 0).length;
   const left = columns.length - numbers.reduce<number>((sum, span) => sum + span, 0);
-  const room = Math.min(widestText, Math.floor(left / texts));
+  const room =
+    own.findIndex(({ digits }) => digits === undefined) === own.length - 1
+      ? left
+      : Math.min(widestText, Math.floor(left / texts));
   return own.map(({ title, digits }, at) => ({
     title,
     span: numbers[at] || room,

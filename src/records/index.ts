@@ -8,7 +8,13 @@ export { dwellingRecord } from "./dwelling-record";
 export { firstOpening } from "./field/first-opening";
 
 export { usefulSets } from "./field/opening-sets";
-export { allRecords, fieldPapers, proofRecords, recordedDwellings } from "./job-plans";
+export {
+  allRecords,
+  fieldPapers,
+  hasJobRecord,
+  proofRecords,
+  recordedDwellings,
+} from "./job-plans";
 export { jobRecord } from "./job-record";
 export { placeOf } from "./names";
 export type {

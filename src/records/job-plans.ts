@@ -1,5 +1,5 @@
-import { boxProofs, type JobCheck } from "../job";
-import { dwellingFacts } from "./dwelling-facts";
+import { boxProofs, estimateOf, type JobCheck } from "../job";
+import { dwellingFacts, isUntested } from "./dwelling-facts";
 import { dwellingRecord } from "./dwelling-record";
 import { boxCard } from "./field/box-card";
 import { readingForm } from "./field/form";
@@ -10,10 +10,15 @@ import { proofRecord } from "./proof-record";
 /** Every record of a job: the job itself, then its dwellings, then the boxes with paired readings. */
 export function allRecords(check: JobCheck): SheetPlan[] {
   return [
-    jobRecord(check),
+    ...(hasJobRecord(check) ? [jobRecord(check)] : []),
     ...recordedDwellings(check).map((name) => dwellingRecord(check, name)),
     ...proofRecords(check),
   ];
+}
+
+/** Whether fans are listed or planned, of which a record of the job can tell. */
+export function hasJobRecord({ job, summary }: JobCheck): boolean {
+  return summary.fans > 0 || estimateOf(job) !== undefined;
 }
 
 /** What a tester takes along: sheets to print, and why a box has no card. */
@@ -42,9 +47,9 @@ export function proofRecords({ job }: JobCheck): SheetPlan[] {
     .map((own) => proofRecord(job, own));
 }
 
-/** The names of the dwellings with fans, of which a record can be made, in the job's order. */
+/** The names of the dwellings of which something was measured or found absent, in the job's order. */
 export function recordedDwellings({ job }: JobCheck): string[] {
   return dwellingFacts(job)
-    .filter(({ fans }) => fans.length > 0)
+    .filter((dwelling) => !isUntested(job, dwelling))
     .map(({ name }) => name);
 }

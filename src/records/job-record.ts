@@ -1,11 +1,11 @@
 import { estimateOf, type JobCheck, provenanceOf, unitOf, type Verdict, verdicts } from "../job";
-import { type DwellingFact, dwellingFacts } from "./dwelling-facts";
+import { type DwellingFact, dwellingFacts, isUntested } from "./dwelling-facts";
 import { estimateRecord } from "./estimate-record";
 import { type FanFact, fanFacts, whoAndWhen } from "./fan-facts";
 import { looks } from "./looks";
 import type { SheetPlan } from "./plan";
 import { PlanRows } from "./plan-rows";
-import { printedPage } from "./printed-page";
+import { fitsOnePage, printedPage } from "./printed-page";
 import { addCautions, addProvenance, addSignatures } from "./sections/closing";
 import { addAccepted, addFindingsByKind } from "./sections/findings";
 import { addMeasuredWith } from "./sections/measured-with";
@@ -15,10 +15,6 @@ import { counted, figure, orNull } from "./words";
 /** Twelve columns, on which every table of the record is laid out. */
 const columns = Array.from({ length: 12 }, () => 8.3);
 const title = "Record of fan flow tests";
-/** Points that a page has between its margins, of the lower of the two papers. */
-const pageHeight = 695;
-/** A record a little longer than a page is shrunk to one, so that no page holds a few last lines alone. */
-const mostShrunk = 1.35;
 
 /** The record of a whole job, of an estimate where nothing is measured yet: what was measured, with what, by whom, by which rates, and what came of it. */
 export function jobRecord(check: JobCheck): SheetPlan {
@@ -51,7 +47,7 @@ export function jobRecord(check: JobCheck): SheetPlan {
     page: printedPage(job, {
       left: name,
       landscape: false,
-      onePage: rows.height <= mostShrunk * pageHeight,
+      onePage: fitsOnePage(rows, false),
       titleRows: 2,
       width: columns.length,
       height: rows.rows.length,
@@ -76,6 +72,12 @@ function addFacts(
     "Measured",
     `${measured} of ${counted(fans, "fan")} in ${counted(dwellings.length, "dwelling")}${again > 0 ? `; ${again} read again` : ""}${settings.sampling ? `; a sample by ${settings.sampling.id}` : ""}`,
   );
+  const untested = dwellings.filter((own) => own.fans.length > 0 && isUntested(check.job, own));
+  if (untested.length > 0)
+    rows.fact(
+      "Not tested yet",
+      `${counted(untested.length, "dwelling")}, without a record of ${untested.length === 1 ? "its" : "their"} own`,
+    );
   rows.fact("Tested", when);
   rows.fact(
     "Tested by",

@@ -1,4 +1,4 @@
-import { columnLetters } from "../cells";
+import { columnLetters, linesOf } from "../cells";
 import { looks } from "./looks";
 import type { Look, PlanCell, PlanRow } from "./plan";
 
@@ -38,7 +38,7 @@ export class PlanRows {
       const width = this.columns.slice(left, left + span).reduce((sum, each) => sum + each, 0);
       size = Math.max(size, look.size ?? usualSize);
       if (look.wrap && typeof value === "string")
-        lines = Math.max(lines, linesOf(value, width, sizeOf(look)));
+        lines = Math.max(lines, linesOf(value, (width * widthSize) / sizeOf(look)));
       cells.push({ value, look });
       for (let i = 1; i < span; i++) cells.push({ value: null, look });
       if (span > 1)
@@ -111,26 +111,4 @@ export interface TableColumn {
 /** The size of letters as it counts for their width. */
 function sizeOf({ size = usualSize, bold }: Look): number {
   return bold ? size * boldness : size;
-}
-
-/** How many lines a text takes in a width of so many characters. */
-export function linesOf(text: string, width: number, size: number): number {
-  const most = Math.max(1, Math.floor((width * widthSize) / size));
-  return text.split("\n").reduce((sum, part) => sum + linesOfPart(part, most), 0);
-}
-
-function linesOfPart(text: string, most: number): number {
-  let lines = 1;
-  let used = 0;
-  for (const word of text.split(" ")) {
-    const needed = used === 0 ? word.length : used + 1 + word.length;
-    if (needed <= most) {
-      used = needed;
-      continue;
-    }
-    if (used > 0) lines++;
-    lines += Math.ceil(word.length / most) - 1;
-    used = word.length > most ? word.length % most : word.length;
-  }
-  return lines;
 }

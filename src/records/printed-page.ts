@@ -1,6 +1,7 @@
 import { columnLetters } from "../cells";
 import { codesText, type Job, paperOf, provenanceOf } from "../job";
 import type { PlanPage } from "./plan";
+import type { PlanRows } from "./plan-rows";
 
 interface Printed extends Pick<PlanPage, "landscape" | "onePage" | "titleRows" | "breaksBefore"> {
   /** What is printed below on the left. */
@@ -8,6 +9,15 @@ interface Printed extends Pick<PlanPage, "landscape" | "onePage" | "titleRows" |
   /** Columns and rows of the sheet that are printed. */
   readonly width: number;
   readonly height: number;
+}
+
+/** Points that a page has between its margins, upright and across, of the lower of the two papers. */
+const [upright, across] = [695, 498];
+/** A record a little longer than a page is shrunk to one, so that no page holds a few last lines alone. */
+const mostShrunk = 1.35;
+
+export function fitsOnePage({ height }: PlanRows, landscape: boolean): boolean {
+  return height <= mostShrunk * (landscape ? across : upright);
 }
 
 /** How a sheet of a job is printed: its pages counted, and the job's codes on each. */

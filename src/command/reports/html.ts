@@ -8,7 +8,6 @@ import {
   type Cause,
   countsText,
   kindLines,
-  placeText,
   readLines,
   scopeText,
   sorted,
@@ -68,14 +67,14 @@ function findingsTable(caption: string, findings: readonly Finding[]): string {
 }
 
 /** What is the same for all cells of a cause stands once, beside all of them. */
-function causeRows({ findings, shared }: Cause): string[] {
-  return findings.map((finding, at) => {
-    const { severity, about, what, effect, mend } = finding;
+function causeRows({ lines, shared }: Cause): string[] {
+  return lines.map(({ place, about, finding }, at) => {
+    const { severity, what, effect, mend } = finding;
     const found = [what, acceptanceText(finding)].filter((text) => text !== "").join(". ");
     const own = [about, found].map((text) => `<td>${escapeHtml(text)}</td>`).join("");
-    const span = shared ? ` rowspan="${findings.length}"` : "";
+    const span = shared ? ` rowspan="${lines.length}"` : "";
     const told = [effect, mend].map((text) => `<td${span}>${escapeHtml(text)}</td>`).join("");
-    return `<tr><th scope="row">${escapeHtml(placeText(finding))}</th><td class="${severity}">${severity}</td>${own}${shared && at > 0 ? "" : told}</tr>`;
+    return `<tr><th scope="row">${escapeHtml(place)}</th><td class="${severity}">${severity}</td>${own}${shared && at > 0 ? "" : told}</tr>`;
   });
 }
 

@@ -1,4 +1,6 @@
+import { cellName, columnLetters, parseCell } from "../../cells";
 import {
+  estimateOf,
   type Finding,
   type FindingKind,
   findingKinds,
@@ -27,10 +29,15 @@ export function countsText(check: JobCheck): string {
         : accepted > 0
           ? "nothing open"
           : check.job.fans && check.summary.fans === 0
-            ? "no fan typed yet"
+            ? `no fan typed yet${planned(check)}`
             : "nothing found";
   const results = bySeverity.result > 0 ? `; ${counted(bySeverity.result, "result")}` : "";
   return `${open}${results}${accepted > 0 ? `; ${accepted} accepted` : ""}`;
+}
+
+function planned({ job }: JobCheck): string {
+  const fans = estimateOf(job)?.totals.at(-1)?.planned ?? 0;
+  return fans > 0 ? `; ${counted(fans, "fan")} planned: --order tells what to buy` : "";
 }
 
 /** Open faults, a cause each. */
@@ -76,6 +83,59 @@ export interface Cause {
   readonly findings: readonly Finding[];
   /** What they do and how to mend them, where that is the same for several. */
   readonly shared: ReturnType<typeof sharedWords>;
+  readonly lines: readonly FindingLine[];
+}
+
+/** A line of a report: a finding with where it stands, or the first of many that say the same. */
+export interface FindingLine {
+  readonly place: string;
+  readonly about: string;
+  readonly finding: Finding;
+}
+
+/** More findings of the same words than these are told in one line, with their cells. */
+const mostAlone = 8;
+/** So many runs of cells are named; the rest are counted. */
+const mostRuns = 8;
+
+function linesOf(findings: readonly Finding[], isShared: boolean): FindingLine[] {
+  const alone = (finding: Finding) => ({
+    place: placeText(finding),
+    about: finding.about,
+    finding,
+  });
+  if (!isShared || findings.length <= mostAlone) return findings.map(alone);
+  const alike = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    const words = [finding.sheet, finding.what, acceptanceText(finding)].join("\n");
+    const own = alike.get(words);
+    if (own) own.push(finding);
+    else alike.set(words, [finding]);
+  }
+  return [...alike.values()].flatMap((own) => {
+    const [first, ...others] = own as [Finding, ...Finding[]];
+    if (own.length <= mostAlone || first.cell === "") return own.map(alone);
+    const about = `${first.about} and ${others.length} more`.trim();
+    return [{ place: `${first.sheet}!${runsOf(own)}`, about, finding: first }];
+  });
+}
+
+/** "K2:K501", "K2:K9, K12 and 3 more": the cells of findings, rows below each other as one. */
+function runsOf(findings: readonly Finding[]): string {
+  const runs: { col: number; from: number; to: number }[] = [];
+  for (const { cell } of findings.flatMap(({ cells }) => cells)) {
+    if (cell === "") continue;
+    const at = parseCell(cell);
+    const run = runs.findLast(({ col }) => col === at.col);
+    if (run && run.to + 1 === at.row) run.to = at.row;
+    else runs.push({ col: at.col, from: at.row, to: at.row });
+  }
+  const named = runs.slice(0, mostRuns).map(({ col, from, to }) => {
+    const first = cellName(from, col);
+    return from === to ? first : `${first}:${columnLetters(col)}${to + 1}`;
+  });
+  const left = runs.slice(mostRuns).reduce((sum, { from, to }) => sum + to - from + 1, 0);
+  return `${named.join(", ")}${left > 0 ? ` and ${left} more` : ""}`;
 }
 
 /** Findings by their kind, most severe first. */
@@ -87,12 +147,12 @@ export function byCause(findings: readonly Finding[]): Cause[] {
     else kinds.set(finding.kind, [finding]);
   }
   return [...kinds]
-    .map(([kind, own]) => ({
-      title: findingKinds[kind].title,
-      severity: kindEntry(kind).severity,
-      findings: own,
-      shared: sharedWords(own),
-    }))
+    .map(([kind, own]) => {
+      const { title } = findingKinds[kind];
+      const shared = sharedWords(own);
+      const lines = linesOf(own, shared !== undefined);
+      return { title, severity: kindEntry(kind).severity, findings: own, shared, lines };
+    })
     .sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
 }
 

@@ -15,7 +15,6 @@ import {
   countsText,
   faultCount,
   kindLines,
-  placeText,
   readLines,
   scopeText,
   sentence,
@@ -75,39 +74,49 @@ function fileReport(file: string, check: JobCheck, look: Look): string {
   return lines.join("\n");
 }
 
-/** Nobody reads more findings of a file than these in a terminal, and laying them out takes its time. */
+/** Nobody reads more lines of a file than these in a terminal, and laying them out takes its time. */
 const mostShown = 500;
 
-function findingsTable(told: readonly Finding[], look: Look): string {
-  const left = told.length - mostShown;
-  const rest = left > 0 ? `\n  … and ${left} more, which --csv, --html and --json list` : "";
-  return `${laidOut(told.slice(0, mostShown), look)}${rest}`;
-}
-
 /** Under each cause its cells: what is the same for all of them is told once. */
-function laidOut(findings: readonly Finding[], look: Look): string {
-  const told = findings.map(visibleIn);
-  const cell = Math.max(6, ...told.map((finding) => placeText(finding).length)) + 2;
-  const about = Math.min(24, Math.max(6, ...told.map((finding) => finding.about.length)) + 2);
+function findingsTable(findings: readonly Finding[], look: Look): string {
+  const causes = byCause(findings);
+  let left = mostShown;
+  const shown = causes.map(({ lines }) => {
+    const own = lines.slice(0, left).map(({ place, about, finding }) => ({
+      place: visible(place),
+      about: visible(about),
+      finding: visibleIn(finding),
+    }));
+    left -= own.length;
+    return own;
+  });
+  const all = shown.flat();
+  const longest = Math.max(...all.map(({ place }) => place.length));
+  const cell = Math.min(26, Math.max(6, longest)) + 2;
+  const about = Math.min(24, Math.max(6, ...all.map((line) => line.about.length)) + 2);
   const rest = Math.max(46, look.width - cell - about - 6);
-  const rows = byCause(told).flatMap(({ title, severity, findings, shared }) => {
+  const rows = causes.flatMap(({ title, severity, findings, shared }, at) => {
+    const lines = shown[at] ?? [];
+    if (lines.length === 0) return [];
     const many = findings.length > 1 ? ` (${findings.length})` : "";
     const kind = severity === "result" ? "" : `${paint(severity, severity, look)}: `;
-    const both = shared ? [shared.effect, `→ ${shared.mend}`] : [];
-    const lines = [
+    const both = shared ? [visible(shared.effect), `→ ${visible(shared.mend)}`] : [];
+    const head = [
       `${kind}${title}${many}`,
       ...both.flatMap((text) => wrapped(text, look.width - 8)),
     ];
     return [
-      [{ colSpan: 3, content: lines.join("\n") }],
-      ...findings.map((finding) => [
-        placeText(finding),
-        finding.about,
+      [{ colSpan: 3, content: head.join("\n") }],
+      ...lines.map(({ place, about, finding }) => [
+        place,
+        about,
         foundText(finding, shared !== undefined),
       ]),
     ];
   });
-  return plainTable(rows, { indent: 4, gap: 1, widths: [cell, about, rest] });
+  const unseen = causes.reduce((sum, { lines }) => sum + lines.length, 0) - all.length;
+  const more = unseen > 0 ? `\n  … and ${unseen} more, which --csv, --html and --json list` : "";
+  return `${plainTable(rows, { indent: 4, gap: 1, widths: [cell, about, rest] })}${more}`;
 }
 
 function foundText(finding: Finding, isShared: boolean): string {

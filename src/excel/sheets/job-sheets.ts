@@ -10,12 +10,15 @@ import {
   jobSettings,
   jobTitle,
   pageOf,
+  pointsOf,
   type RowFormulas,
   type SheetKind,
   type SheetLayout,
   settingChoices,
+  settingHeight,
   settingRow,
   settingsPage,
+  settingsWidths,
   usualSettings,
 } from "../../job";
 import { HostError } from "../host-error";
@@ -174,9 +177,15 @@ async function fillSettings(
   };
   const lines = jobSettings.map(({ key, label, help }) => [label, usual[key] ?? "", help]);
   dressHeadings(sheet, 3);
-  [190, 180, 600].forEach((width, col) => {
-    sheet.getRangeByIndexes(0, col, 1, 1).format.columnWidth = width;
+  settingsWidths.forEach((width, col) => {
+    sheet.getRangeByIndexes(0, col, 1, 1).format.columnWidth = pointsOf(width);
   });
+  const values = sheet.getRangeByIndexes(1, 0, lines.length, settingsWidths.length);
+  values.format.verticalAlignment = "Top";
+  values.getColumn(1).format.horizontalAlignment = "Left";
+  values.getColumn(2).format.wrapText = true;
+  for (const { key, help } of jobSettings)
+    sheet.getRangeByIndexes(settingRow(key), 0, 1, 1).format.rowHeight = settingHeight(help);
   for (const [key, entries] of Object.entries(settingChoices))
     sheet.getRangeByIndexes(settingRow(key), 1, 1, 1).dataValidation.rule = {
       list: { inCellDropDown: true, source: entries.join(",") },

@@ -1,3 +1,4 @@
+import { linesOf } from "../../cells";
 import type { System } from "../../editions";
 import type { Field, SheetLayout } from "./field";
 import { firstRow } from "./formulas";
@@ -42,15 +43,7 @@ const lineHeight = 15;
 
 /** Points of the row of headings, in bold and wrapped at their words. */
 export function headingHeight({ fields }: SheetLayout, system: System): number {
-  const lines = fields.map((field) => {
-    const room = widthOf(field) - 1;
-    let [count, taken] = [1, 0];
-    for (const { length } of headingOf(field, system).split(" ")) {
-      if (taken > 0 && taken + 1 + length > room) [count, taken] = [count + 1, 0];
-      taken += length + (taken > 0 ? 1 : 0);
-    }
-    return count;
-  });
+  const lines = fields.map((field) => linesOf(headingOf(field, system), widthOf(field) - 1));
   return lineHeight * Math.max(...lines);
 }
 
@@ -77,9 +70,15 @@ const smallest = 8 / 11;
 const printedOn = (system: System) =>
   ({ paper: paperOf(system), margins, footer: { left: "&A", right: "&P/&N" } }) as const;
 
+/** Widths of the settings, their values and what they mean, in characters: upright, hardly shrunk. */
+export const settingsWidths = [30, 20, 60] as const;
+
+/** Points of the row of a setting, of which the meaning is wrapped. */
+export const settingHeight = (help: string) => lineHeight * linesOf(help, settingsWidths[2] + 6);
+
 /** How the sheet of the settings is printed. */
 export const settingsPage = (system: System) =>
-  ({ ...printedOn(system), landscape: true, pagesWide: 1, titleRows: [0, 0] }) as const;
+  ({ ...printedOn(system), landscape: false, pagesWide: 1, titleRows: [0, 0] }) as const;
 
 /**
  * How the sheet of a layout is printed: upright where that shrinks nothing; otherwise across, on as

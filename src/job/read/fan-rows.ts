@@ -169,6 +169,11 @@ export class FanRows {
       : !Number.isNaN(this.pressure[i]);
   }
 
+  /** Whether a text stands where the reading belongs. */
+  isTyped(i: number): boolean {
+    return this.table.gap(this.typedPressure(i), i) === "text";
+  }
+
   private flowByInstrument(i: number): number {
     const instrument = this.instruments?.find(this.table.text("instrument", i));
     const readings = this.deviceReadings(i);

@@ -15,8 +15,10 @@ export function writeRecords(session: Session, choice: RecordChoice): Promise<vo
   return session.further("Writing", async ({ host, set, own }) => {
     const { check } = session.state;
     if (!check) return;
-    const { dwellingRecord, fieldPapers, jobRecord, proofRecords, recordedDwellings } =
-      await import("../../records");
+    const records = await import("../../records");
+    const { dwellingRecord, fieldPapers, jobRecord, proofRecords, recordedDwellings } = records;
+    if (choice.job && !records.hasJobRecord(check))
+      throw new InputError("No fan is listed or planned: there is nothing to record of the job.");
     const { dwellings } = choice;
     const names = recordedDwellings(check).filter(
       (name) => dwellings === "all" || (dwellings !== "none" && dwellings.name === name),
