@@ -73,7 +73,7 @@ export function* checkSteps(
 ): Generator<void, JobCheck, void> {
   const job = readJob(file);
   const report = new Report(
-    (i) => factsOf(job).fans?.isSuperseded(i) === true,
+    (i) => factsOf(job).fans?.replacedAs(i) === "read again",
     file.sheets.map(({ name }) => name),
   );
   const isJob = Object.values(job.tables).some((table) => table !== undefined);
@@ -127,7 +127,7 @@ function dwellingsNamed({ fans }: Job): number {
 function fansAmong({ fans, firm }: Job, isOf: (i: number) => boolean): number {
   if (!fans) return 0;
   const rows = Array.from({ length: fans.length }, (_, i) => i).filter(
-    (i) => isOf(i) && !firm?.isSuperseded(i) && !firm?.isFurtherTest(i),
+    (i) => isOf(i) && !firm?.replacedAs(i) && !firm?.isFurtherTest(i),
   );
   if (!fans.table.has("visit")) return rows.length;
   const names = rows.map((i) => {

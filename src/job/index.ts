@@ -78,6 +78,7 @@ export {
   fieldOfRole,
   type Job,
   type Maybe,
+  type Replaced,
   readJob,
   type Settings,
   Table,

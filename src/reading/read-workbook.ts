@@ -161,12 +161,17 @@ function toBlocks(
     tables.set(cells.grid.name, (row) => rows.has(row));
   }
   const stated = gatherStated(sheets);
+  const isAlone = (block: PoolBlock) =>
+    !chosen.some(
+      ({ block: other }) =>
+        other !== block && other.pool === block.pool && !(other.part.retest || block.part.retest),
+    );
   const blocks = chosen.map(({ block, listing }) => {
     const { cells } = listing;
     return new SheetBlock(
       block,
       listing,
-      layoutOf(block, listing),
+      layoutOf(block, listing, isAlone(block)),
       labelsOf(cells.turned ? cells.turn() : cells, tables.get(cells.grid.name)!),
     );
   });
@@ -188,15 +193,17 @@ function toBlocks(
   return blocks;
 }
 
-function layoutOf(block: PoolBlock, listing: Listing): Layout {
+function layoutOf(block: PoolBlock, listing: Listing, isAlone: boolean): Layout {
+  if (block.part.retest) return "retests";
   if (
     listing.shifts.some((shift) => shift !== 0) ||
     (listing.sections.length > 2 && listing.rows.length / listing.sections.length < 12)
   )
     return "cards";
-  if (block.part.shared.length && !block.part.retest && block.part.room) return "fans side by side";
+  const isBeside = block.part.shared.length > 0 && !isAlone;
+  if (isBeside && block.part.room) return "fans side by side";
   if (listing.cells.turned) return "fans in columns";
-  if (block.part.shared.length) return "fans side by side";
+  if (isBeside) return "fans side by side";
   return listing.groups.some((row) => row >= 0) && !block.given.has("dwelling")
     ? "grouped under lines"
     : "a row a fan";

@@ -12,6 +12,7 @@ export const natures: Readonly<Record<RoleOrOther, Nature>> = {
   fan: "any",
   room: "text",
   duty: "text",
+  box: "any",
   opening: "any",
   area: "number",
   diameter: "number",

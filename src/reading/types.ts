@@ -8,6 +8,7 @@ export const roles = [
   "fan",
   "room",
   "duty",
+  "box",
   "opening",
   "area",
   "diameter",
@@ -72,6 +73,7 @@ export type Layout =
   | "a row a fan"
   | "grouped under lines"
   | "fans side by side"
+  | "retests"
   | "cards"
   | "fans in columns";
 
@@ -100,11 +102,16 @@ export interface Block {
   readonly repeats: readonly RoleLine[];
   /** Rows left out as subtotals, averages or group lines. */
   readonly skipped: readonly number[];
-  /** Rows of the mean of several tests, where what is required stands beside the mean alone. */
+  /**
+   * Rows of the mean of several tests, where what is required stands beside the mean alone. Their
+   * fields are asked for by the numbers that follow those of `fans`.
+   */
   readonly means: readonly MeanRow[];
   readonly habits: Habits;
   /** A retest of the fans of this other block, in lines of its own; the index in `blocks`. */
   readonly retestOf: number | undefined;
+  /** Row (column, where turned) of a fan or of a mean. */
+  along(index: number): number;
   /** The place of a field in `fans[index]`; null where the block has no line for the role. */
   place(index: number, role: Role): Spot | null;
   /** What is held or told for a field of `fans[index]`; null where nothing tells it. */
@@ -113,16 +120,12 @@ export interface Block {
   number(index: number, role: Role): number | null;
 }
 
-/** The mean of several tests of a fan with what it is to reach, in the units of the sheet. */
+/** The mean of several tests of a fan, which is held against what the fan is to reach. */
 export interface MeanRow {
-  /** The last of its tests, by its number in the block. */
-  readonly of: number;
-  readonly flow: number;
-  readonly flowAt: Spot;
-  readonly required: number;
-  readonly verdict:
-    | { readonly says: "pass" | "fail"; readonly word: string; readonly at: Spot }
-    | undefined;
+  /** Row (column, where turned) of the mean. */
+  readonly row: number;
+  /** The tests that it is of, by their numbers in the block. */
+  readonly of: readonly number[];
 }
 
 /** Something stated or followed by most readings, with how it is known. */

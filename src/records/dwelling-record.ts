@@ -131,9 +131,11 @@ function fanLine(fan: FanFact, dateOffset = 0): (string | number | null)[] {
     orNull(required),
     fan.verdict === "short" ? orNull(required - flow) : null,
     [
-      `${fan.verdict ?? "no rate"}${fan.verdictOn && ` (${fan.verdictOn})`}`,
+      fan.replacedAs === "part of a mean"
+        ? ""
+        : `${fan.verdict ?? "no rate"}${fan.verdictOn && ` (${fan.verdictOn})`}`,
       fan.alreadyMeets ? "already meets, and the box only lowers it" : "",
-      fan.isSuperseded ? "read again" : "",
+      fan.replacedAs ?? "",
     ]
       .filter((word) => word !== "")
       .join(", "),

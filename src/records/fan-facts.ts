@@ -1,5 +1,5 @@
 import { isoDay } from "../cells";
-import { factsOf, type Job, type JobCheck, type Verdict } from "../job";
+import { factsOf, type Job, type JobCheck, type Replaced, type Verdict } from "../job";
 import { counted } from "./words";
 
 /** What a record says of one fan row, recomputed from the row's own cells. */
@@ -25,8 +25,8 @@ export interface FanFact {
   readonly verdictOn: string;
   /** Read above the window, where the box only lowers a flow that is enough. */
   readonly alreadyMeets: boolean;
-  /** The fan was read again later: that reading stands for it. */
-  readonly isSuperseded: boolean;
+  /** Another row stands for the fan: a later reading, or the mean that this one is of. */
+  readonly replacedAs: Replaced | undefined;
   readonly isMeasured: boolean;
   /** The room has no fan, so that there is nothing to judge. */
   readonly isAbsent: boolean;
@@ -73,7 +73,7 @@ function gather(job: Job): FanFact[] {
       verdictOn: facts.verdictOn(i) ?? "",
       verdict: facts.verdict(i),
       alreadyMeets: facts.alreadyMeets(i),
-      isSuperseded: facts.isSuperseded(i),
+      replacedAs: facts.replacedAs(i),
       isMeasured: fans.isMeasured(i),
       isAbsent: fans.isAbsent(i),
       tester: table.text("tester", i),

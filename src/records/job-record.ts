@@ -64,7 +64,7 @@ function addFacts(
   const { settings } = check.job;
   const { inForce } = provenanceOf(check.job);
   const { fans, measured } = check.summary;
-  const again = facts.filter(({ isSuperseded }) => isSuperseded).length;
+  const again = facts.filter(({ replacedAs }) => replacedAs === "read again").length;
   const { when, testers } = whoAndWhen(check, facts);
   const method = settings.method === "" ? "" : `; dwelling rate by ${settings.method}`;
   rows.gap(4);
@@ -115,7 +115,7 @@ function addVerdicts(
   const count = (verdict: Verdict | undefined, continuous?: boolean) =>
     facts.filter(
       (fact) =>
-        !fact.isSuperseded &&
+        !fact.replacedAs &&
         fact.verdict === verdict &&
         (continuous === undefined || fact.isContinuous === continuous),
     ).length;

@@ -97,7 +97,7 @@ function fanDisagreements(job: Job, findings: readonly Finding[], whole: Whole):
     const say = (what: string) => wrong.push(`${fans.label(i)}: ${what}`);
     const pane = readings[i];
     const verdict = record.verdict ?? "rate unknown";
-    const paneSays = record.isSuperseded ? "read again" : verdict;
+    const paneSays = record.replacedAs ?? verdict;
     if (pane?.verdict !== paneSays) say(`pane ${pane?.verdict}, record ${verdict}`);
     if (!Object.is(pane?.required, record.required)) say("pane and record ask another rate");
     const room = roomView(job, i).measured;
@@ -112,7 +112,7 @@ function fanDisagreements(job: Job, findings: readonly Finding[], whole: Whole):
     const own = findings.filter(({ about }) => about === fans.label(i)).map(({ kind }) => kind);
     const isShort = own.some((kind) => kind === "flow-short" || kind === "deficit-carried");
     if (isShort && verdict !== "short") say(`check short, record ${verdict}`);
-    if (verdict === "short" && own.length === 0 && !record.isSuperseded)
+    if (verdict === "short" && own.length === 0 && !record.replacedAs)
       say("record short, check silent");
     if (own.includes("flow-close") !== (verdict === "too close to call") && own.length < 2)
       say(`check ${own.join()}, record ${verdict}`);

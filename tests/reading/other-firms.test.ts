@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { fitEntries, type ReadWorkbook, readWorkbook } from "../../src/reading";
-import { type Made, sheet, workbook } from "./books";
+import { letters, type Made, sheet, workbook } from "./books";
 
 /** The cells of each role, block by block, as `--fit` tells them. */
 function rolesOf(book: ReadWorkbook): Record<string, string>[] {
@@ -166,10 +166,34 @@ describe("workbooks as other firms keep them", () => {
     }
     const { blocks } = readWorkbook(workbook([sheet("Fans", rows)]));
     expect(blocks.map(({ roles }) => roles.get("flow")?.heading)).toEqual(["cfm", "Retest cfm"]);
+    expect(blocks.map(({ layout }) => layout)).toEqual(["a row a fan", "retests"]);
     expect(blocks.map(({ roles }) => roles.get("required")?.heading)).toEqual([
       "Req cfm",
       "Req cfm",
     ]);
+  });
+
+  test.each([
+    ["Box", "A", "Box Pa"],
+    ["Kasten", "grau 2", "Kasten, Pa"],
+    ["Caja", 3, "Caja (Pa)"],
+  ])("a column %s with one name in every row tells which box measured", (title, name, box) => {
+    const rows: Made[][] = [["Lot", "Room", title, "Hole in²", box, "cfm", "Req cfm"]];
+    for (let i = 0; i < 16; i++) {
+      const pressure = 2 + i * 0.27;
+      rows.push([`Lot ${i >> 1}`, i % 2 ? "Bath" : "WC", name, 27, pressure]);
+      rows.at(-1)?.push(root(1.07, 27, pressure), 50);
+    }
+    const [block] = readWorkbook(workbook([sheet("Fans", rows)])).blocks;
+    expect(letters(block?.roles ?? new Map())).toEqual({
+      dwelling: "A",
+      room: "B",
+      box: "C",
+      area: "D",
+      pressure: "E",
+      flow: "F",
+      required: "G",
+    });
   });
 
   test("an opening that is called middle, as a mean is, makes no total of its rows", () => {

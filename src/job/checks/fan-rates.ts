@@ -65,13 +65,14 @@ export const checkFanRates: Check = (job, report) => {
 };
 
 /** What to look for where a fan is short. */
-export const lookForCause =
+const lookForCause =
   "Look for a crushed or long duct, a stuck damper, a blocked terminal or a low speed setting; mend, then test again.";
 
 /** What becomes of a fan that is short of its rate; undefined for one that is not. */
 export function howShort(job: Job, i: number) {
   const facts = factsOf(job).fans;
   if (facts?.verdict(i) !== "short" || job.firm?.says(i) === "pass") return undefined;
+  if (facts.replacedAs(i) === "part of a mean") return undefined;
   const { table } = facts.fans;
   if (facts.judged(i) >= facts.leastIfSaid(i)) return "room-unsaid";
   const isListed = table.number("rated", i) >= facts.required(i);

@@ -12,7 +12,6 @@ import { checkEditionDay } from "./edition-day";
 import { checkEquipment } from "./equipment";
 import { checkFanRates } from "./fan-rates";
 import { checkFansAgain } from "./fans-again";
-import { checkFirmMeans } from "./firm/means";
 import { checkFirmOpenings } from "./firm/openings";
 import { checkFirmRates } from "./firm/required";
 import { checkFirmVerdicts } from "./firm/verdict";
@@ -92,7 +91,6 @@ export const checks: readonly Check[] = [
   checkFirmOpenings,
   checkFirmRates,
   checkFirmVerdicts,
-  checkFirmMeans,
   checkRetests,
   checkReviews,
 ];

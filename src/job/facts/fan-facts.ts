@@ -17,6 +17,7 @@ import {
   type FanRows,
   type Job,
   type Maybe,
+  type Replaced,
   valueIn,
   valueOrThrow,
 } from "../read";
@@ -58,14 +59,19 @@ export class FanFacts {
     return this.number(isFolded ? "counts" : "judged", i);
   }
 
-  /** Whether the fan was read again, so that another row stands for it as it now is. */
-  isSuperseded(i: number): boolean {
+  /** How another row stands for the fan as it now is; undefined where this one does. */
+  replacedAs(i: number): Replaced | undefined {
     const { firm, table } = this.fans;
-    if (firm) {
-      this.again ??= this.readAgain();
-      return firm.isSuperseded(i) || this.again.has(i);
-    }
-    return table.has("visit") && this.columns.of("fans", "stands")[i] === "no";
+    if (!firm)
+      return table.has("visit") && this.columns.of("fans", "stands")[i] === "no"
+        ? "read again"
+        : undefined;
+    this.again ??= this.readAgain();
+    return this.again.has(i) ? "read again" : firm.replacedAs(i);
+  }
+
+  isSuperseded(i: number): boolean {
+    return this.replacedAs(i) !== undefined;
   }
 
   /** Rows that fail by a firm's own word, and whose fan has a row of a later day. */

@@ -104,7 +104,8 @@ export class FanRows {
   which(i: number): string {
     const visit = this.visit(i);
     const direction = this.isSupply(i) ? "supply" : "";
-    const words = [direction, this.table.text("speed", i), visit > 1 ? `visit ${visit}` : ""];
+    const mean = this.firm?.isMean(i) ? "mean" : "";
+    const words = [mean, direction, this.table.text("speed", i), visit > 1 ? `visit ${visit}` : ""];
     return words.filter((word) => word !== "").join(", ");
   }
 

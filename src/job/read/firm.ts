@@ -20,18 +20,25 @@ const firmLayout: SheetLayout = {
   ],
 };
 
+/** How another row stands for a fan: a later one, or the mean of several. */
+export type Replaced = "read again" | "part of a mean";
+
 /** A firm's own sheets as they were read: whose blocks its table of fans is made of. */
 export class FirmSheets {
-  /** Of each block its fans; of a retest only those that were tested again. */
+  /** Of each block its fans, each mean after its tests; of a retest only what was tested again. */
   private readonly rows: readonly (readonly number[])[];
   private readonly starts: readonly number[];
-  private superseded: ReadonlySet<number> | undefined;
+  private superseded: ReadonlyMap<number, Replaced> | undefined;
   private owns: readonly ReadonlyMap<number, number>[] | undefined;
 
   constructor(readonly reading: WorkbookReading) {
-    this.rows = reading.blocks.map(({ fans, read, retestOf }) =>
-      [...fans.keys()].filter((own) => retestOf === undefined || read[own] === 1),
-    );
+    this.rows = reading.blocks.map((block) => {
+      const { fans, read, means, retestOf } = block;
+      const all = [...fans.keys()].filter((own) => retestOf === undefined || read[own] === 1);
+      if (means.length === 0) return all;
+      all.push(...means.map((_, at) => fans.length + at));
+      return all.sort((a, b) => block.along(a) - block.along(b));
+    });
     let length = 0;
     this.starts = this.rows.map((rows) => {
       length += rows.length;
@@ -51,7 +58,7 @@ export class FirmSheets {
   /** The row of the fan table that holds a fan of a block; −1 for none. */
   rowOf(at: number, own: number): number {
     const rows = this.rows[at] ?? [];
-    // All fans of a block but those of a retest stand in it.
+    // All fans of a block without means, and that is no retest, stand in it by their numbers.
     const found = rows[own] === own ? own : rows.indexOf(own);
     return found < 0 ? -1 : (this.starts[at] as number) + found;
   }
@@ -60,13 +67,28 @@ export class FirmSheets {
   firstTestOf(i: number): number {
     const { block, own } = this.at(i);
     if (block.retestOf === undefined) return -1;
-    return this.rowOf(block.retestOf, this.ownAt(block.retestOf, block.fans[own] as number) ?? -1);
+    return this.rowOf(block.retestOf, this.ownAt(block.retestOf, block.along(own)) ?? -1);
   }
 
-  /** Whether a fan was tested again in other lines of its row. */
-  isSuperseded(i: number): boolean {
-    this.superseded ??= new Set(this.rows.flat().map((_, each) => this.firstTestOf(each)));
-    return this.superseded.has(i);
+  /** How another row stands for this one; undefined where none does. */
+  replacedAs(i: number): Replaced | undefined {
+    this.superseded ??= this.findSuperseded();
+    return this.superseded.get(i);
+  }
+
+  private findSuperseded() {
+    const found = new Map<number, Replaced>();
+    for (const [at, { means }] of this.reading.blocks.entries())
+      for (const own of means.flatMap(({ of }) => of))
+        found.set(this.rowOf(at, own), "part of a mean");
+    for (const each of this.rows.flat().keys()) found.set(this.firstTestOf(each), "read again");
+    return found;
+  }
+
+  /** Whether a row is the mean of the tests above it. */
+  isMean(i: number): boolean {
+    const { block, own } = this.at(i);
+    return own >= block.fans.length;
   }
 
   /** Feet and inches, or metres, as the units of the flows have it. */
@@ -132,6 +154,7 @@ export class FirmSheets {
     return (
       name !== undefined &&
       own > 0 &&
+      !this.isMean(i) &&
       block.field(own, name)?.from === "above" &&
       dwelling(own) === dwelling(own - 1)
     );
@@ -170,7 +193,7 @@ export class FirmSheets {
 
   /** Whether a row is measured with a box: a sheet of flows alone has no pressure to look at. */
   hasPressure(i: number): boolean {
-    return this.at(i).block.roles.has("pressure");
+    return this.at(i).block.roles.has("pressure") && !this.isMean(i);
   }
 
   /** Whether any sheet has readings of a box. */
@@ -194,7 +217,7 @@ export class FirmSheets {
 }
 
 function tableBlock(block: ReadBlock, own: readonly number[], alone: boolean): Block {
-  const along = own.map((each) => block.fans[each] as number);
+  const along = own.map((each) => block.along(each));
   const lines = new Map<string, Line>();
   for (const [role, key] of Object.entries(fieldOf) as [Role, string][]) {
     const line = lineOf(block, role, own);

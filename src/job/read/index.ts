@@ -5,7 +5,7 @@ export { Columns, definedAs } from "./columns";
 export { constantInUse } from "./constant-in-use";
 export { dwellingRow } from "./dwelling-rows";
 export { FanRows } from "./fan-rows";
-export type { FirmSheets } from "./firm";
+export type { FirmSheets, Replaced } from "./firm";
 
 export { type Job, readJob } from "./job";
 export { attempt, type Maybe, valueIn, valueOrThrow } from "./maybe";

@@ -9,6 +9,7 @@ export const fieldOf: Readonly<Partial<Record<Role, string>>> = {
   fan: "tag",
   room: "room",
   duty: "duty",
+  box: "box",
   opening: "openings",
   area: "area",
   diameter: "openingSize",

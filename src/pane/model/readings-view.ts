@@ -1,11 +1,15 @@
 import { cellName } from "../../cells";
-import { factsOf, type Job, type RangeStatus, reachOf, type Verdict } from "../../job";
+import {
+  factsOf,
+  type Job,
+  type RangeStatus,
+  type Replaced,
+  reachOf,
+  type Verdict,
+} from "../../job";
 
-/**
- * A verdict, or that there is no rate to judge by, or that the fan was read again and is judged by
- * its later reading.
- */
-export type FanVerdict = Verdict | "rate unknown" | "read again";
+/** A verdict, that there is no rate to judge by, or how another row stands for the fan. */
+export type FanVerdict = Verdict | "rate unknown" | Replaced;
 
 /** One fan as the pictures show it. Flows in the job's unit; NaN where not known. */
 export interface FanReading {
@@ -34,6 +38,7 @@ export const readingFilters = [
   "rate unknown",
   "none required",
   "read again",
+  "part of a mean",
   "meets",
 ] as const;
 export type ReadingFilter = (typeof readingFilters)[number];
@@ -63,7 +68,7 @@ export function fanReadings(job: Job): FanReading[] {
       required: facts.required(i),
       status: fans.status[i],
       outside: outsideWords(fans.status[i], facts.alreadyMeets(i)),
-      verdict: facts.isSuperseded(i) ? "read again" : (facts.verdict(i) ?? "rate unknown"),
+      verdict: facts.replacedAs(i) ?? facts.verdict(i) ?? "rate unknown",
       spread: span && span.lowest > 0 ? [span.lowest, span.highest] : undefined,
     };
   });

@@ -21,6 +21,9 @@ export type Told = (index: number, role: Role) => FieldValue | null;
 
 /** Fields that are often written once for the rows below. */
 const spreads: readonly Role[] = ["dwelling", "tester", "date", "fan", "room"];
+/** What the row of a mean says itself, and what the tests that it is of say for it. */
+const ofTheMean: readonly Role[] = ["flow", "required", "verdict"];
+const ofItsTests: readonly Role[] = [...spreads, "duty", "rated", "note"];
 
 export class SheetBlock implements Block {
   readonly sheet: string;
@@ -73,11 +76,21 @@ export class SheetBlock implements Block {
   }
 
   /** Row and column of a field in the cells as they run; undefined without a line. */
-  private at(index: number, role: Role): { row: number; col: number } | undefined {
+  at(index: number, role: Role): { row: number; col: number } | undefined {
     const line = this.from.given.get(role);
-    return line === undefined
-      ? undefined
-      : { row: this.fans[index]!, col: line + this.listing.shifts[index]! };
+    const mean = this.meanAt(index);
+    if (line === undefined || (mean && ![...ofTheMean, ...ofItsTests].includes(role)))
+      return undefined;
+    const shift = this.listing.shifts[mean?.of[0] ?? index]!;
+    return { row: this.along(index), col: line + shift };
+  }
+
+  private meanAt(index: number): MeanRow | undefined {
+    return this.means[index - this.fans.length];
+  }
+
+  along(index: number): number {
+    return this.meanAt(index)?.row ?? this.fans[index]!;
   }
 
   place(index: number, role: Role): Spot | null {
@@ -86,8 +99,11 @@ export class SheetBlock implements Block {
   }
 
   field(index: number, role: Role): FieldValue | null {
+    const mean = this.meanAt(index);
+    if (mean && !ofTheMean.includes(role))
+      return ofItsTests.includes(role) ? this.field(mean.of.at(-1)!, role) : null;
     const at = this.at(index, role);
-    if (!at) return this.told(index, role);
+    if (!at) return mean ? null : this.told(index, role);
     const { cells } = this;
     if (cells.isBlank(at.row, at.col) && (this.sparse.has(role) || this.isMerged(at.row, at.col)))
       for (let row = at.row - 1; row >= this.firstRow(at.row); row--)
@@ -102,7 +118,7 @@ export class SheetBlock implements Block {
       const number = this.cells.number(at.row, at.col);
       return Number.isNaN(number) ? null : number;
     }
-    const told = this.told(index, role)?.value;
+    const told = this.field(index, role)?.value;
     return typeof told === "number" ? told : null;
   }
 

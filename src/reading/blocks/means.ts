@@ -1,5 +1,3 @@
-import type { Cells } from "../cells/cells";
-import { cellWord } from "../text/vocabulary";
 import type { MeanRow } from "../types";
 import type { SheetBlock } from "./block";
 
@@ -9,37 +7,20 @@ export function meansOf(block: SheetBlock): MeanRow[] {
   const [flow, required] = [from.given.get("flow"), from.given.get("required")];
   if (flow === undefined || required === undefined) return [];
   const found: MeanRow[] = [];
-  let of = 0;
+  let test = 0;
   let above = -1;
   for (const row of block.skipped) {
-    const tests: number[] = [];
-    for (; of < fans.length && fans[of]! < row; of++) if (fans[of]! > above) tests.push(of);
+    const of: number[] = [];
+    for (; test < fans.length && fans[test]! < row; test++) if (fans[test]! > above) of.push(test);
     above = row;
-    const last = tests.at(-1);
-    if (last === undefined) continue;
-    const shift = listing.shifts[last]!;
+    if (of.length === 0) continue;
+    const shift = listing.shifts[of[0]!]!;
     const [mean, asked] = [flow, required].map((line) => cells.number(row, line + shift));
-    const flows = tests.flatMap((test) => block.number(test, "flow") ?? []);
+    const flows = of.flatMap((each) => block.number(each, "flow") ?? []);
     // A sum is no mean: that lies among what it is of.
     const isMean = mean! >= Math.min(...flows) && mean! <= Math.max(...flows);
-    const isAlone = tests.every((test) => block.number(test, "required") === null);
-    if (!isMean || !isAlone || !(asked! > 0)) continue;
-    const verdict = verdictIn(cells, row);
-    found.push({
-      ...{ of: last, flow: mean!, flowAt: cells.place(row, flow + shift), required: asked! },
-      verdict,
-    });
+    const isAlone = of.every((each) => block.number(each, "required") === null);
+    if (isMean && isAlone && asked! > 0) found.push({ row, of });
   }
   return found;
-}
-
-/** The last word for pass or fail in a row. */
-function verdictIn(cells: Cells, row: number): MeanRow["verdict"] {
-  for (let col = cells.cols - 1; col >= 0; col--) {
-    if (cells.isBlank(row, col)) continue;
-    const word = cells.text(row, col).trim();
-    const says = cellWord(word).verdict;
-    if (says === "pass" || says === "fail") return { says, word, at: cells.place(row, col) };
-  }
-  return undefined;
 }

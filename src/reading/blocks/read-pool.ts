@@ -1,3 +1,4 @@
+import { addBesideTotals } from "../evidence/beside-totals";
 import { addCores, addFormulas } from "../evidence/from-formulas";
 import { addValues } from "../evidence/from-values";
 import { addWords, type LineWords } from "../evidence/from-words";
@@ -45,6 +46,7 @@ export function readPool(
   const ledger = new Ledger();
   const words = addWords(pool, ledger);
   addValues(stats, words, ledger);
+  addBesideTotals(pool, stats, ledger);
   addOpenings(stats, openings, ledger);
   addChoices(pool, choices, ledger);
   const looks = {

@@ -96,10 +96,10 @@ function addTexts(s: LineStats, place: number, ledger: Ledger): void {
     ledger.add(line, "note", "values", 2, "it is filled here and there");
   if (few && known < 0.3) ledger.add(line, "duty", "values", 0.4, "a few words recur");
   if (!few && kinds > 12)
-    for (const role of ["duty", "verdict", "tester", "opening"] as const)
+    for (const role of ["duty", "verdict", "tester", "box", "opening"] as const)
       ledger.add(line, role, "values", -1.5, "its words are many");
   if (longest > 45)
-    for (const role of ["verdict", "tester", "opening", "duty", "room"] as const)
+    for (const role of ["verdict", "tester", "box", "opening", "duty", "room"] as const)
       ledger.add(line, role, "values", -1.5, "its texts are long");
 }
 
@@ -137,6 +137,8 @@ function addNumbers(
   if (s.negative > 0.6)
     for (const role of ["flow", "area", "required", "rated", "diameter"] as const)
       ledger.add(line, role, "values", -4, "its values are negative");
+  if (s.whole < 0.95 || spread > 9)
+    ledger.add(line, "box", "values", wrongType, "its numbers are no names of boxes");
   if (few && median >= 3 && median <= 3000)
     ledger.add(line, "area", "values", 1.2, "a few sizes recur");
   if (few && median >= 1.5 && median <= 400)

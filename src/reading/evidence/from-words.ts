@@ -84,7 +84,7 @@ function addUnit(line: number, unit: UnitEntry, bare: boolean, ledger: Ledger): 
     });
   for (const [role, dimension] of Object.entries(dimensions) as [Role, Dimension][])
     if (dimension !== unit.dimension) ledger.add(line, role, "words", -4, because);
-  for (const role of ["room", "duty", "tester", "date", "dwelling", "fan"] as const)
+  for (const role of ["room", "duty", "box", "tester", "date", "dwelling", "fan"] as const)
     ledger.add(line, role, "words", -2, because);
   ledger.add(line, "verdict", "words", -1, because);
 }

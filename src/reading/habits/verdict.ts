@@ -11,15 +11,16 @@ export function verdictOf(
   book: Book,
   answered: Answered,
 ): Pick<Habits, "pass" | "fail" | "neither" | "verdict" | "unknown"> {
-  const line = block.from.given.get("verdict");
   const [pass, fail, neither] = [new Set<string>(), new Set<string>(), new Set<string>()];
-  if (line === undefined)
+  if (!block.from.given.has("verdict"))
     return { pass: [], fail: [], neither: [], verdict: undefined, unknown: [] };
   let [typed, computed, ownNumber] = [0, 0, 0];
   const meaningOf = (word: string) => answered("verdict", word) ?? cellWord(word).verdict;
   const agrees = new Map<string, { met: number; short: number }>();
-  block.fans.forEach((row, at) => {
-    const col = line + block.listing.shifts[at]!;
+  for (let at = 0; at < block.fans.length + block.means.length; at++) {
+    const place = block.at(at, "verdict");
+    if (!place) continue;
+    const { row, col } = place;
     const shape = block.cells.shape(row, col);
     const text = block.cells.text(row, col).trim();
     if (shape) {
@@ -33,16 +34,16 @@ export function verdictOf(
             agrees.set(word, agrees.get(word) ?? { met: 0, short: 0 });
       }
     } else if (text !== "") typed++;
-    if (text === "") return;
+    if (text === "") continue;
     const known = meaningOf(text);
     if (known) (known === "pass" ? pass : known === "fail" ? fail : neither).add(text);
     const [flow, required] = [block.number(at, "flow"), block.number(at, "required")];
-    if (known || flow === null || required === null) return;
+    if (known || flow === null || required === null) continue;
     const votes = agrees.get(text) ?? { met: 0, short: 0 };
     if (flow >= required) votes.met++;
     else votes.short++;
     agrees.set(text, votes);
-  });
+  }
   const unknown: { role: "verdict"; word: string }[] = [];
   // A word that is not known means what it agrees with.
   for (const [word, { met, short }] of agrees) {

@@ -16,6 +16,10 @@ export const dutch: Language = {
       4: "bediening, bedrijf, werking, stand, regeling, schakeling, sturing, aansturing, bedrijfswijze, modus",
       2: "soort, gebruik",
     },
+    box: {
+      4: "kast nr, kastnr, meetkast, doos nr, meetdoos",
+      3: "kast, doos",
+    },
     opening: {
       4: "opening, gat, plaat, ring, blende, plaatnr, opening nr, schijf, schuif, gatnr, inzet",
       2: "maat",
@@ -52,7 +56,7 @@ export const dutch: Language = {
     constant: { 4: "constante, factor, coefficient, k, kastfactor, kastconstante" },
     note: { 4: "opmerking, notitie, bijzonderheid, actie, toelichting, opm" },
     other: {
-      6: "vloeroppervlak, woonoppervlak, gebruiksoppervlak, vloeroppervlakte, huisdruk, woningdruk, type, typ, model, merk, prijs, kosten, telefoon, temperatuur, serienummer, kanaaldiameter, email, e mail, woningtype, type ventilator, buitendruk, luchtdruk, kostprijs, stuksprijs, eenheidsprijs, vloer, ruimteoppervlak, kanaaldruk, meter nr, instrument, kast nr, gbo, wind, fabrikaat, buisdiameter",
+      6: "vloeroppervlak, woonoppervlak, gebruiksoppervlak, vloeroppervlakte, huisdruk, woningdruk, type, typ, model, merk, prijs, kosten, telefoon, temperatuur, serienummer, kanaaldiameter, email, e mail, woningtype, type ventilator, buitendruk, luchtdruk, kostprijs, stuksprijs, eenheidsprijs, vloer, ruimteoppervlak, kanaaldruk, meter nr, instrument, gbo, wind, fabrikaat, buisdiameter",
       5: "afwijking, verschil, procent, vermogen, verdieping, tijd, kanaal, geluid, aantal, percentage, bouwjaar, bewoners, slaapkamers, totaal, etage, som, wortel, volgnr",
     },
   },

@@ -22,6 +22,10 @@ export const english: Language = {
       3: "on, use, runtime, how run, setting, int/cont, c/i, operated by, activation, switch, type of operation, cont/demand, demand/cont",
       1: "type",
     },
+    box: {
+      4: "box no, box id, box number, box used, flow box, box name, which box, box serial",
+      3: "box",
+    },
     opening: {
       4: "opening used, opening id, hole id, opening code, hole no, plate, ring, orifice plate, insert, openings in use, slot, plate no, lid, hole used, opening name, openings, panel, hole setting",
       3: "hole, opening, orifice, config, configuration, setup, door, range",
@@ -71,7 +75,7 @@ export const english: Language = {
       4: "note, remark, comment, observation, action, fix done, repair, follow up, fix, fix needed, notes and actions, findings, memo, work done, reason",
     },
     other: {
-      6: "unit cost, email, email address, unit price, house pressure, house pa, floor area, floor, cond area, house area, conditioned area, duct pressure, duct size, static pressure, room area, room volume, ceiling height, serial, serial no, serial number, phone, model, model no, fan model, make, house type, plan, plan type, percent of design, of design, of required, percent, ratio, price, cost, amount, total, house volume, unit type, flat type, room temperature, barometer, zip code, post code, fan type, all ok, house temp, supplier, weather, wind, ambient pressure, barometric pressure, temperature, box no, box id, box serial, gauge no, gauge id, meter id, meter no, manometer id, duct pa, house depressurization, cz pressure, zone pressure, ref pressure, reference pressure, invoice, quantity, qty, permit, permit no, certificate no, budget, salary, line no, row, seq, item no, filter, grille size, duct diameter, duct dia, duct area, stairwell pressure, fan speed, page, opening hours, area code, opening date, flow meter no, test no, run no, ductwork, whole house pressure, house wrt outside, stat, tag no of meter, climate zone, zone",
+      6: "unit cost, email, email address, unit price, house pressure, house pa, floor area, floor, cond area, house area, conditioned area, duct pressure, duct size, static pressure, room area, room volume, ceiling height, serial, serial no, serial number, phone, model, model no, fan model, make, house type, plan, plan type, percent of design, of design, of required, percent, ratio, price, cost, amount, total, house volume, unit type, flat type, room temperature, barometer, zip code, post code, fan type, all ok, house temp, supplier, weather, wind, ambient pressure, barometric pressure, temperature, gauge no, gauge id, meter id, meter no, manometer id, duct pa, house depressurization, cz pressure, zone pressure, ref pressure, reference pressure, invoice, quantity, qty, permit, permit no, certificate no, budget, salary, line no, row, seq, item no, filter, grille size, duct diameter, duct dia, duct area, stairwell pressure, fan speed, page, opening hours, area code, opening date, flow meter no, test no, run no, ductwork, whole house pressure, house wrt outside, stat, tag no of meter, climate zone, zone",
       5: "outlet, watts, sones, sone, duct, type, model number, brand, temp, humidity, rh, volume, bedrooms, beds, storey, level, story, time, voltage, amps, hours, noise, sound, db, age, year, color, count, difference, diff, margin, deviation, surplus, shortfall, variance, short by, over, excess, delta, error, elevation, width, height, length, rank, velocity, picture, photo, weight, email, contact, ceiling, ach, occupants, rent, tenant, owner, builder, client",
       3: "rating type, phase, sqrt, root, sq root, fan power, speed",
     },

@@ -19,6 +19,10 @@ export const french: Language = {
       4: "regime, fonctionnement, mode, commande, marche, mode de fonctionnement, asservissement, pilotage",
       2: "type, usage",
     },
+    box: {
+      4: "no boite, boite no, no caisson, caisson no, boite utilisee",
+      3: "boite, caisson",
+    },
     opening: {
       4: "orifice, ouverture, trou, plaque, diaphragme, no orifice, plaquette, opercule, bague, obturateur",
       2: "repere orifice, reglage",
@@ -58,7 +62,7 @@ export const french: Language = {
     constant: { 4: "constante, coefficient, facteur, k, constante boite, coef, coeff" },
     note: { 4: "remarque, observation, commentaire, note, action, a faire, rem, obs" },
     other: {
-      6: "surface habitable, surface plancher, surface logement, pression maison, pression logement, modele, type de ventilateur, type logement, marque, prix, prix unitaire, cout, telephone, temperature, numero de serie, courriel, adresse mail, email, diametre conduit, diametre gaine, type, surface piece, pression atmospherique, reference, cout unitaire, montant, no serie, hauteur, shab, mail, e mail, pression reseau, pression gaine, surface au sol, no boite, no manometre, manometre, vent, typologie",
+      6: "surface habitable, surface plancher, surface logement, pression maison, pression logement, modele, type de ventilateur, type logement, marque, prix, prix unitaire, cout, telephone, temperature, numero de serie, courriel, adresse mail, email, diametre conduit, diametre gaine, type, surface piece, pression atmospherique, reference, cout unitaire, montant, no serie, hauteur, shab, mail, e mail, pression reseau, pression gaine, surface au sol, no manometre, manometre, vent, typologie",
       5: "etage, ecart, pourcentage, puissance, volume, heure, gaine, niveau, bruit, nombre, age, conduit, annee, occupants, chambres, difference, rapport, escalier, total, racine",
     },
   },

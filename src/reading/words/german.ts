@@ -19,6 +19,10 @@ export const german: Language = {
       4: "betrieb, betriebsart, betriebsweise, steuerung, laufzeit, schaltung, stufe, regelung, modus",
       2: "art",
     },
+    box: {
+      4: "kasten nr, kastennummer, messkasten, messbox, box nr",
+      3: "kasten, box",
+    },
     opening: {
       4: "blende, offnung, loch, blende nr, offnung nr, lochblende, einsatz, ring, platte, blendennr, scheibe",
       2: "kennung",
@@ -58,7 +62,7 @@ export const german: Language = {
     constant: { 4: "konstante, faktor, kastenfaktor, beiwert, k, kastenkonstante" },
     note: { 4: "bemerkung, notiz, hinweis, kommentar, anmerkung, massnahme" },
     other: {
-      6: "wohnflache, grundflache, bodenflache, raumflache, nutzflache, raumvolumen, hausdruck, typ, lufter typ, fabrikat, seriennummer, preis, kosten, telefon, temperatur, aussendruck, luftdruck, geratetyp, gerate typ, kanaldurchmesser, kanal diameter, hersteller, rohr diameter, rohrdurchmesser, messgerat, messgerat nr, kasten nr, einzelpreis, stuckpreis, email, e mail, hausdruck gegen aussen, modell, stockwerk, windstarke, gegendruck",
+      6: "wohnflache, grundflache, bodenflache, raumflache, nutzflache, raumvolumen, hausdruck, typ, lufter typ, fabrikat, seriennummer, preis, kosten, telefon, temperatur, aussendruck, luftdruck, geratetyp, gerate typ, kanaldurchmesser, kanal diameter, hersteller, rohr diameter, rohrdurchmesser, messgerat, messgerat nr, einzelpreis, stuckpreis, email, e mail, hausdruck gegen aussen, modell, stockwerk, windstarke, gegendruck",
       5: "abweichung, differenz, prozent, leistung, filter, geschoss, etage, etg, zeit, uhrzeit, anzahl, flur, baujahr, eigentumer, schall, stock, lfd nr, lfd, summe, kanal, bewohner, personen, wohnungstyp, wurzel",
     },
   },

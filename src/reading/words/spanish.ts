@@ -19,6 +19,10 @@ export const spanish: Language = {
       4: "funcionamiento, modo, regimen, control, marcha, accionamiento, mando, operacion, servicio",
       2: "tipo, uso",
     },
+    box: {
+      4: "no caja, caja no, caja usada, caja de medida",
+      3: "caja",
+    },
     opening: {
       4: "orificio, abertura, placa, agujero, disco, placa no, no orificio, tapa, anillo, hueco, diafragma",
     },
@@ -57,7 +61,7 @@ export const spanish: Language = {
     constant: { 4: "constante, factor, coeficiente, k, constante caja, factor de caja" },
     note: { 4: "observacion, nota, comentario, accion, incidencia, obs" },
     other: {
-      6: "superficie util, superficie vivienda, area de piso, area vivienda, presion casa, presion vivienda, modelo, marca, precio, coste, costo, telefono, temperatura, numero de serie, tipo, planta, correo, correo electronico, diametro conducto, presion atmosferica, precio unitario, coste unitario, superficie del local, area planta, email, importe, no de serie, manometro, no caja, tipo de vivienda, superficie construida, viento, presion conducto",
+      6: "superficie util, superficie vivienda, area de piso, area vivienda, presion casa, presion vivienda, modelo, marca, precio, coste, costo, telefono, temperatura, numero de serie, tipo, planta, correo, correo electronico, diametro conducto, presion atmosferica, precio unitario, coste unitario, superficie del local, area planta, email, importe, no de serie, manometro, tipo de vivienda, superficie construida, viento, presion conducto",
       5: "desviacion, porcentaje, potencia, conducto, hora, ruido, diferencia, altura, volumen, nivel, cantidad, ano, ocupantes, dormitorios, total, raiz",
     },
   },

@@ -15,7 +15,7 @@ export const checkFirmVerdicts: Check = (job, report) => {
   const rest = share === 1 ? "" : ` (this job passes ${shown(100 * share)} % of it)`;
   for (let i = 0; i < fans.length; i++) {
     const says = firm.says(i);
-    if (says === undefined || firm.isSuperseded(i)) continue;
+    if (says === undefined || firm.replacedAs(i)) continue;
     const typed = fans.typedPressure(i);
     const about = fans.label(i);
     if (!fans.isMeasured(i)) {

@@ -10,5 +10,6 @@ export const verdictLook = {
   "rate unknown": { symbol: "triangle", sign: "▲", colour: chart.quiet },
   "none required": { symbol: "triangle", sign: "△", colour: chart.quiet },
   "read again": { symbol: "circle", sign: "○", colour: chart.quiet },
+  "part of a mean": { symbol: "plus", sign: "+", colour: chart.quiet },
   "not measured": { symbol: "times", sign: "×", colour: chart.quiet },
 } as const satisfies Record<FanVerdict, unknown>;
