@@ -1,3 +1,4 @@
+import { once } from "../cells";
 import type { Formula } from "../formulas";
 import type { Expression } from "./expression";
 import { parseText } from "./parse";
@@ -9,17 +10,10 @@ export interface Program {
   readonly result: Expression;
 }
 
-const programs = new WeakMap<Formula, Program>();
-
-export function programOf(formula: Formula): Program {
-  let program = programs.get(formula);
-  if (!program) {
-    program = {
-      title: formula.title,
-      steps: (formula.steps ?? []).map(({ name, text }) => ({ name, tree: parseText(text) })),
-      result: parseText(formula.text),
-    };
-    programs.set(formula, program);
-  }
-  return program;
-}
+export const programOf = once(
+  ({ title, steps = [], text }: Formula): Program => ({
+    title,
+    steps: steps.map(({ name, text }) => ({ name, tree: parseText(text) })),
+    result: parseText(text),
+  }),
+);

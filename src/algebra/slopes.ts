@@ -1,3 +1,4 @@
+import { kept, once } from "../cells";
 import type { Formula } from "../formulas";
 import { evaluate, type Inputs } from "./columns";
 import { derivative } from "./derivative";
@@ -18,16 +19,9 @@ export function slopes(
   return evaluate(slopeProgram(formula, symbol), inputs, length);
 }
 
-const cache = new WeakMap<Formula, Map<string, Program>>();
+const bySymbol = once((_: Formula) => new Map<string, Program>());
 
 function slopeProgram(formula: Formula, symbol: string): Program {
-  const bySymbol = cache.get(formula) ?? new Map<string, Program>();
-  cache.set(formula, bySymbol);
-  let program = bySymbol.get(symbol);
-  if (!program) {
-    const whole = programOf(formula);
-    program = { ...whole, result: derivative(whole, symbol) };
-    bySymbol.set(symbol, program);
-  }
-  return program;
+  const whole = programOf(formula);
+  return kept(bySymbol(formula), symbol, () => ({ ...whole, result: derivative(whole, symbol) }));
 }

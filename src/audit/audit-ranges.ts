@@ -1,3 +1,4 @@
+import { kept } from "../cells";
 import type { Audit } from "./audit";
 import type { LoneFormula } from "./audit-column";
 import { missedRow, type Target, targetName, targetOf } from "./ranges";
@@ -50,11 +51,7 @@ function byEdge(ranges: readonly Range[]): Map<number, Target[]> {
     const key = `${scan.grid.name} ${top} ${left} ${bottom} ${right}`;
     if (met.has(key)) continue;
     met.add(key);
-    for (const row of new Set([top, bottom])) {
-      const known = edges.get(row);
-      if (known) known.push(target);
-      else edges.set(row, [target]);
-    }
+    for (const row of new Set([top, bottom])) kept(edges, row, () => []).push(target);
   }
   return edges;
 }

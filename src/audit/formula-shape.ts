@@ -1,5 +1,6 @@
 import { parseR1C1Range, type Token, tokenize, tokenTypes } from "@borgar/fx/xlsx";
 import { worksheetFunctions } from "../../functions";
+import { kept } from "../cells";
 
 /** One end of a line reference: an offset from the formula's own cell, or a fixed index from 0. */
 export interface End {
@@ -48,12 +49,7 @@ export class Shapes {
 
   /** The shape of a pattern such as "RC[-1]*R2C5". */
   of(pattern: string): Shape {
-    let shape = this.byPattern.get(pattern);
-    if (!shape) {
-      shape = this.make(pattern);
-      this.byPattern.set(pattern, shape);
-    }
-    return shape;
+    return kept(this.byPattern, pattern, () => this.make(pattern));
   }
 
   private make(pattern: string): Shape {

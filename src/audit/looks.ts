@@ -1,5 +1,5 @@
 import { format, isDateFormat } from "numfmt";
-import { cellName, shown } from "../cells";
+import { cellName, onceForText, shown } from "../cells";
 import type { Audit } from "./audit";
 import { held, type SheetScan } from "./sheet-scan";
 
@@ -56,25 +56,19 @@ interface LookedAt {
   readonly text: string;
 }
 
-const plain = new Map<string, boolean>();
-
 /** Whether a format can only show the number itself: no digits of its own, nothing hidden, no thousands cut off. */
-function isPlain(code: string): boolean {
-  let known = plain.get(code);
-  if (known === undefined) {
-    const bare = code.replace(/"[^"]*"|\\./g, "");
-    const literals = code.match(/"[^"]*"|\\./g) ?? [];
-    known =
-      isDateFormat(code) ||
-      !(
-        literals.some((literal) => /\d/.test(literal)) ||
-        bare.split(";").some((section) => !/[0#?@]|general/i.test(section)) ||
-        /[0#?],+(?![0#?])/.test(bare)
-      );
-    plain.set(code, known);
-  }
-  return known;
-}
+const isPlain = onceForText(10_000, (code) => {
+  const bare = code.replace(/"[^"]*"|\\./g, "");
+  const literals = code.match(/"[^"]*"|\\./g) ?? [];
+  return (
+    isDateFormat(code) ||
+    !(
+      literals.some((literal) => /\d/.test(literal)) ||
+      bare.split(";").some((section) => !/[0#?@]|general/i.test(section)) ||
+      /[0#?],+(?![0#?])/.test(bare)
+    )
+  );
+});
 
 /** What a format shows where it is not the number, within what it rounds to; undefined where it is. */
 function otherText(code: string | undefined, value: number): string | undefined {

@@ -23,6 +23,7 @@ export {
   sheetPrefix,
   splitAddress,
 } from "./address";
+export { counted, grouped, kept, once, onceForText } from "./by-key";
 export { afterNumber, type Copied, CopiedDown } from "./copied-down";
 export { InputError } from "./input-error";
 export { fixed, formulaNumber, numberText, shown, shownApart, significant } from "./number-text";

@@ -1,3 +1,4 @@
+import { counted } from "../cells";
 import { type Acceptance, applyAcceptances } from "./accepting";
 import { checkSettings, checks } from "./checks";
 import { factsOf } from "./facts";
@@ -92,8 +93,10 @@ export function* checkSteps(
 function summarise(job: Job, all: readonly Finding[]): Summary {
   const findings = all.filter(isOpen);
   const isMeasured = (i: number) => job.fans?.isMeasured(i) === true;
-  const counts = new Map<FindingKind, number>();
-  for (const { kind } of findings) counts.set(kind, (counts.get(kind) ?? 0) + 1);
+  const [kinds, bySeverity] = [
+    counted(findings.map(({ kind }) => kind)),
+    counted(findings.map(({ severity }) => severity)),
+  ];
   return {
     fans: fansAmong(job, () => true),
     measured: fansAmong(job, isMeasured),
@@ -101,10 +104,7 @@ function summarise(job: Job, all: readonly Finding[]): Summary {
     dwellings: job.tables.dwellings?.length ?? dwellingsNamed(job),
     openings: job.tables.boxes?.length ?? job.firm?.reading.openings.length ?? 0,
     bySeverity: Object.fromEntries(
-      severities.map((severity) => [
-        severity,
-        findings.filter((finding) => finding.severity === severity).length,
-      ]),
+      severities.map((severity) => [severity, bySeverity.get(severity) ?? 0]),
     ) as Record<Severity, number>,
     accepted: all.length - findings.length,
     faultyCells: new Set(
@@ -113,7 +113,7 @@ function summarise(job: Job, all: readonly Finding[]): Summary {
         .flatMap(({ cells }) => cells.map(({ sheet, cell }) => `${sheet}!${cell}`)),
     ).size,
     byKind: (Object.keys(findingKinds) as FindingKind[])
-      .map((kind) => ({ kind, count: counts.get(kind) ?? 0 }))
+      .map((kind) => ({ kind, count: kinds.get(kind) ?? 0 }))
       .filter((entry) => entry.count > 0),
   };
 }

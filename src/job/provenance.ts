@@ -1,5 +1,5 @@
 import { version } from "../../package.json";
-import { isoDay, isSameNumber, shown, significant } from "../cells";
+import { counted, isoDay, isSameNumber, once, shown, significant } from "../cells";
 import type { Mark, Source } from "../formulas";
 import { usualConstant, usualWindow } from "../rules";
 import { conversionFactor } from "../units";
@@ -39,16 +39,7 @@ export interface Provenance {
   readonly codes: JobCodes;
 }
 
-const known = new WeakMap<Job, Provenance>();
-
-export function provenanceOf(job: Job): Provenance {
-  let provenance = known.get(job);
-  if (!provenance) {
-    provenance = gather(job);
-    known.set(job, provenance);
-  }
-  return provenance;
-}
+export const provenanceOf = once(gather);
 
 /** The provenance in one line. */
 export function provenanceLine(provenance: Provenance): string {
@@ -117,10 +108,7 @@ function clausesOf({ fans, settings, tables }: Job): Source[] {
 }
 
 function constantsOf({ fans, settings }: Job): Provenance["constants"] {
-  const counts = new Map<number, number>();
-  fans?.constant.forEach((value) => {
-    if (value > 0) counts.set(value, (counts.get(value) ?? 0) + 1);
-  });
+  const counts = counted([...(fans?.constant ?? [])].filter((value) => value > 0));
   if (counts.size === 0) counts.set(settings.constant, 0);
   const usual = usualConstant[settings.system];
   return [...counts]

@@ -1,4 +1,4 @@
-import { cellName } from "../cells";
+import { cellName, grouped, kept } from "../cells";
 import {
   type CellAt,
   type Finding,
@@ -92,7 +92,7 @@ export class Report {
     for (const { finding, reading } of this.found) {
       const { kind, sheet, cell, cells } = finding;
       for (const key of cells.length > 0 ? cells.map(nameOf) : [nameOf({ sheet, cell })])
-        byCell.set(key, [...(byCell.get(key) ?? []), kind]);
+        kept(byCell, key, () => []).push(kind);
       if (kindEntry(kind).spoilsRow) spoiled.add(reading);
     }
     const standing = this.found.filter(({ finding: { kind, sheet, cell }, reading }) => {
@@ -111,17 +111,12 @@ export class Report {
 }
 
 function oneEachCause(noted: readonly Noted[]): Finding[] {
-  const alike = new Map<string, Finding[]>();
-  for (const [at, { finding, cause }] of noted.entries()) {
-    const key =
-      cause === undefined
-        ? `${finding.kind} ${finding.sheet}!${finding.cell || at}`
-        : `${finding.kind} ${cause}`;
-    const list = alike.get(key);
-    if (list) list.push(finding);
-    else alike.set(key, [finding]);
-  }
-  return [...alike.values()].map((findings) => brief(merged(findings)));
+  const alike = grouped(noted.entries(), ([at, { finding, cause }]) =>
+    cause === undefined
+      ? `${finding.kind} ${finding.sheet}!${finding.cell || at}`
+      : `${finding.kind} ${cause}`,
+  );
+  return [...alike.values()].map((own) => brief(merged(own.map(([, { finding }]) => finding))));
 }
 
 /** A finding whose words quote no more of a cell's text than can be read. */

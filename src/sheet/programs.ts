@@ -1,5 +1,5 @@
 import type { WorksheetFunction } from "../../functions";
-import { type Copied, CopiedDown, rowPattern } from "../cells";
+import { type Copied, CopiedDown, kept, rowPattern } from "../cells";
 import type { Book } from "./book";
 import { compileFormula, type Library } from "./compile/compile";
 import type { Blank } from "./compile/expr";
@@ -36,23 +36,16 @@ export class Programs {
   }
 
   private ofCopy(cell: FormulaCell, source: Copied): Program {
-    let program = this.copies.get(source);
-    if (!program) {
-      program = this.byPattern(cell.grid, cell.row, cell.col, cell.formula, false);
-      this.copies.set(source, program);
-    }
-    return program;
+    return kept(this.copies, source, () =>
+      this.byPattern(cell.grid, cell.row, cell.col, cell.formula, false),
+    );
   }
 
   find(grid: Grid, row: number, col: number, formula: string, isArray: boolean): Program {
     // Tables depend on where the formula stands, array formulas are rare.
     if (isArray || !CopiedDown.suits(formula))
       return this.byPattern(grid, row, col, formula, isArray);
-    let columns = this.latest.get(grid);
-    if (!columns) {
-      columns = [];
-      this.latest.set(grid, columns);
-    }
+    const columns = kept(this.latest, grid, () => []);
     const latest = columns[col];
     if (latest?.copied.matches(formula, row)) return latest.program;
     const program = this.byPattern(grid, row, col, formula, false);
@@ -67,21 +60,14 @@ export class Programs {
     formula: string,
     isArray: boolean,
   ): Program {
-    let programs = this.known.get(grid);
-    if (!programs) {
-      programs = new Map();
-      this.known.set(grid, programs);
-    }
+    const programs = kept(this.known, grid, () => new Map());
     let key = rowPattern(formula, row, col);
     if (isArray) key = `{${key}`;
     // A bare [@Column] means another table elsewhere on the sheet.
     if (formula.includes("[")) key += `\n${this.book.tableAt(grid, row, col)?.name ?? ""}`;
-    let program = programs.get(key);
-    if (!program) {
-      program = compileFormula(formula, { grid, row, col }, isArray, this.book, this.library);
-      programs.set(key, program);
-    }
-    return program;
+    return kept(programs, key, () =>
+      compileFormula(formula, { grid, row, col }, isArray, this.book, this.library),
+    );
   }
 
   forget(): void {

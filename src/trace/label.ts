@@ -1,4 +1,4 @@
-import type { CellValue } from "../cells";
+import { type CellValue, once } from "../cells";
 import type { Grid } from "../job";
 
 /** Headings are looked for in so many rows from the top. */
@@ -6,8 +6,6 @@ const mostRows = 20;
 
 /** A row with fewer texts is a title or a line of settings. */
 const leastHeadings = 4;
-
-const known = new WeakMap<Grid, number>();
 
 /**
  * What a cell is, in the sheet's own words: the heading of its column, or on a sheet without
@@ -29,16 +27,7 @@ export function labelOf(grid: Grid, row: number, col: number): string {
 }
 
 /** The first row of several different typed texts side by side, with nothing else; −1 for none. */
-function headingRow(grid: Grid): number {
-  let found = known.get(grid);
-  if (found === undefined) {
-    found = find(grid);
-    known.set(grid, found);
-  }
-  return found;
-}
-
-function find(grid: Grid): number {
+const headingRow = once((grid: Grid): number => {
   const last = Math.min(mostRows, grid.rowCount);
   for (let row = 0; row < last; row++) {
     const texts = new Set<string>();
@@ -52,7 +41,7 @@ function find(grid: Grid): number {
     if (isPlain && texts.size >= leastHeadings) return row;
   }
   return -1;
-}
+});
 
 function textOf(value: CellValue): string {
   return typeof value === "string" ? value.trim().replace(/\s+/g, " ") : "";

@@ -1,5 +1,5 @@
 import { parseA1Ref, type Token, tokenTypes } from "@borgar/fx/xlsx";
-import { type CellValue, cellName, type Place, type Spot, sheetPrefix } from "../cells";
+import { type CellValue, cellName, kept, once, type Place, type Spot, sheetPrefix } from "../cells";
 import type { Grid, JobFile } from "../job";
 import type { Piece } from "./calls";
 import { labelOf } from "./label";
@@ -80,23 +80,18 @@ function readAt(text: string, place: Place, file: JobFile): Read {
 }
 
 /** Cells that hold anything, by sheet and place: the ranges of look-ups are read by every row. */
-const counted = new WeakMap<Grid, Map<string, number>>();
+const filledOf = once((_: Grid) => new Map<string, number>());
 
 function filledIn(place: Place, file: JobFile): number {
   const grid = gridOf(file, place.sheet);
   if (!grid) return 0;
-  const known = counted.get(grid) ?? new Map<string, number>();
-  counted.set(grid, known);
-  const key = JSON.stringify(place);
-  let filled = known.get(key);
-  if (filled === undefined) {
-    filled = 0;
+  return kept(filledOf(grid), JSON.stringify(place), () => {
+    let filled = 0;
     forEachUsed(place, file, (_row, _col, value) => {
-      if (value !== null && value !== "") filled = (filled ?? 0) + 1;
+      if (value !== null && value !== "") filled++;
     });
-    known.set(key, filled);
-  }
-  return filled;
+    return filled;
+  });
 }
 
 /** Each cell of a place that lies in the used part of its sheet. */

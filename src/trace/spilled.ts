@@ -1,5 +1,5 @@
 import { worksheetFunctions } from "../../functions";
-import { agrees } from "../cells";
+import { agrees, kept, once } from "../cells";
 import type { Grid, JobFile } from "../job";
 import { inTypedForm } from "../sheet";
 import { evaluateAt } from "./calculator";
@@ -35,19 +35,11 @@ export function anchorOf(
 }
 
 /** Rows with a formula, by column. A sheet that was read does not change. */
-const known = new WeakMap<Grid, number[][]>();
+const rowsWithFormulas = once((_: Grid) => new Map<number, number[]>());
 
 function formulaAbove(grid: Grid, row: number, col: number): number | undefined {
-  let columns = known.get(grid);
-  if (!columns) {
-    columns = [];
-    known.set(grid, columns);
-  }
-  let rows = columns[col];
-  if (!rows) {
-    rows = [];
-    for (let i = 0; i < grid.rowCount; i++) if (grid.formula(i, col) !== null) rows.push(i);
-    columns[col] = rows;
-  }
+  const rows = kept(rowsWithFormulas(grid), col, () =>
+    [...Array(grid.rowCount).keys()].filter((each) => grid.formula(each, col) !== null),
+  );
   return rows.findLast((each) => each <= row);
 }

@@ -1,4 +1,4 @@
-import type { CellValue } from "../cells";
+import { type CellValue, kept } from "../cells";
 
 /** A formula to be written; with a range when it spills. */
 export interface FormulaEdit {
@@ -23,11 +23,7 @@ export type SheetEdits = Map<number, Map<number, CellEdit>>;
 
 /** The later edit on top of the earlier. */
 export function addEdit(edits: SheetEdits, row: number, col: number, edit: CellEdit): void {
-  let cells = edits.get(row);
-  if (cells === undefined) {
-    cells = new Map();
-    edits.set(row, cells);
-  }
+  const cells = kept(edits, row, () => new Map());
   const earlier = cells.get(col);
   cells.set(col, {
     formula: edit.formula === undefined ? earlier?.formula : edit.formula,

@@ -1,3 +1,4 @@
+import { kept } from "../cells";
 import type { ConditionalLook } from "./arrange/spec";
 import { borderXml, boxXml } from "./borders";
 import { checkedColor } from "./color";
@@ -77,12 +78,7 @@ export class Styles {
   ) {}
 
   formatCode(style: number): string {
-    let code = this.#codes.get(style);
-    if (code === undefined) {
-      code = this.#findCode(style);
-      this.#codes.set(style, code);
-    }
-    return code;
+    return kept(this.#codes, style, () => this.#findCode(style));
   }
 
   #findCode(style: number): string {
@@ -142,13 +138,10 @@ export class Styles {
 
   /** Whether text of a cell format has the colour of its ground. */
   isUnseen(style: number): boolean {
-    let isUnseen = this.#unseen.get(style);
-    if (isUnseen === undefined) {
+    return kept(this.#unseen, style, () => {
       const doc = this.#open();
-      isUnseen = doc !== null && isInkOnGround(doc, style);
-      this.#unseen.set(style, isUnseen);
-    }
-    return isUnseen;
+      return doc !== null && isInkOnGround(doc, style);
+    });
   }
 
   spec(style: number): StyleSpec {
@@ -257,14 +250,14 @@ export class Styles {
     const doc = this.#open() as XmlPart;
     const p = doc.prefix;
     const base = this.#items(doc, "fonts")[0]?.children ?? [];
-    const kept = (local: string) =>
+    const same = (local: string) =>
       base
         .filter((item) => item.local === local)
         .map((item) => openingTag(item.name, item.attributes, true))
         .join("");
-    const own = color === undefined ? kept("color") : `<${p}color rgb="FF${checkedColor(color)}"/>`;
+    const own = color === undefined ? same("color") : `<${p}color rgb="FF${checkedColor(color)}"/>`;
     const start = `<${p}font>${bold ? `<${p}b/>` : ""}${italic ? `<${p}i/>` : ""}`;
-    const height = size === undefined ? kept("sz") : `<${p}sz val="${size}"/>`;
-    return `${start}${height}${own}${kept("name")}${kept("family")}${kept("charset")}${kept("scheme")}</${p}font>`;
+    const height = size === undefined ? same("sz") : `<${p}sz val="${size}"/>`;
+    return `${start}${height}${own}${same("name")}${same("family")}${same("charset")}${same("scheme")}</${p}font>`;
   }
 }

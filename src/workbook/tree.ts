@@ -1,3 +1,4 @@
+import { kept } from "../cells";
 import { decodeText, detectEncoding, encodeText } from "./decode";
 import { damaged } from "./error";
 import { applySplices, type Splice } from "./splice";
@@ -139,8 +140,8 @@ export class XmlPart {
       const fills = selfClosing && inner !== "";
       if (fills || Object.keys(attributes).length > 0) {
         const merged = Object.entries({ ...element.attributes, ...attributes });
-        const kept = merged.filter((entry): entry is [string, string] => entry[1] !== null);
-        let text = openingTag(name, Object.fromEntries(kept), selfClosing && !fills);
+        const left = merged.filter((entry): entry is [string, string] => entry[1] !== null);
+        let text = openingTag(name, Object.fromEntries(left), selfClosing && !fills);
         if (fills) text += `${inner}</${name}>`;
         splices.push({ start, end: openEnd, text });
       }
@@ -152,11 +153,9 @@ export class XmlPart {
   }
 
   #change(element: Element) {
-    let change = this.#changes.get(element);
-    if (change === undefined) {
-      change = { attributes: {}, inner: "" };
-      this.#changes.set(element, change);
-    }
-    return change;
+    return kept(this.#changes, element, () => {
+      const attributes: Record<string, string | null> = {};
+      return { attributes, inner: "" };
+    });
   }
 }

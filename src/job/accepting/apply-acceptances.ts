@@ -1,4 +1,4 @@
-import { cellName } from "../../cells";
+import { cellName, grouped } from "../../cells";
 import { type Accepted, type Finding, kindEntry } from "../findings";
 import type { JobFile } from "../grid";
 import { listed } from "../words";
@@ -19,11 +19,7 @@ interface Accepting {
 export function applyAcceptances(file: JobFile, findings: readonly Finding[]): Accepting {
   const acceptances = readAcceptances(file);
   if (acceptances.length === 0) return { findings, settled: [] };
-  const byPlace = new Map<string, Acceptance[]>();
-  for (const acceptance of acceptances) {
-    const key = keyOf(acceptance);
-    byPlace.set(key, [...(byPlace.get(key) ?? []), acceptance]);
-  }
+  const byPlace = grouped(acceptances, keyOf);
   const met = new Set<Acceptance>();
   const incomplete: Finding[] = [];
   const noted = findings.map((finding) => {

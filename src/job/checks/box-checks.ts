@@ -1,3 +1,4 @@
+import { kept } from "../../cells";
 import { splitLabels } from "../../rules";
 import { listed } from "../words";
 import { aboutRow } from "./cell-types";
@@ -13,7 +14,7 @@ export const checkBoxDates: Check = (job, report, { today }) => {
   for (let i = 0; i < fans.length; i++) {
     const labels = splitLabels(fans.table.text("openings", i).toUpperCase());
     for (const r of boxes.rows(fans.table.text("box", i)))
-      if (labels.includes(table.text("opening", r).toUpperCase())) push(uses, r, i);
+      if (labels.includes(table.text("opening", r).toUpperCase())) kept(uses, r, () => []).push(i);
   }
   for (const [r, rows] of [...uses].sort(([a], [b]) => a - b)) {
     const checked = table.number("checked", r);
@@ -42,9 +43,3 @@ export const checkBoxDates: Check = (job, report, { today }) => {
     });
   }
 };
-
-function push(lists: Map<number, number[]>, key: number, entry: number): void {
-  const list = lists.get(key);
-  if (list) list.push(entry);
-  else lists.set(key, [entry]);
-}

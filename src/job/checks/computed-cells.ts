@@ -5,6 +5,7 @@ import {
   isCellError,
   isRoundingOf,
   isSameNumber,
+  kept,
   rowPattern,
   shown,
   shownApart,
@@ -56,19 +57,12 @@ function checkColumn(job: Job, report: Report, column: Column): void {
   const relative = (i: number): string => {
     const { grid, row, col } = table.placeOrHome(key, i);
     const copied = grid.copyOf?.(row, col) ?? null;
-    const known = copied && patterns.get(copied);
-    if (known) return known;
-    const pattern = rowPattern(grid.formula(row, col) ?? "", row, col);
-    if (copied) patterns.set(copied, pattern);
-    return pattern;
+    const pattern = () => rowPattern(grid.formula(row, col) ?? "", row, col);
+    return copied ? kept(patterns, copied, pattern) : pattern();
   };
   for (const i of rows) {
-    if (table.hasFormula(key, i)) {
-      const pattern = relative(i);
-      const alike = byFormula.get(pattern);
-      if (alike) alike.push(i);
-      else byFormula.set(pattern, [i]);
-    } else if (differs(column, i, wanted(i)))
+    if (table.hasFormula(key, i)) kept(byFormula, relative(i), () => []).push(i);
+    else if (differs(column, i, wanted(i)))
       report.at("value-differs", table, key, i, about(i), {
         what: differenceOf(column, i, wanted(i)),
         effect: "The typed value does not follow from the cells beside it.",

@@ -1,4 +1,4 @@
-import { shown } from "../../cells";
+import { kept, shown } from "../../cells";
 import type { Check } from "./check";
 
 /** Fewer readings than these may well be the same in two dwellings by chance. */
@@ -14,7 +14,7 @@ export const checkReadingsCopied: Check = (job, report) => {
     const key = fans.typedPressure(i);
     const dwelling = table.text("dwelling", i);
     if (dwelling === "" || table.hasFormula(key, i) || Number.isNaN(table.number(key, i))) continue;
-    byDwelling.set(dwelling, [...(byDwelling.get(dwelling) ?? []), i]);
+    kept(byDwelling, dwelling, () => []).push(i);
   }
   const seen = new Map<string, readonly [dwelling: string, rows: readonly number[]]>();
   for (const [dwelling, rows] of byDwelling) {

@@ -1,4 +1,4 @@
-import { type CellError, type CellValue, isBlankCell, isCellError } from "../../cells";
+import { type CellError, type CellValue, isBlankCell, isCellError, kept } from "../../cells";
 import { callRule } from "./call-rule";
 import type { Expression } from "./expression";
 import type { SheetKind } from "./sheet-kind";
@@ -119,9 +119,7 @@ function folded(part: Extract<Expression, { is: "sum" | "count" }>, source: Sour
   cells.forEach((cell, row) => {
     if (part.where.length === 0 && cell === null) return;
     const key = join(same.map(({ values }) => values[row] ?? null));
-    const group = groups.get(key);
-    if (group) group.push(row);
-    else groups.set(key, [row]);
+    kept(groups, key, () => []).push(row);
   });
   const fold = (rows: readonly number[]): CellValue => {
     if (part.is === "count") return rows.length;
@@ -143,12 +141,7 @@ function folded(part: Extract<Expression, { is: "sum" | "count" }>, source: Sour
           further.every(({ values, test, own }) => isMet(values[row] ?? null, test, at(own, i))),
         ),
       );
-    let found = known.get(key);
-    if (found === undefined) {
-      found = fold(rows);
-      known.set(key, found);
-    }
-    return found;
+    return kept(known, key, () => fold(rows));
   });
 }
 
@@ -222,12 +215,7 @@ function chosen([test, ...branches]: readonly Expression[], source: Source): Res
   const branch = (cell: CellValue): Result => {
     if (isCellError(cell)) return cell;
     const n = cell === true ? 0 : 1;
-    let result = worked.get(n);
-    if (result === undefined) {
-      result = resultOf(branches[n] as Expression, source);
-      worked.set(n, result);
-    }
-    return result;
+    return kept(worked, n, () => resultOf(branches[n] as Expression, source));
   };
   return isColumn(tests) ? eachRow(source, (i) => at(branch(at(tests, i)), i)) : branch(tests);
 }

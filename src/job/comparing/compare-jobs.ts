@@ -1,4 +1,4 @@
-import { cellName, isSameValue } from "../../cells";
+import { cellName, grouped, isSameValue } from "../../cells";
 import type { JobCheck } from "../check-job";
 import { jobSettings, layouts } from "../columns";
 import { type Finding, findingKinds } from "../findings";
@@ -74,11 +74,7 @@ function settingOf({ fit, file }: Job, key: string) {
 
 /** Findings by what they are about, so that a row that moved keeps its own. */
 function compareFindings(before: readonly Finding[], after: readonly Finding[]): Change[] {
-  const left = new Map<string, Finding[]>();
-  for (const finding of before) {
-    const key = keyOf(finding);
-    left.set(key, [...(left.get(key) ?? []), finding]);
-  }
+  const left = grouped(before, keyOf);
   const changes: Change[] = [];
   for (const finding of after) {
     const same = left.get(keyOf(finding))?.shift();

@@ -1,3 +1,4 @@
+import { grouped } from "../../cells";
 import type { Edition, NumberKind } from "../../editions";
 import { dwellingRate, type RequiredRate, rateIfBalanced } from "../../rules";
 import { factsOf } from "../facts";
@@ -37,11 +38,10 @@ interface Case {
  * asks for most.
  */
 export function underEdition(job: Job, other: Edition): RateUnder[] {
-  const groups = new Map<string, Case[]>();
-  for (const each of [...fanCases(job, other), ...dwellingCases(job, other)]) {
-    const key = [each.what, ...[each.before, each.after].map(rateOf)].join("|");
-    groups.set(key, [...(groups.get(key) ?? []), each]);
-  }
+  const cases = [...fanCases(job, other), ...dwellingCases(job, other)];
+  const groups = grouped(cases, ({ what, before, after }) =>
+    [what, rateOf(before), rateOf(after)].join("|"),
+  );
   return [...groups.values()].map(summed);
 }
 

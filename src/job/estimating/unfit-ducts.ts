@@ -1,3 +1,4 @@
+import { grouped } from "../../cells";
 import { ductRules, findDuct, findRule } from "../../editions";
 import { longestDuct } from "../../rules";
 import type { Settings } from "../read";
@@ -22,12 +23,8 @@ export function unfitDucts(
   rows: readonly Row[],
   settings: Pick<Settings, "ducts" | "system">,
 ): UnfitDuct[] {
-  const groups = new Map<string, Row[]>();
-  for (const row of rows) {
-    if (text(row.duct) !== "too long" && text(row.duct) !== "too narrow") continue;
-    const key = `${text(row.ductItem)} ${num(row.buy)}`;
-    groups.set(key, [...(groups.get(key) ?? []), row]);
-  }
+  const unfit = rows.filter(({ duct }) => ["too long", "too narrow"].includes(text(duct)));
+  const groups = grouped(unfit, ({ ductItem, buy }) => `${text(ductItem)} ${num(buy)}`);
   return [...groups.values()].map((own) => {
     const [first = {}] = own;
     return {

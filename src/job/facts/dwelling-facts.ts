@@ -1,4 +1,4 @@
-import { InputError } from "../../cells";
+import { InputError, kept } from "../../cells";
 import {
   type Balance,
   balanceOf,
@@ -70,9 +70,7 @@ export class AllDwellings {
     private readonly fans: FanFacts | undefined,
   ) {
     fans?.fans.table.texts("dwelling").forEach((name, i) => {
-      const rows = this.fanRows.get(plainName(name));
-      if (rows) rows.push(i);
-      else this.fanRows.set(plainName(name), [i]);
+      kept(this.fanRows, plainName(name), () => []).push(i);
     });
   }
 

@@ -1,8 +1,7 @@
+import { once } from "../../cells";
 import type { Field, Values } from "../columns";
 import { Columns, definedAs, type Job, type Table } from "../read";
 import { factsOf } from "./facts";
-
-const known = new WeakMap<Job, Columns>();
 
 /**
  * What a computed column should hold, row by row, by its definition. Each rests on its neighbours
@@ -14,16 +13,7 @@ export function expectedIn(job: Job, table: Table, field: Field): Values {
 }
 
 /** The columns of a job as they are stored; those that its sheets do not have are worked out. */
-export function storedIn(job: Job): Columns {
-  let stored = known.get(job);
-  if (!stored) {
-    stored = storedColumns(job);
-    known.set(job, stored);
-  }
-  return stored;
-}
-
-function storedColumns(job: Job): Columns {
+export const storedIn = once((job: Job): Columns => {
   const { column, dwellings } = factsOf(job);
   const stored: Columns = new Columns(job, (kind, key) => {
     if (job.tables[kind]?.has(key)) return undefined;
@@ -36,4 +26,4 @@ function storedColumns(job: Job): Columns {
     });
   });
   return stored;
-}
+});

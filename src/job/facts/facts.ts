@@ -1,3 +1,4 @@
+import { once } from "../../cells";
 import type { SheetKind, Values } from "../columns";
 import { Columns, definedAs, type Job } from "../read";
 import { AllDwellings } from "./dwelling-facts";
@@ -11,19 +12,8 @@ interface Facts {
   readonly column: (kind: SheetKind, key: string) => Values | undefined;
 }
 
-const known = new WeakMap<Job, Facts>();
-
 /** The facts of a job, each worked out when it is first asked for. */
-export function factsOf(job: Job): Facts {
-  let facts = known.get(job);
-  if (!facts) {
-    facts = gather(job);
-    known.set(job, facts);
-  }
-  return facts;
-}
-
-function gather(job: Job): Facts {
+export const factsOf = once((job: Job): Facts => {
   const column = (kind: SheetKind, key: string) =>
     kind === "fans" ? fans?.column(key) : kind === "dwellings" ? dwellings.column(key) : undefined;
   const columns: Columns = new Columns(job, (kind, key) => {
@@ -35,4 +25,4 @@ function gather(job: Job): Facts {
   const fans = job.fans && new FanFacts(job, job.fans, columns);
   const dwellings = new AllDwellings(job, fans);
   return { fans, dwellings, column };
-}
+});

@@ -1,4 +1,4 @@
-import { type CellValue, InputError, isBlankCell } from "../../cells";
+import { type CellValue, InputError, isBlankCell, kept } from "../../cells";
 import type { NumberKind } from "../../editions";
 import {
   deficitOf,
@@ -130,18 +130,15 @@ export class FanFacts {
    * known, and where a flow was measured but not the one that the job judges.
    */
   verdict(i: number, judging: Judging = this.job.settings.judging): Verdict | undefined {
-    let found = this.judgings.get(judging);
-    if (!found) {
+    const found = kept(this.judgings, judging, () => {
       const job = { ...this.job, settings: { ...this.job.settings, judging } };
       const columns = new Columns(job, (kind, key) =>
         key === "verdict" ? undefined : this.columns.of(kind, key),
       );
-      const values = definedAs("fans", "verdict", columns) ?? [];
-      found = values.map((value) =>
+      return (definedAs("fans", "verdict", columns) ?? []).map((value) =>
         isBlankCell(value) ? "not measured" : verdicts.find((verdict) => verdict === value),
       );
-      this.judgings.set(judging, found);
-    }
+    });
     // A reversed pressure gives no flow, yet it was measured: it wants another reading.
     const isReversed = this.fans.status[i] === "reversed" && !this.fans.isByInstrument(i);
     return isReversed && found[i] !== "none required" ? "out of range" : found[i];

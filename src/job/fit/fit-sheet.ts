@@ -1,4 +1,4 @@
-import { type CellValue, isBlankCell } from "../../cells";
+import { type CellValue, isBlankCell, once, onceForText } from "../../cells";
 import type { Field, Measure, SheetKind, SheetLayout } from "../columns";
 import type { FitChoice, Grid } from "../grid";
 import { type Heading, plainName, readHeading } from "./heading";
@@ -54,19 +54,13 @@ function headingReader(
   layout: SheetLayout,
   choices: readonly FitChoice[],
 ): (text: string) => Named {
-  const read = new Map<string, Named>();
-  return (text) => {
-    let named = read.get(text);
-    if (!named) {
-      const heading = readHeading(text);
-      const fields = layout.fields
-        .map((field) => ({ field, score: match(heading, field, choices) }))
-        .filter(({ score }) => score > 0);
-      named = { heading, fields };
-      read.set(text, named);
-    }
-    return named;
-  };
+  return onceForText(Number.POSITIVE_INFINITY, (text) => {
+    const heading = readHeading(text);
+    const fields = layout.fields
+      .map((field) => ({ field, score: match(heading, field, choices) }))
+      .filter(({ score }) => score > 0);
+    return { heading, fields };
+  });
 }
 
 function fitRow(
@@ -116,17 +110,8 @@ const dimensions: Record<Measure, string> = {
   temperature: "temperature",
 };
 
-const known = new WeakMap<Field, readonly string[]>();
-
 /** A field's title and words as headings are compared: made once, for every heading meets every field. */
-function plainNames(field: Field): readonly string[] {
-  let names = known.get(field);
-  if (!names) {
-    names = [field.title, ...field.words].map(plainName);
-    known.set(field, names);
-  }
-  return names;
-}
+const plainNames = once(({ title, words }: Field) => [title, ...words].map(plainName));
 
 /** How well a heading names a field: 0 not at all, 1000 by the user's own choice. */
 function match(heading: Heading, field: Field, choices: readonly FitChoice[]): number {

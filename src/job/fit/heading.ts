@@ -1,3 +1,4 @@
+import { onceForText } from "../../cells";
 import { findUnit, type UnitEntry } from "../../units";
 
 /** A heading taken apart: what it names, and the unit written in it. */
@@ -32,19 +33,10 @@ export function readHeading(text: string): Heading {
   return { text: flat, name: plainName(flat), unit: undefined };
 }
 
-const plainNames = new Map<string, string>();
-
 /** Lower case words with single spaces; "#" kept, since "Fan #" means something. */
-export function plainName(text: string): string {
-  let name = plainNames.get(text);
-  if (name === undefined) {
-    name = text
-      .toLowerCase()
-      .replace(/[^\p{L}\p{N}#]+/gu, " ")
-      .trim();
-    // A sheet repeats its names; what many sheets together hold is not kept for ever.
-    if (plainNames.size > 50_000) plainNames.clear();
-    plainNames.set(text, name);
-  }
-  return name;
-}
+export const plainName = onceForText(50_000, (text) =>
+  text
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}#]+/gu, " ")
+    .trim(),
+);

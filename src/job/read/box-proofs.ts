@@ -1,3 +1,4 @@
+import { grouped, once } from "../../cells";
 import { type Proof, type ProofPair, proof } from "../../rules";
 import { constantInUse } from "./constant-in-use";
 import type { Job } from "./job";
@@ -16,33 +17,16 @@ export interface BoxProof {
   readonly referenceSpread: number;
 }
 
-const known = new WeakMap<Job, ReadonlyMap<string, BoxProof>>();
-
 /** The proofs of a job's boxes from its Pairs sheet, by the box's name in capitals. */
-export function boxProofs(job: Job): ReadonlyMap<string, BoxProof> {
-  let proofs = known.get(job);
-  if (!proofs) {
-    proofs = readProofs(job);
-    known.set(job, proofs);
-  }
-  return proofs;
-}
-
-function readProofs(job: Job): Map<string, BoxProof> {
+export const boxProofs = once((job: Job): ReadonlyMap<string, BoxProof> => {
   const { pairs: table } = job.tables;
-  const rowsOf = new Map<string, number[]>();
-  table?.texts("box").forEach((box, i) => {
-    const usable =
-      table.number("area", i) > 0 &&
-      table.number("pressure", i) > 0 &&
-      table.number("reference", i) > 0;
-    if (box === "" || !usable) return;
-    const key = box.toUpperCase();
-    rowsOf.set(key, [...(rowsOf.get(key) ?? []), i]);
-  });
   const proofs = new Map<string, BoxProof>();
-  for (const [key, rows] of rowsOf) {
-    if (!table) break;
+  if (!table) return proofs;
+  const isUsable = (i: number) =>
+    table.text("box", i) !== "" &&
+    ["area", "pressure", "reference"].every((key) => table.number(key, i) > 0);
+  const usable = [...Array(table.length).keys()].filter(isUsable);
+  for (const [key, rows] of grouped(usable, (i) => table.text("box", i).toUpperCase())) {
     const box = table.text("box", rows[0] as number);
     const pairs = rows.map((i) => ({
       opening: table.text("openings", i),
@@ -70,7 +54,7 @@ function readProofs(job: Job): Map<string, BoxProof> {
     });
   }
   return proofs;
-}
+});
 
 /** The largest of the references' standard spreads at their readings, percent: limits are rectangular. */
 function spreadOfReference(job: Job, rows: readonly number[]): number {

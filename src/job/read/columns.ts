@@ -1,4 +1,4 @@
-import { type CellValue, isBlankCell } from "../../cells";
+import { type CellValue, isBlankCell, kept } from "../../cells";
 import { evaluate, layoutOf, type SheetKind, type Source, type Values } from "../columns";
 import type { Settings } from "./settings";
 import type { Table } from "./table";
@@ -31,12 +31,7 @@ export class Columns {
 
   of(kind: SheetKind, key: string): Values {
     const name = `${kind} ${key}`;
-    let values = this.known.get(name);
-    if (!values) {
-      values = this.read(kind, key);
-      this.known.set(name, values);
-    }
-    return values;
+    return kept(this.known, name, () => this.read(kind, key));
   }
 
   private read(kind: SheetKind, key: string): Values {

@@ -1,5 +1,5 @@
 import { columns } from "../../algebra";
-import { InputError } from "../../cells";
+import { grouped, InputError, kept } from "../../cells";
 import {
   type Duty,
   type Edition,
@@ -146,13 +146,7 @@ export class FanRows {
   /** The rows of each fan that was read more than once, in the order of its visits. */
   get histories(): readonly (readonly number[])[] {
     if (!this.table.has("visit")) return [];
-    const byFan = new Map<string, number[]>();
-    for (let i = 0; i < this.length; i++) {
-      const rows = byFan.get(this.fanKey(i));
-      if (rows) rows.push(i);
-      else byFan.set(this.fanKey(i), [i]);
-    }
-    return [...byFan.values()]
+    return [...grouped(Array(this.length).keys(), (i) => this.fanKey(i)).values()]
       .filter((rows) => rows.length > 1)
       .map((rows) => rows.sort((a, b) => this.visit(a) - this.visit(b)));
   }
@@ -198,16 +192,13 @@ export class FanRows {
     const box = this.table.text("box", i);
     const label = this.table.text("openings", i);
     const key = `${box}\u0000${label}`;
-    let found = this.areas.get(key);
-    if (!found) {
-      found = attempt(() => {
+    return kept(this.areas, key, () =>
+      attempt(() => {
         const openings = this.boxes?.openings(box);
         if (!openings) throw new InputError(`unknown box "${box}"`);
         return areaOf(openingsNamed(label, openings));
-      });
-      this.areas.set(key, found);
-    }
-    return found;
+      }),
+    );
   }
 
   room(i: number): Maybe<RoomKind> {
@@ -220,12 +211,8 @@ export class FanRows {
 
   /** The rate that the job's edition asks of the row's room. */
   required(i: number): Maybe<RequiredRate> {
-    let rate = this.rowRates[i];
-    if (!rate) {
-      rate = this.findRate(i);
-      this.rowRates[i] = rate;
-    }
-    return rate;
+    this.rowRates[i] ??= this.findRate(i);
+    return this.rowRates[i];
   }
 
   private findRate(i: number): Maybe<RequiredRate> {
@@ -233,16 +220,13 @@ export class FanRows {
     const key = [...asked.map((each) => this.table.text(each, i)), this.floorArea(i)].join(
       "\u0000",
     );
-    let found = this.rates.get(key);
-    if (!found) {
-      found = attempt(() => {
+    return kept(this.rates, key, () =>
+      attempt(() => {
         const { edition } = this.settings;
         if (!edition) throw new InputError("no edition");
         return this.rateUnder(edition, i);
-      });
-      this.rates.set(key, found);
-    }
-    return found;
+      }),
+    );
   }
 
   /** The rate that an edition asks of the row's room. Throws an InputError where there is none. */

@@ -1,4 +1,4 @@
-import type { CellValue } from "../../cells";
+import { type CellValue, counted } from "../../cells";
 import type { System } from "../../editions";
 import type { LotList, Block as ReadBlock, Role, WorkbookReading } from "../../reading";
 import { usualConstant } from "../../rules";
@@ -204,8 +204,7 @@ export class FirmSheets {
   /** The table of fans: one block for each that was read. */
   table(): Table {
     const { blocks } = this.reading;
-    const shared = new Map<string, number>();
-    for (const { sheet } of blocks) shared.set(sheet, (shared.get(sheet) ?? 0) + 1);
+    const shared = counted(blocks.map(({ sheet }) => sheet));
     return new Table(
       blocks.map((block, at) =>
         tableBlock(block, this.rows[at] ?? [], shared.get(block.sheet) === 1),

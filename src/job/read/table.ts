@@ -1,4 +1,4 @@
-import { type CellValue, cellName, isBlankCell, isCellError } from "../../cells";
+import { type CellValue, cellName, isBlankCell, isCellError, kept } from "../../cells";
 import type { System } from "../../editions";
 import { conversionFactor } from "../../units";
 import { type Field, type SheetLayout, unitOf } from "../columns";
@@ -106,13 +106,10 @@ export class Table {
 
   /** What a field's cells hold, as its sheet means it; empty for a field that is not there. */
   raws(key: string): readonly CellValue[] {
-    let values = this.valueColumns.get(key);
-    if (!values) {
+    return kept(this.valueColumns, key, () => {
       const parts = this.keys.has(key) ? this.blocks.map((block) => valuesOf(block, key)) : [];
-      values = parts.length === 1 ? (parts[0] as readonly CellValue[]) : parts.flat();
-      this.valueColumns.set(key, values);
-    }
-    return values;
+      return parts.length === 1 ? (parts[0] as readonly CellValue[]) : parts.flat();
+    });
   }
 
   formula(key: string, i: number): string | null {
@@ -162,10 +159,9 @@ export class Table {
 
   /** A field's numbers in the job's unit; NaN where the cell holds none. */
   numbers(key: string): Float64Array {
-    let column = this.numberColumns.get(key);
-    if (!column) {
+    return kept(this.numberColumns, key, () => {
       const values = this.raws(key);
-      column = new Float64Array(this.length).fill(Number.NaN);
+      const column = new Float64Array(this.length).fill(Number.NaN);
       for (const [at, block] of this.blocks.entries()) {
         const start = this.starts[at] as number;
         const line = block.lines.get(key);
@@ -176,9 +172,8 @@ export class Table {
           if (typeof value === "number") column[i] = value * factor;
         }
       }
-      this.numberColumns.set(key, column);
-    }
-    return column;
+      return column;
+    });
   }
 
   number(key: string, i: number): number {
@@ -187,13 +182,10 @@ export class Table {
 
   /** A field's texts, trimmed; "" where blank or an error. Numbers become their digits. */
   texts(key: string): readonly string[] {
-    let column = this.textColumns.get(key);
-    if (!column) {
+    return kept(this.textColumns, key, () => {
       const values = this.raws(key);
-      column = Array.from({ length: this.length }, (_, i) => textOf(values[i] ?? null));
-      this.textColumns.set(key, column);
-    }
-    return column;
+      return Array.from({ length: this.length }, (_, i) => textOf(values[i] ?? null));
+    });
   }
 
   text(key: string, i: number): string {

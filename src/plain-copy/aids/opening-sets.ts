@@ -1,4 +1,4 @@
-import type { Place } from "../../cells";
+import { counted, kept, type Place } from "../../cells";
 import { NoNativeForm, type OpeningList, wrong } from "../../rules";
 import type { Workbook } from "../../workbook";
 import { colsOf, farText, type Places, rowsOf } from "../rewrite/places";
@@ -37,12 +37,7 @@ export class OpeningSets {
   list(labels: Place, areas: Place, boxes: Place | undefined): OpeningList | string {
     const places = [labels, areas, ...(boxes ? [boxes] : [])];
     const key = places.map(farText).join(" ");
-    let list = this.known.get(key);
-    if (list === undefined) {
-      list = this.read(places, key);
-      this.known.set(key, list);
-    }
-    return list;
+    return kept(this.known, key, () => this.read(places, key));
   }
 
   private read(written: readonly Place[], key: string): OpeningList | string {
@@ -69,17 +64,14 @@ export class OpeningSets {
 
   /** How many labelled openings each box has now. */
   private boxSizes(labels: readonly Place[], boxes: readonly Place[] | undefined): number[] {
-    const sizes = new Map<string, number>();
     const text = (place: Place | undefined) => {
       const value = place && this.workbook.sheet(place.sheet)?.cell(place.top, place.left)?.value;
       return typeof value === "object" ? "" : String(value ?? "").trim();
     };
-    labels.forEach((place, i) => {
-      if (text(place) === "") return;
-      const box = boxes ? text(boxes[i]).toUpperCase() : "";
-      sizes.set(box, (sizes.get(box) ?? 0) + 1);
-    });
-    return [...sizes.values()];
+    const named = labels.flatMap((place, i) =>
+      text(place) === "" ? [] : [boxes ? text(boxes[i]).toUpperCase() : ""],
+    );
+    return [...counted(named).values()];
   }
 }
 

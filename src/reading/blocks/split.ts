@@ -1,3 +1,4 @@
+import { counted, kept } from "../../cells";
 import type { Core } from "../evidence/laws";
 import type { Ledger } from "../evidence/ledger";
 import type { LineStats } from "../evidence/stats";
@@ -28,9 +29,7 @@ export function splitLines(
   const leading = withRepeats(pool, leadingCores(cores, ledger));
   let starts: { start: number; core: Core | undefined; ends: number }[] = [];
   if (leading.length > 1) {
-    const times = new Map<number, number>();
-    for (const core of leading)
-      for (const line of coreLines(core)) times.set(line, (times.get(line) ?? 0) + 1);
+    const times = counted(leading.flatMap(coreLines));
     starts = leading.map((core) => {
       const own = coreLines(core).filter((line) => times.get(line) === 1);
       return { core, start: Math.min(...own), ends: Math.max(...own) };
@@ -143,8 +142,7 @@ function flowsByRoom(pool: Pool, ledger: Ledger, stats: ReadonlyMap<number, Line
     const flow = ledger.weight(line, "flow");
     if (flow < 0.8 && !(s.median >= 4 && s.median <= 900)) continue;
     if (ledger.weight(line, "pressure") > flow) continue;
-    const base = baseOf(pool, line);
-    byBase.set(base, [...(byBase.get(base) ?? []), line]);
+    kept(byBase, baseOf(pool, line), () => []).push(line);
   }
   const best = [...byBase.values()].sort((a, b) => b.length - a.length)[0] ?? [];
   if (best.length < 2) return [];

@@ -1,3 +1,4 @@
+import { kept } from "../../cells";
 import type { Book } from "../formulas/book";
 import { testsOf } from "../formulas/tests";
 import type { Label } from "../tables/labels";
@@ -10,14 +11,7 @@ import type { SheetBlock, Told } from "./block";
 export function tellerOf(block: SheetBlock, book: Book, manySheets: boolean): Told {
   const { from, listing, cells, labels } = block;
   const memo = new Map<string, FieldValue | null>();
-  const once = (key: string, make: () => FieldValue | null) => {
-    let made = memo.get(key);
-    if (made === undefined) {
-      made = make();
-      memo.set(key, made);
-    }
-    return made;
-  };
+  const known = (key: string, make: () => FieldValue | null) => kept(memo, key, make);
   return (index, role) => {
     const row = block.fans[index]!;
     if (role === "room") {
@@ -32,19 +26,19 @@ export function tellerOf(block: SheetBlock, book: Book, manySheets: boolean): To
     }
     if (role === "required")
       return (
-        once(`required ${row}`, () => inVerdict(block, index, book)) ??
-        once("required above", () => aboveHeadings(block))
+        known(`required ${row}`, () => inVerdict(block, index, book)) ??
+        known("required above", () => aboveHeadings(block))
       );
     if (role !== "dwelling" && role !== "tester" && role !== "date") return null;
     const group = listing.groups[index]!;
     if (group >= 0) {
-      const above = once(`${role} above ${group}`, () => inLine(block, group, role));
+      const above = known(`${role} above ${group}`, () => inLine(block, group, role));
       if (above) return above;
     }
     const section = listing.sections.find(
       (part) => part.from <= row && row < part.to && part.shift === listing.shifts[index],
     );
-    const label = once(`${role} label ${section?.from} ${section?.shift}`, () =>
+    const label = known(`${role} label ${section?.from} ${section?.shift}`, () =>
       nearestLabel(labels, role, section?.from ?? row),
     );
     if (label) return label;

@@ -1,4 +1,4 @@
-import type { CellValue, Rectangle } from "../../cells";
+import { type CellValue, kept, type Rectangle } from "../../cells";
 import type { ReadGrid } from "../host";
 import { textNumber } from "../text/number";
 import { FormulaShapes, type Shape } from "./shapes";
@@ -60,11 +60,7 @@ export class Cells {
           kinds[at] = Kind.textNumber;
           numbers[at] = number;
         } else if (value.trim() === "") kinds[at] = Kind.blank;
-        let id = ids.get(value);
-        if (id === undefined) {
-          id = pool.push(value) - 1;
-          ids.set(value, id);
-        }
+        const id = kept(ids, value, () => pool.push(value) - 1);
         texts[at] = id;
       }
     }

@@ -1,4 +1,4 @@
-import { columnIndex } from "../../cells";
+import { columnIndex, kept } from "../../cells";
 import type { ReadGrid } from "../host";
 
 /** One formula as it stands in all the cells that it was copied to. */
@@ -32,12 +32,11 @@ export class FormulaShapes {
     const formula = this.grid.formula(row, col);
     if (formula === null) return 0;
     const text = relative(formula, row, col);
-    let id = this.byText.get(text);
-    if (id === undefined) {
-      id = this.all.length;
-      this.all.push({ id, formula, row, col });
-      this.byText.set(text, id);
-    }
+    const id = kept(
+      this.byText,
+      text,
+      () => this.all.push({ id: this.all.length, formula, row, col }) - 1,
+    );
     if (copy !== null) this.byObject.set(copy, id);
     return id;
   }

@@ -1,3 +1,4 @@
+import { kept } from "../../cells";
 import type { RoleOrOther } from "../roles";
 import type { Evidence, EvidenceKind } from "../types";
 
@@ -7,14 +8,8 @@ export class Ledger {
 
   add(line: number, role: RoleOrOther, kind: EvidenceKind, weight: number, because: string): void {
     if (weight === 0) return;
-    let roles = this.entries.get(line);
-    if (!roles) {
-      roles = new Map();
-      this.entries.set(line, roles);
-    }
-    const list = roles.get(role);
-    if (list) list.push({ kind, weight, because });
-    else roles.set(role, [{ kind, weight, because }]);
+    const roles = kept(this.entries, line, () => new Map<RoleOrOther, Evidence[]>());
+    kept(roles, role, () => []).push({ kind, weight, because });
   }
 
   of(line: number, role: RoleOrOther): readonly Evidence[] {

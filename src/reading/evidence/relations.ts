@@ -1,3 +1,4 @@
+import { kept } from "../../cells";
 import type { Sample } from "../tables/section";
 import { plain } from "../text/plain";
 import type { Role } from "../types";
@@ -173,9 +174,8 @@ function told(required: LineStats, by: readonly (readonly string[] | undefined)[
   required.numbers.forEach((rate, at) => {
     if (Number.isNaN(rate)) return;
     const key = by.map((words) => words?.[at] ?? "").join("|");
-    const counts = groups.get(key) ?? new Map<number, number>();
+    const counts = kept(groups, key, () => new Map());
     counts.set(rate, (counts.get(rate) ?? 0) + 1);
-    groups.set(key, counts);
     all++;
   });
   const usual = [...groups.values()].reduce((sum, counts) => sum + Math.max(...counts.values()), 0);

@@ -1,3 +1,4 @@
+import { kept, once } from "../../cells";
 import type { Cells } from "../cells/cells";
 import type { Shape } from "../cells/shapes";
 import type { Book } from "./book";
@@ -33,7 +34,7 @@ export interface FormulaTests {
 }
 
 const order = new Set(["<", ">", "<=", ">="]);
-const known = new WeakMap<Cells, Map<number, FormulaTests>>();
+const testsIn = once((_: Cells) => new Map<number, FormulaTests>());
 
 /** Takes the formula of a cell apart, once for all its copies in the same line. */
 export function testsOf(
@@ -45,17 +46,7 @@ export function testsOf(
 ): FormulaTests {
   const at = cells.place(row, col);
   const key = shape.id * 2 ** 21 + col;
-  let made = known.get(cells);
-  if (!made) {
-    made = new Map();
-    known.set(cells, made);
-  }
-  let tests = made.get(key);
-  if (!tests) {
-    tests = takeApart({ shape, at, cells, book });
-    made.set(key, tests);
-  }
-  return tests;
+  return kept(testsIn(cells), key, () => takeApart({ shape, at, cells, book }));
 }
 
 function takeApart(scope: Scope): FormulaTests {

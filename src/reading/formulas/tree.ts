@@ -1,5 +1,5 @@
 import { type AstExpression, parse, tokenize } from "@borgar/fx/xlsx";
-import { columnIndex } from "../../cells";
+import { columnIndex, once } from "../../cells";
 import type { Shape } from "../cells/shapes";
 
 export type Node = AstExpression;
@@ -17,23 +17,14 @@ export interface Ref {
   readonly cols: number;
 }
 
-const trees = new WeakMap<Shape, Node | null>();
-
 /** The tree of a formula, or null where it cannot be parsed. Parsed once for all copies. */
-export function treeOf(shape: Shape): Node | null {
-  let tree = trees.get(shape);
-  if (tree === undefined) {
-    try {
-      tree = parse(tokenize(`=${shape.formula}`, { withLocation: false }), {
-        looseRefCalls: true,
-      }) as Node;
-    } catch {
-      tree = null;
-    }
-    trees.set(shape, tree);
+export const treeOf = once(({ formula }: Shape): Node | null => {
+  try {
+    return parse(tokenize(`=${formula}`, { withLocation: false }), { looseRefCalls: true }) as Node;
+  } catch {
+    return null;
   }
-  return tree;
-}
+});
 
 const cellText =
   /^(?:(?:'((?:[^']|'')+)'|([^'!]+))!)?(\$?)([A-Z]{1,3})(\$?)(\d+)(?::(\$?)([A-Z]{1,3})(\$?)(\d+))?$/i;

@@ -1,3 +1,4 @@
+import { grouped } from "../../cells";
 import type { Cells } from "../cells/cells";
 import { Kind } from "../cells/cells";
 import type { LineHeading, Section } from "./section";
@@ -25,13 +26,11 @@ export function cutCards(section: Section): Section[] {
 
 /** Where a label that recurs most often stands, first such label first. */
 function cardStarts(headings: ReadonlyMap<number, LineHeading>): number[] {
-  const places = new Map<string, number[]>();
-  for (const [line, { text, parents }] of headings) {
-    if (parents.length) continue;
-    const name = text.trim().toLowerCase();
-    if (name !== "") places.set(name, [...(places.get(name) ?? []), line]);
-  }
-  const repeated = [...places.values()].filter((lines) => lines.length > 1);
+  const nameOf = ({ text }: LineHeading) => text.trim().toLowerCase();
+  const own = [...headings].filter(([, each]) => !each.parents.length && nameOf(each) !== "");
+  const repeated = [...grouped(own, ([, heading]) => nameOf(heading)).values()]
+    .map((same) => same.map(([line]) => line))
+    .filter((lines) => lines.length > 1);
   const most = Math.max(0, ...repeated.map((lines) => lines.length));
   if (repeated.filter((lines) => lines.length === most).length < 3) return [];
   return repeated.filter((lines) => lines.length === most).sort((a, b) => a[0]! - b[0]!)[0] ?? [];

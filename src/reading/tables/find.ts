@@ -1,3 +1,4 @@
+import { kept } from "../../cells";
 import { type Cells, Kind } from "../cells/cells";
 import type { Book } from "../formulas/book";
 import { bandOf } from "./band";
@@ -94,7 +95,7 @@ function repeatedRows(cells: Cells, counts: RowCounts): ReadonlySet<number> {
   for (let row = 0; row < cells.rows; row++) {
     if (counts.texts[row]! < 3 || counts.numbers[row]! + counts.formulas[row]! > 0) continue;
     const key = Array.from({ length: cells.cols }, (_, col) => cells.textId(row, col)).join();
-    rows.set(key, [...(rows.get(key) ?? []), row]);
+    kept(rows, key, () => []).push(row);
   }
   return new Set([...rows.values()].filter((same) => same.length > 1).flat());
 }

@@ -1,3 +1,4 @@
+import { onceForText } from "../../cells";
 import { findUnit, type UnitEntry } from "../../units";
 import { type RoleOrOther, rolesAndOther } from "../roles";
 import { languages, phrasesOf } from "../words";
@@ -37,21 +38,9 @@ const phraseNames = new Set(phrases.map(({ words }) => words.join(" ")));
 /** What a heading or a word of a cell says stands in so many characters; the rest is prose. */
 export const longestLine = 300;
 
-const read = new Map<string, HeadingWords>();
-
 /** What a heading says, in any of the languages. */
-export function readHeading(text: string): HeadingWords {
-  let made = read.get(text);
-  if (!made) {
-    made = takeApart(text.slice(0, longestLine));
-    if (read.size > 20_000) read.clear();
-    read.set(text, made);
-  }
-  return made;
-}
-
-function takeApart(text: string): HeadingWords {
-  const { unit, rest } = takeUnit(text);
+export const readHeading = onceForText(20_000, (text): HeadingWords => {
+  const { unit, rest } = takeUnit(text.slice(0, longestLine));
   const name = plain(rest);
   const words = name === "" ? [] : name.split(" ");
   const told = new Map<RoleOrOther, { weight: number; phrase: string }>();
@@ -66,7 +55,7 @@ function takeApart(text: string): HeadingWords {
       told.set(phrase.role, { weight, phrase: phrase.text });
   }
   return { unit, name, told };
-}
+});
 
 /** How well the phrase's words stand in a row among the words; 0 where they do not. */
 export function matchPhrase(words: readonly string[], phrase: readonly string[]): number {

@@ -1,28 +1,23 @@
+import { onceForText } from "../../cells";
+
 const marks = /\p{M}/gu;
-const known = new Map<string, string>();
 
 /** Lower case words without accents and punctuation: "Δp Kasten [Pa]" → "dp kasten pa". */
-export function plain(text: string): string {
-  let made = known.get(text);
-  if (made === undefined) {
-    made = text
-      .toLowerCase()
-      .normalize("NFD")
-      .replace(marks, "")
-      .replaceAll("ß", "ss")
-      .replace(/[δ∆]/gu, "d")
-      .replace(/[ø⌀]/gu, " diameter ")
-      .replaceAll("²", "2")
-      .replaceAll("³", "3")
-      .replace(/№|\bn[°º]|#/gu, " no ")
-      .replace(/[^\p{L}\p{N}%✓✔√✗✘✕×+-]+|(?<=\p{L})-|-(?=\p{L})/gu, " ")
-      .replace(/\s+/g, " ")
-      .trim();
-    if (known.size > 50_000) known.clear();
-    known.set(text, made);
-  }
-  return made;
-}
+export const plain = onceForText(50_000, (text) =>
+  text
+    .toLowerCase()
+    .normalize("NFD")
+    .replace(marks, "")
+    .replaceAll("ß", "ss")
+    .replace(/[δ∆]/gu, "d")
+    .replace(/[ø⌀]/gu, " diameter ")
+    .replaceAll("²", "2")
+    .replaceAll("³", "3")
+    .replace(/№|\bn[°º]|#/gu, " no ")
+    .replace(/[^\p{L}\p{N}%✓✔√✗✘✕×+-]+|(?<=\p{L})-|-(?=\p{L})/gu, " ")
+    .replace(/\s+/g, " ")
+    .trim(),
+);
 
 /** How well a written word stands for a listed one: 1 the same, 0 not at all. */
 export function likeness(written: string, listed: string): number {

@@ -1,3 +1,4 @@
+import { onceForText } from "../../cells";
 import type { RoomKind } from "../types";
 import { type Language, languages, phrasesOf } from "../words";
 import { longestLine } from "./heading";
@@ -52,18 +53,8 @@ const otherTests = listed(({ otherTests }) => [[otherTests, true]]);
 const retests = listed(({ retest }) => [[retest, true]]);
 const fanTests = listed(({ fanTests }) => [[fanTests, true]]);
 
-const known = new Map<string, CellWord>();
-
 /** Looks a cell's text up in every language's lists. */
-export function cellWord(text: string): CellWord {
-  let made = known.get(text);
-  if (!made) {
-    made = lookUp(text.slice(0, longestLine));
-    if (known.size > 50_000) known.clear();
-    known.set(text, made);
-  }
-  return made;
-}
+export const cellWord = onceForText(50_000, (text) => lookUp(text.slice(0, longestLine)));
 
 function lookUp(text: string): CellWord {
   const name = plain(text) || text.trim();

@@ -1,5 +1,5 @@
 import type { Column } from "../../algebra";
-import { InputError } from "../../cells";
+import { InputError, once } from "../../cells";
 import type { System } from "../../editions";
 import type {
   Argument,
@@ -424,16 +424,7 @@ function byCell(name: string, { code, message }: CellFault): Fault {
 const none: readonly unknown[] = [];
 
 /** Flattened ranges by the range itself: a host passes the same list to many calls. */
-const flattened = new WeakMap<Matrix, readonly unknown[]>();
-
-function flat(matrix: Matrix): readonly unknown[] {
-  let list = flattened.get(matrix);
-  if (!list) {
-    list = matrix.flat();
-    flattened.set(matrix, list);
-  }
-  return list;
-}
+const flat = once((matrix: Matrix): readonly unknown[] => matrix.flat());
 
 const nameAt = (names: Names, i: number): string =>
   typeof names === "string" ? names : (names[i] as string);

@@ -1,3 +1,4 @@
+import { once } from "../../cells";
 import { areaOf, type Opening } from "../openings/openings-label";
 
 /** Every set is tried of so many openings at most; a box with more is tried one and two at a time. */
@@ -11,11 +12,6 @@ interface OpeningSet {
 /** Areas nearer than this are one and the same. */
 const same = 1 + 1e-9;
 
-/** By area; of equal areas the one with fewest openings. */
-const every = new WeakMap<readonly Opening[], readonly OpeningSet[]>();
-/** The openings of a box with many, by area. */
-const sorted = new WeakMap<readonly Opening[], readonly Opening[]>();
-
 /** The sets of openings whose areas are nearest to `aimed`: one below it and one not below it. */
 export function setsAround(box: readonly Opening[], aimed: number): OpeningSet[] {
   if (box.length > mostCombined) return aroundInMany(byArea(box), aimed);
@@ -25,17 +21,13 @@ export function setsAround(box: readonly Opening[], aimed: number): OpeningSet[]
   return [sets[at - 1], sets[at]].filter((set) => set !== undefined);
 }
 
-function setsOf(box: readonly Opening[]): readonly OpeningSet[] {
-  let sets = every.get(box);
-  if (!sets) {
-    const all = combinations(box.filter((opening) => opening.area > 0))
-      .map((set) => ({ ...setOf(...set), count: set.length }))
-      .sort((a, b) => a.area - b.area || a.count - b.count);
-    sets = all.filter((set, i) => i === 0 || set.area > (all[i - 1]?.area ?? 0) * same);
-    every.set(box, sets);
-  }
-  return sets;
-}
+/** By area; of equal areas the one with fewest openings. */
+const setsOf = once((box: readonly Opening[]): readonly OpeningSet[] => {
+  const all = combinations(box.filter((opening) => opening.area > 0))
+    .map((set) => ({ ...setOf(...set), count: set.length }))
+    .sort((a, b) => a.area - b.area || a.count - b.count);
+  return all.filter((set, i) => i === 0 || set.area > (all[i - 1]?.area ?? 0) * same);
+});
 
 function combinations(box: readonly Opening[]): Opening[][] {
   const all: Opening[][] = [];
@@ -44,14 +36,10 @@ function combinations(box: readonly Opening[]): Opening[][] {
   return all;
 }
 
-function byArea(box: readonly Opening[]): readonly Opening[] {
-  let own = sorted.get(box);
-  if (!own) {
-    own = box.filter(({ area }) => area > 0).sort((a, b) => a.area - b.area);
-    sorted.set(box, own);
-  }
-  return own;
-}
+/** The openings of a box with many. */
+const byArea = once((box: readonly Opening[]) =>
+  box.filter(({ area }) => area > 0).sort((a, b) => a.area - b.area),
+);
 
 /**
  * The nearest of single openings and pairs. From both ends of the sorted openings inward, every

@@ -1,4 +1,4 @@
-import { InputError } from "../../cells";
+import { InputError, kept } from "../../cells";
 import { CellFault, plainCell } from "../contract/cell";
 import type { Opening } from "./openings-label";
 
@@ -47,9 +47,7 @@ function read(labels: List, areas: List, boxes: List): Map<string, Opening[]> {
     const value = plainCell(areas[i]);
     const usable = typeof value === "number" && value > 0 && value < Infinity;
     const key = boxes.length > 0 ? textOf(boxes[i]).toUpperCase() : "";
-    const list = byBox.get(key) ?? [];
-    list.push({ label, area: usable ? value : Number.NaN });
-    byBox.set(key, list);
+    kept(byBox, key, () => []).push({ label, area: usable ? value : Number.NaN });
   });
   return byBox;
 }

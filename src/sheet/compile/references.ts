@@ -1,5 +1,5 @@
 import { parseA1Ref } from "@borgar/fx/xlsx";
-import { errors, isCellError, maxCols, maxRows } from "../../cells";
+import { errors, isCellError, kept, maxCols, maxRows, once } from "../../cells";
 import { Area, Areas, type Cells, intersect, type Value } from "../area";
 import type { Grid } from "../grid";
 import { Reference } from "../program";
@@ -83,12 +83,7 @@ export function areaExpr(reference: Reference, scope: Scope): Expr {
     return {
       isRange: true,
       run: (_, col) => {
-        let area = byColumn.get(col);
-        if (area === undefined) {
-          area = sharedArea(reference, col);
-          byColumn.set(col, area);
-        }
-        return area;
+        return kept(byColumn, col, () => sharedArea(reference, col));
       },
     };
   }
@@ -102,24 +97,16 @@ export function areaExpr(reference: Reference, scope: Scope): Expr {
 }
 
 /** The fixed areas of each sheet, one for all formulas that name it. */
-const sharedAreas = new WeakMap<Cells, Map<string, Area>>();
+const sharedAreas = once((_: Cells) => new Map<string, Area>());
 
 function sharedArea(reference: Reference, col: number): Area {
   const { top, left, bottom, right } = reference.at(0, col);
   const { grid } = reference;
-  let areas = sharedAreas.get(grid);
-  if (!areas) {
-    areas = new Map();
-    sharedAreas.set(grid, areas);
-  }
-  const key = `${top}:${left}:${bottom}:${right}`;
-  let area = areas.get(key);
-  if (!area) {
-    area = new Area(grid, top, left, bottom, right);
+  return kept(sharedAreas(grid), `${top}:${left}:${bottom}:${right}`, () => {
+    const area = new Area(grid, top, left, bottom, right);
     area.memo = { revision: -1, since: 0 };
-    areas.set(key, area);
-  }
-  return area;
+    return area;
+  });
 }
 
 /** `first:last`, where either may be computed, as in A1:INDEX(A:A,5). */

@@ -1,3 +1,4 @@
+import { kept } from "../../cells";
 import { Area, type Value } from "../area";
 import { Matrix } from "../values";
 
@@ -39,14 +40,8 @@ export class Remembered {
     if (keys.length === 0) return undefined;
     let branch = this.root;
     const end = keys.length - 1;
-    for (let i = 0; i < end; i++) {
-      let next = branch.get(keys[i]) as Branch | undefined;
-      if (next === undefined) {
-        next = new Map();
-        branch.set(keys[i], next);
-      }
-      branch = next;
-    }
+    for (let i = 0; i < end; i++)
+      branch = kept(branch as Map<unknown, Branch>, keys[i], () => new Map());
     this.asked++;
     this.last = keys[end];
     const result = branch.get(this.last) as Value | undefined;

@@ -1,4 +1,4 @@
-import { holdsCell, type Rectangle } from "../../cells";
+import { holdsCell, kept, type Rectangle } from "../../cells";
 import type { FormulaCell, Grid, RangeNode } from "../grid";
 import type { Program } from "../program";
 import { RangeIndex } from "./range-index";
@@ -118,11 +118,7 @@ export class Graph {
   }
 
   private addReader(grid: Grid, row: number, col: number, cell: FormulaCell): void {
-    let lines = this.readers.get(grid);
-    if (!lines) {
-      lines = [];
-      this.readers.set(grid, lines);
-    }
+    const lines = kept(this.readers, grid, () => []);
     let line = lines[row];
     if (!line) {
       line = [];
@@ -135,12 +131,7 @@ export class Graph {
   }
 
   private index(grid: Grid): RangeIndex {
-    let index = this.indexes.get(grid);
-    if (!index) {
-      index = new RangeIndex(grid);
-      this.indexes.set(grid, index);
-    }
-    return index;
+    return kept(this.indexes, grid, () => new RangeIndex(grid));
   }
 }
 

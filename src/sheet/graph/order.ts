@@ -1,4 +1,4 @@
-import { holdsCell } from "../../cells";
+import { grouped, holdsCell } from "../../cells";
 import { FormulaCell, type Grid, type RangeNode } from "../grid";
 import { forEachRead, isCell } from "./graph";
 
@@ -21,12 +21,7 @@ export function inOrder(
   visit: (cell: FormulaCell) => void,
   circular: (cells: readonly FormulaCell[]) => void,
 ): void {
-  const dueOn = new Map<Grid, FormulaCell[]>();
-  for (const cell of due) {
-    const own = dueOn.get(cell.grid);
-    if (own) own.push(cell);
-    else dueOn.set(cell.grid, [cell]);
-  }
+  const dueOn = grouped(due, ({ grid }) => grid);
   let counter = 0;
   const frames: Frame[] = [];
   const open: Node[] = [];

@@ -1,5 +1,5 @@
 import { AVEDEV, DEVSQ, GEOMEAN, HARMEAN } from "@formulajs/formulajs";
-import { type CellError, type CellValue, errors, isCellError } from "../../cells";
+import { type CellError, type CellValue, counted, errors, isCellError } from "../../cells";
 import { Area, type Value } from "../area";
 import { finite, toBoolean, toNumber } from "../coerce";
 import { Matrix, Unsupported } from "../values";
@@ -137,8 +137,7 @@ function spreadOf(x: Numbers, lost: number, finish: (variance: number) => number
 }
 
 function mode(x: Numbers): CellValue {
-  const counts = new Map<number, number>();
-  for (const each of x) counts.set(each, (counts.get(each) ?? 0) + 1);
+  const counts = counted(x);
   let best: number | undefined;
   for (const [value, times] of counts)
     if (times > 1 && times > (best === undefined ? 1 : counts.get(best)!)) best = value;

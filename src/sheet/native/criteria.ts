@@ -1,4 +1,4 @@
-import { type CellValue, isCellError } from "../../cells";
+import { type CellValue, isCellError, onceForText } from "../../cells";
 import { textNumber } from "../coerce";
 import { wildcard } from "./wildcard";
 
@@ -10,18 +10,11 @@ export interface Criterion {
 }
 
 export function criterionOf(given: CellValue): Criterion {
-  if (typeof given !== "string") return read(given);
-  const known = texts.get(given);
-  if (known) return known;
-  if (texts.size >= mostTexts) texts.clear();
-  const criterion = read(given);
-  texts.set(given, criterion);
-  return criterion;
+  return typeof given === "string" ? ofText(given) : read(given);
 }
 
-/** The texts that were read last: a column of look-ups asks for the same again after every edit. */
-const texts = new Map<string, Criterion>();
-const mostTexts = 50_000;
+/** A column of look-ups asks for the same texts again after every edit. */
+const ofText = onceForText(50_000, (text) => read(text));
 
 function read(given: CellValue): Criterion {
   if (given === null) return equalTo(0);

@@ -1,3 +1,4 @@
+import { kept } from "../../cells";
 import { Area } from "../area";
 import { textNumber } from "../coerce";
 
@@ -16,9 +17,7 @@ export function placesOf(area: unknown): Places | undefined {
   if (memo.places) return memo.places;
   const places = new Map<number | string, number[]>();
   const note = (key: number | string, place: number) => {
-    const known = places.get(key);
-    if (known) known.push(place);
-    else places.set(key, [place]);
+    kept(places, key, () => []).push(place);
   };
   (area as Area).matrix().data.forEach((cell, place) => {
     if (typeof cell === "number") note(cell, place);

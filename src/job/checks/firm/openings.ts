@@ -1,3 +1,4 @@
+import { counted } from "../../../cells";
 import { conversionFactor } from "../../../units";
 import { plainName } from "../../fit";
 import type { FanRows } from "../../read";
@@ -60,16 +61,12 @@ const mostUsual = 12;
 
 /** Areas that several rows have, in the job's unit; none where they do not make up most rows. */
 function usualAreas({ table }: FanRows): number[] {
-  const counts = new Map<number, number>();
-  for (const area of table.numbers("area"))
-    if (area > 0) {
-      const key = Number(area.toPrecision(4));
-      counts.set(key, (counts.get(key) ?? 0) + 1);
-    }
+  const areas = [...table.numbers("area")].filter((area) => area > 0);
+  const counts = counted(areas.map((area) => Number(area.toPrecision(4))));
   const often = [...counts].filter(([, count]) => count >= 2);
-  const all = [...counts.values()].reduce((sum, count) => sum + count, 0);
   const covered = often.reduce((sum, [, count]) => sum + count, 0);
-  return often.length <= mostUsual && covered >= 0.9 * all ? often.map(([area]) => area) : [];
+  const isMost = covered >= 0.9 * areas.length;
+  return often.length <= mostUsual && isMost ? often.map(([area]) => area) : [];
 }
 
 /** Whether an area is a usual one, or that of two usual openings together. */

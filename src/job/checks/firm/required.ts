@@ -1,4 +1,4 @@
-import { shown } from "../../../cells";
+import { kept, shown } from "../../../cells";
 import { plainName } from "../../fit";
 import type { FanRows } from "../../read";
 import type { Check } from "../check";
@@ -56,8 +56,8 @@ function rulesBy(
   const groups = new Map<string, Map<number, number>>();
   required.forEach((rate, i) => {
     if (!(rate > 0) || key(i) === "") return;
-    const rates = groups.get(key(i)) ?? new Map<number, number>();
-    groups.set(key(i), rates.set(rate, (rates.get(rate) ?? 0) + 1));
+    const rates = kept(groups, key(i), () => new Map());
+    rates.set(rate, (rates.get(rate) ?? 0) + 1);
   });
   return (i) => {
     const rates = [...(groups.get(key(i)) ?? [])];

@@ -1,4 +1,4 @@
-import { shown, shownApart } from "../../../cells";
+import { once, shown, shownApart } from "../../../cells";
 import type { Job } from "../../read";
 import type { Check } from "../check";
 import { inSheetUnit } from "./sheet-unit";
@@ -70,19 +70,8 @@ export function slackOf({ rounding }: { readonly rounding?: number | undefined }
   return rounding === undefined ? 1e-9 : 0.5 * 10 ** -rounding;
 }
 
-const known = new WeakMap<Job, number>();
-
 /** The share of the required rate from which most verdicts of the job say pass. */
-export function shareThatPasses(job: Job): number {
-  let share = known.get(job);
-  if (share === undefined) {
-    share = learnShare(job);
-    known.set(job, share);
-  }
-  return share;
-}
-
-function learnShare(job: Job): number {
+export const shareThatPasses = once((job: Job): number => {
   const { fans, firm } = job;
   const ratios: { ratio: number; pass: boolean }[] = [];
   for (let i = 0; i < (fans?.length ?? 0); i++) {
@@ -99,4 +88,4 @@ function learnShare(job: Job): number {
   // Another rule than the plain one must explain clearly more.
   const best = scored.reduce((a, b) => (b.wrong < a.wrong ? b : a));
   return asStated.wrong - best.wrong >= Math.max(3, 0.04 * ratios.length) ? best.share : 1;
-}
+});
