@@ -1,4 +1,4 @@
-/** One worksheet function as its host sees it: the generated metadata and the code behind it. */
+/** One worksheet function as its host sees it: what its rule takes, and the code of its shell. */
 export interface WorksheetFunction {
   /** Frozen id, upper case, without the namespace: `FLOW`. */
   readonly id: string;
@@ -8,10 +8,10 @@ export interface WorksheetFunction {
   readonly call: (...args: unknown[]) => unknown;
 }
 
+/** A parameter that takes any value. */
 export interface FunctionParameter {
   readonly name: string;
   readonly description: string;
-  readonly type: "any" | "number" | "string" | "boolean";
   /** "matrix": the host passes a two-dimensional array, also for a single cell. */
   readonly dimensionality: "scalar" | "matrix";
   readonly optional: boolean;

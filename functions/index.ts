@@ -1,9 +1,9 @@
 /**
- * The worksheet functions: thin shells over `src/rules`, and the metadata generated from their
- * comments. `worksheetFunctions` is what a host other than Excel calls.
+ * The worksheet functions: thin shells over `src/rules`, from whose comments Excel's metadata is made.
+ * `worksheetFunctions` is what a host other than Excel calls.
  */
-import type { FunctionParameter, WorksheetFunction } from "./function";
-import metadata from "./functions.json";
+import { type Argument, rules } from "../src/rules";
+import type { WorksheetFunction } from "./function";
 import * as made from "./made";
 
 export type { FunctionParameter, WorksheetFunction } from "./function";
@@ -11,36 +11,36 @@ export type { FunctionParameter, WorksheetFunction } from "./function";
 /** The namespace that stands before each name in a formula. */
 export const namespace = "FANROW";
 
-interface MetadataParameter {
-  name: string;
-  description?: string;
-  type?: string;
-  dimensionality?: string;
-  optional?: boolean;
-  repeating?: boolean;
-}
+/** The help page of a function in the site, as its @helpurl names it. */
+export const helpFile = (id: string): string =>
+  `help/${id.toLowerCase().replaceAll("_", "-")}.html`;
+
+/** The function's comment, then those of its parameters: put here by what bundles the code. */
+declare const descriptionsOfFunctions: Readonly<Record<string, readonly string[]>>;
+
+const descriptions = typeof descriptionsOfFunctions === "undefined" ? {} : descriptionsOfFunctions;
 
 const implementations = made as Readonly<Record<string, (...args: never[]) => unknown>>;
 
-/** Every function with its metadata, in the order of functions.json. */
-export const worksheetFunctions: readonly WorksheetFunction[] = metadata.functions.map((entry) => {
-  const call = implementations[entry.id];
-  if (!call) throw new Error(`functions.json names ${entry.id}, which has no code`);
+/** Every function, as its rule has it. */
+export const worksheetFunctions: readonly WorksheetFunction[] = Object.values(rules).map((rule) => {
+  const call = implementations[rule.id];
+  if (!call) throw new Error(`${rule.id} has a rule and no shell`);
+  const [description = "", ...ofParameters] = descriptions[rule.id] ?? [];
   return {
-    id: entry.id,
-    description: entry.description,
-    parameters: (entry.parameters as MetadataParameter[]).map(toParameter),
+    id: rule.id,
+    description,
+    parameters: Object.entries(rule.arguments).map(([name, argument], i) => ({
+      name,
+      description: ofParameters[i] ?? "",
+      dimensionality: isScalar(argument) ? "scalar" : "matrix",
+      optional: argument.optional === true,
+      repeating: argument.kind === "rest",
+    })),
     call: call as (...args: unknown[]) => unknown,
   };
 });
 
-function toParameter(entry: MetadataParameter): FunctionParameter {
-  return {
-    name: entry.name,
-    description: entry.description ?? "",
-    type: (entry.type ?? "any") as FunctionParameter["type"],
-    dimensionality: entry.dimensionality === "matrix" ? "matrix" : "scalar",
-    optional: entry.optional === true,
-    repeating: entry.repeating === true,
-  };
+function isScalar(argument: Argument): boolean {
+  return argument.kind === "units" || (argument.kind === "word" && argument.isRange !== true);
 }

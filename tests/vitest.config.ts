@@ -1,7 +1,9 @@
 import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
+import { defined } from "../functions/metadata/index.mjs";
 
 const root = `${import.meta.dirname}/..`;
+const define = await defined();
 
 /** One run of two projects, so that every core has work until the end. */
 export default defineConfig({
@@ -10,6 +12,7 @@ export default defineConfig({
     maxWorkers: Math.max(2, availableParallelism()),
     projects: [
       {
+        define,
         test: {
           name: "headless",
           root,
@@ -22,6 +25,7 @@ export default defineConfig({
         },
       },
       {
+        define,
         test: {
           name: "desk",
           root,

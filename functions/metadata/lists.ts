@@ -16,17 +16,14 @@ function filesById(folder: string, mark: RegExp, order: readonly string[]): Map<
   return new Map([...found].sort(([a], [b]) => at(a) - at(b) || a.localeCompare(b)));
 }
 
-/** The shells, by function id: those of the committed metadata first, in its order. */
-export function shells(order: readonly string[]): Map<string, string> {
-  return filesById(join(root, "functions"), /^ \* @customfunction ([A-Z_]+)$/m, order);
-}
-
 /** The generated files that list the shells and the rules, with their texts. */
 export function listTexts(order: readonly string[]): Map<string, string> {
+  const folder = join(root, "functions");
+  const shells = filesById(folder, /^ \* @customfunction ([A-Z_]+)$/m, order);
   const rules = filesById(join(root, "src/rules"), /^ {2}id: "([A-Z_]+)",$/m, order);
   const made = (name: string) => join(root, "src/rules/made", name);
   return new Map([
-    [join(root, "functions/made.ts"), list(shells(order), join(root, "functions"), (id) => id)],
+    [join(folder, "made.ts"), list(shells, folder, (id) => id)],
     [made("rules.ts"), list(rules, made("."), (id) => `rule as ${id}`)],
     [made("help.ts"), list(rules, made("."), (id) => `help as ${id}`)],
     [

@@ -1,6 +1,5 @@
 import { writeFileSync } from "node:fs";
-import { generateMetadata, metadataFile, releasedIds } from "./generate";
+import { released } from "./index.mjs";
 import { listTexts } from "./lists";
 
-writeFileSync(metadataFile, await generateMetadata());
-for (const [file, text] of listTexts(releasedIds())) writeFileSync(file, text);
+for (const [file, text] of listTexts([...released().keys()])) writeFileSync(file, text);

@@ -3,6 +3,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
+import { defined } from "../../functions/metadata/index.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
 
@@ -11,6 +12,7 @@ export async function bundleCommand(outfile) {
   mkdirSync(dirname(outfile), { recursive: true });
   const { metafile } = await build({
     metafile: true,
+    define: await defined(),
     entryPoints: [join(here, "main.ts")],
     outfile,
     bundle: true,

@@ -5,7 +5,7 @@
  */
 export { type BundleSizes, bundleGoals, bundleSizes } from "./build/bundle-sizes";
 
-export { helpFile, helpOf, helpPages } from "./help/page";
+export { helpOf, helpPages } from "./help/page";
 export { AddressError, developmentAddress, folderAddress } from "./manifest/address";
 export { type CheckOptions, checkManifest } from "./manifest/check";
 export { readdress } from "./manifest/readdress";

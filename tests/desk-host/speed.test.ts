@@ -90,7 +90,6 @@ describe("A write of 1,000 cells", () => {
       parameters: [
         {
           ...(known.parameters[0] as WorksheetFunction["parameters"][number]),
-          type: "any",
           dimensionality: "matrix",
           repeating: false,
         },

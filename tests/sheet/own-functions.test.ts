@@ -14,7 +14,6 @@ function recorder(id: string, parts: readonly Part[], answer: unknown = 1) {
     parameters: parts.map((part) => ({
       name: "x",
       description: "",
-      type: "any",
       dimensionality: "scalar",
       optional: false,
       repeating: false,
@@ -68,25 +67,6 @@ describe("our worksheet functions", () => {
       (...args: unknown[]) => args.length,
     );
     expect(desk({ ...cells, B1: "=FANROW.TAKE(A1)" }, { functions: [made] }).value("B1")).toBe(3);
-  });
-
-  it("get numbers, texts and booleans where they ask for them", () => {
-    const { made, calls } = recorder("TAKE", [
-      { type: "number" },
-      { type: "string" },
-      { type: "boolean" },
-    ]);
-    const own = desk(
-      {
-        ...cells,
-        B1: '=FANROW.TAKE("5",1.5,1)',
-        B2: "=FANROW.TAKE(A2,A1,A1)",
-        B3: "=FANROW.TAKE(A4,A1,A1)",
-      },
-      { functions: [made] },
-    );
-    expect(calls).toEqual([[5, "1.5", true]]);
-    expect(own.values("B2:B3")).toEqual([[{ error: "#VALUE!" }], [{ error: "#N/A" }]]);
   });
 
   it("give errors with their message, thrown or returned; one that is at fault itself is listed", () => {

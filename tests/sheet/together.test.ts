@@ -5,7 +5,7 @@ import { Workbook } from "../../src/workbook";
 
 /** A function that counts how often it is worked out. */
 function counter(): { calls: number; readonly functions: readonly WorksheetFunction[] } {
-  const parameter = { name: "values", description: "", type: "any", dimensionality: "matrix" };
+  const parameter = { name: "values", description: "", dimensionality: "matrix" };
   const state = {
     calls: 0,
     functions: [

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { worksheetFunctions } from "../../functions";
+import { helpFile, worksheetFunctions } from "../../functions";
+import { descriptions } from "../../functions/metadata/index.mjs";
 import { editions } from "../../src/editions";
 import { type Example, type ExampleCell, explainCall, ruleFor } from "../../src/rules";
-import { helpFile, helpOf, helpPages } from "../../src/site";
+import { helpOf, helpPages } from "../../src/site";
 import { formulaText, problemOf, run } from "../../src/site/help/run";
 import { html } from "../../src/site/html/escape";
 import { pageText } from "../../src/site/html/page";
@@ -11,7 +12,7 @@ const ids = worksheetFunctions.map(({ id }) => id);
 const examples = ids.flatMap((id) =>
   (helpOf(id)?.examples ?? []).map((example) => [id, example] as const),
 );
-const pages = helpPages();
+const pages = helpPages(await descriptions());
 const pageOf = (id: string) => {
   const page = pages.find(({ file }) => file === helpFile(id));
   return page ? pageText(page, "assets/site.css") : "";

@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { worksheetFunctions } from "../../functions";
-import { helpFile } from "../../src/site";
+import { helpFile, worksheetFunctions } from "../../functions";
 
 export const root = join(import.meta.dirname, "../..");
 

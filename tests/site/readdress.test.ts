@@ -66,8 +66,8 @@ describe("the command that writes the manifest for an address", () => {
   });
   afterEach(() => rmSync(site, { recursive: true }));
 
-  it("rewrites the manifest and every help address in the built site", () => {
-    const { code, say } = command([own], root, site);
+  it("rewrites the manifest and every help address in the built site", async () => {
+    const { code, say } = await command([own], root, site);
     expect([code, say]).toEqual([0, expect.stringContaining("manifest.xml")]);
     expect(readFileSync(join(site, "manifest.xml"), "utf8")).toContain(`${own}functions.js?v=`);
     const { functions } = JSON.parse(readFileSync(join(site, "functions.json"), "utf8")) as {
@@ -82,26 +82,25 @@ describe("the command that writes the manifest for an address", () => {
     [["http://fans.example.org/"], "over https only"],
     [[], "no address"],
     [[own, own], "2 addresses given"],
-  ])("refuses %j with one line, and writes nothing", (args, why) => {
-    expect(command(args, root, site)).toEqual({ code: 1, say: expect.stringContaining(why) });
+  ])("refuses %j with one line, and writes nothing", async (args, why) => {
+    expect(await command(args, root, site)).toEqual({ code: 1, say: expect.stringContaining(why) });
     expect(readFileSync(join(site, "manifest.xml"), "utf8")).toBe("");
   });
 
-  it("asks for a build where there is none, and for the file that a build lacks", () => {
+  it("asks for a build where there is none, and for the file that a build lacks", async () => {
     rmSync(join(site, "icons/icon-80.png"));
-    const lacking = command([own], root, site);
+    const lacking = await command([own], root, site);
     expect([lacking.code, lacking.say]).toEqual([1, expect.stringContaining("icons/icon-80.png")]);
     expect(readFileSync(join(site, "functions.json"), "utf8")).toBe("");
     rmSync(join(site, "pane.html"));
-    expect(command([own], root, site).say).toContain("npm run build");
+    expect((await command([own], root, site)).say).toContain("npm run build");
   });
 
-  it("starts from the committed files each time, so that a second address replaces the first", () => {
+  it("starts from the committed files each time, so that a second address replaces the first", async () => {
     const source = mkdtempSync(join(tmpdir(), "fanrow-source-"));
     cpSync(join(root, "manifest.xml"), join(source, "manifest.xml"));
-    cpSync(join(root, "functions/functions.json"), join(source, "functions/functions.json"));
-    command([own], source, site);
-    command(["https://other.example.org"], source, site);
+    await command([own], source, site);
+    await command(["https://other.example.org"], source, site);
     rmSync(source, { recursive: true });
     const written = readFileSync(join(site, "manifest.xml"), "utf8");
     expect(written).not.toContain(own);

@@ -1,59 +1,18 @@
-import { InputError } from "../../cells";
-/** One argument of a worksheet function. */
-export interface FunctionArgument {
-  readonly name: string;
-  readonly description: string;
-  readonly optional: boolean;
-}
-
-/** A worksheet function as its metadata describes it. */
-export interface FunctionEntry {
-  /** "FANROW.FLOW" */
-  readonly name: string;
-  readonly description: string;
-  readonly helpUrl: string;
-  readonly arguments: readonly FunctionArgument[];
-}
-
-/** Thrown where the list of functions cannot be used; the message says why. */
-class FunctionListError extends InputError {}
-
-/** Reads the metadata that stands beside the page. */
-export function readFunctionList(json: unknown, namespace = "FANROW"): FunctionEntry[] {
-  const list = record(json).functions;
-  if (!Array.isArray(list)) throw new FunctionListError("the list of functions is not readable");
-  return list.map((item) => {
-    const entry = record(item);
-    const parameters = Array.isArray(entry.parameters) ? entry.parameters : [];
-    return {
-      name: `${namespace}.${text(entry.name)}`,
-      description: text(entry.description),
-      helpUrl: text(entry.helpUrl),
-      arguments: parameters.map((parameter) => {
-        const { name, description, optional } = record(parameter);
-        return {
-          name: text(name),
-          description: text(description),
-          optional: optional === true,
-        };
-      }),
-    };
-  });
-}
+import { namespace, type WorksheetFunction } from "../../../functions";
 
 /**
  * The formula of a call, without "=". Arguments are typed as a user would: a cell, a range, a
  * number or a text. Blank ones at the end are left out; a blank one between keeps its place.
  */
-export function callText(entry: FunctionEntry, typed: readonly string[]): string {
-  const texts = entry.arguments.map((_, i) => argumentText(typed[i] ?? ""));
+export function callText(entry: WorksheetFunction, typed: readonly string[]): string {
+  const texts = entry.parameters.map((_, i) => argumentText(typed[i] ?? ""));
   while (texts.at(-1) === "") texts.pop();
-  return `${entry.name}(${texts.join(",")})`;
+  return `${namespace}.${entry.id}(${texts.join(",")})`;
 }
 
 /** The needed arguments that are still blank. */
-export function stillNeeded(entry: FunctionEntry, typed: readonly string[]): string[] {
-  return entry.arguments
+export function stillNeeded(entry: WorksheetFunction, typed: readonly string[]): string[] {
+  return entry.parameters
     .filter((argument, i) => !argument.optional && (typed[i] ?? "").trim() === "")
     .map((argument) => argument.name);
 }
@@ -68,12 +27,4 @@ function argumentText(typed: string): string {
   if (/^-?\d+(\.\d+)?$/.test(trimmed)) return trimmed;
   if (reference.test(trimmed) && /[\d:!]/.test(trimmed)) return trimmed;
   return `"${trimmed.replaceAll('"', '""')}"`;
-}
-
-function record(value: unknown): Record<string, unknown> {
-  return typeof value === "object" && value !== null ? (value as Record<string, unknown>) : {};
-}
-
-function text(value: unknown): string {
-  return typeof value === "string" ? value : "";
 }

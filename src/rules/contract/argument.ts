@@ -77,6 +77,8 @@ export interface UnitsArgument extends Any<System> {
 /** One text for the whole call, or whatever values follow: for functions that tell of others. */
 export interface OtherArgument extends Any<unknown> {
   readonly kind: "word" | "rest";
+  /** A word may be a range, whose first cell counts. */
+  readonly isRange?: true;
 }
 
 export type Argument =

@@ -17,7 +17,7 @@ const headings = [
   "on",
   "note",
 ];
-const named: OtherArgument = { kind: "word", optional: true };
+const named: OtherArgument = { kind: "word", isRange: true, optional: true };
 
 const entriesOf = (name: string): NumberEntry[] => (name === "" ? everyNumber() : numbersOf(name));
 

@@ -3,15 +3,9 @@ import type { AstExpression } from "@borgar/fx/xlsx";
 import type { FunctionParameter, WorksheetFunction } from "../../../functions";
 import { type CellError, type CellValue, errors, isCellError } from "../../cells";
 import { Area, Areas, type Value } from "../area";
-import { toBoolean, toNumber, toText } from "../coerce";
 import { Matrix, Unsupported } from "../values";
 import { asScalar, type Blank, type Expr, type Mode, type Scope, spread, values } from "./expr";
 import { Remembered } from "./remembered";
-
-type Type = FunctionParameter["type"];
-
-/** The error that keeps a function from being called; set by the givers below, reused to spare allocations. */
-let refusal: CellError | undefined;
 
 export function ownCall(
   own: WorksheetFunction,
@@ -43,12 +37,8 @@ export function ownCall(
   /** Turns what was read into what the function gets, and calls it. */
   const call = (read: unknown[]): Value => {
     for (let i = 0; i < count; i++) {
+      if (read[i] instanceof Areas && typed[i]!.dimensionality === "matrix") return errors.value;
       read[i] = give(read[i] as Value | undefined, typed[i]!, scope.blank);
-      if (refusal !== undefined) {
-        const error = refusal;
-        refusal = undefined;
-        return error;
-      }
     }
     const rest = repeating ? read.splice(single.length) : undefined;
     while (read.length < single.length) read.push(null);
@@ -83,58 +73,42 @@ export function ownCall(
   return { run };
 }
 
-/** An argument as the function gets it; sets `refusal` where it cannot be given. */
+/** An argument as the function gets it. */
 function give(value: Value | undefined, parameter: FunctionParameter, blank: Blank): unknown {
   // An argument that is left out.
   if (value === undefined) return null;
-  const { type } = parameter;
   if (parameter.dimensionality === "scalar")
-    return value === null && type === "any" && blank !== "usual"
-      ? blank
-      : giveScalar(value as CellValue, type);
-  if (value instanceof Area) return giveArea(value, type, blank);
-  if (value instanceof Matrix) return giveMatrix(value, type, blank);
-  if (value instanceof Areas) {
-    refusal = errors.value;
-    return null;
-  }
-  return [[giveCell(value, type, blank)]];
+    return value === null && blank !== "usual" ? blank : giveScalar(value as CellValue);
+  if (value instanceof Area) return giveArea(value, blank);
+  if (value instanceof Matrix) return giveMatrix(value, blank);
+  return [[giveCell(value as CellValue, blank)]];
 }
 
-function giveArea(area: Area, type: Type, blank: Blank): unknown {
-  const memo = type === "any" ? area.fresh() : undefined;
+function giveArea(area: Area, blank: Blank): unknown {
+  const memo = area.fresh();
   if (memo?.nested) return memo.nested;
-  const rows = giveMatrix(area.matrix(), type, blank);
-  if (memo && refusal === undefined) memo.nested = rows;
+  const rows = giveMatrix(area.matrix(), blank);
+  if (memo) memo.nested = rows;
   return rows;
 }
 
-function giveMatrix(matrix: Matrix, type: Type, blank: Blank): unknown[][] {
+function giveMatrix(matrix: Matrix, blank: Blank): unknown[][] {
   const rows: unknown[][] = [];
   for (let r = 0; r < matrix.rows; r++) {
     const line: unknown[] = [];
-    for (let c = 0; c < matrix.cols; c++) {
-      line.push(giveCell(matrix.at(r, c), type, blank));
-      if (refusal !== undefined) return rows;
-    }
+    for (let c = 0; c < matrix.cols; c++) line.push(giveCell(matrix.at(r, c), blank));
     rows.push(line);
   }
   return rows;
 }
 
-/** A cell of a range: blanks are "" and errors objects where any value is taken. */
-function giveCell(value: CellValue, type: Type, blank: Blank): unknown {
-  if (type !== "any" || value !== null) return giveScalar(value, type);
+/** A cell of a range: blanks are "" and errors objects. */
+function giveCell(value: CellValue, blank: Blank): unknown {
+  if (value !== null) return giveScalar(value);
   return blank === "usual" ? "" : blank;
 }
 
-function giveScalar(value: CellValue, type: Type): unknown {
-  if (type === "any") return isCellError(value) ? outward(value) : value;
-  const read =
-    type === "number" ? toNumber(value) : type === "string" ? toText(value) : toBoolean(value);
-  if (typeof read === "object") refusal = read;
-  return read;
-}
+const giveScalar = (value: CellValue): unknown => (isCellError(value) ? outward(value) : value);
 
 /** An error as functions know it. */
 function outward(value: CellError): object {

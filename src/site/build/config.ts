@@ -2,7 +2,6 @@ import { join } from "node:path";
 import type { UserConfig } from "vite";
 import { chunksFile } from "./chunks";
 import { deskFiles } from "./desk-files";
-import { withoutHelpAddresses } from "./help-addresses";
 import { withoutHelpOfFormulas } from "./help-only";
 import { sitePlugin } from "./plugin";
 
@@ -18,7 +17,7 @@ export function siteConfig(outDir: string = join(site, "../../dist")): UserConfi
     // Relative, so that the site can be served from any folder of any address.
     base: "./",
     publicDir: false,
-    plugins: [withoutHelpAddresses(), withoutHelpOfFormulas(), sitePlugin(), deskFiles()],
+    plugins: [withoutHelpOfFormulas(), sitePlugin(), deskFiles()],
     build: {
       outDir,
       emptyOutDir: true,

@@ -1,4 +1,5 @@
 import type { Plugin, Rolldown } from "vite";
+import { defined, descriptions, generateMetadata } from "../../../functions/metadata/index.mjs";
 import { licenceNotices } from "../../licences/index.mjs";
 import { helpPages } from "../help/page";
 import { pageText } from "../html/page";
@@ -8,7 +9,6 @@ import { bundleSizes, sizeLines } from "./bundle-sizes";
 import { readChunks } from "./chunks";
 import { iconFile, iconSizes, readIcon, readManifest, readOldView, readStyle } from "./files";
 import { functionsBundle } from "./functions-bundle";
-import { freshMetadata } from "./metadata";
 import { checkPackages } from "./packages";
 
 /** Where the licences of others' code stand in the site. */
@@ -23,10 +23,11 @@ export function sitePlugin(): Plugin {
   return {
     name: "fanrow-site",
     apply: "build",
+    config: async () => ({ define: await defined() }),
     async generateBundle(_, bundle) {
       const add = (fileName: string, source: string | Uint8Array) =>
         this.emitFile({ type: "asset", fileName, source });
-      add("functions.json", await freshMetadata());
+      add("functions.json", await generateMetadata());
       const functions = await functionsBundle();
       add("functions.js", functions.code);
       add("old-view.js", readOldView());
@@ -35,7 +36,9 @@ export function sitePlugin(): Plugin {
       const style = this.getFileName(
         this.emitFile({ type: "asset", name: "site.css", source: readStyle() }),
       );
-      for (const page of [...wordPages(), ...helpPages()]) add(page.file, pageText(page, style));
+      const told = await descriptions();
+      for (const page of [...wordPages(told), ...helpPages(told)])
+        add(page.file, pageText(page, style));
       add("manifest.xml", manifest);
     },
     // Only now is the list of files whole.

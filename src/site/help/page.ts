@@ -1,4 +1,9 @@
-import { namespace, type WorksheetFunction, worksheetFunctions } from "../../../functions";
+import {
+  helpFile,
+  namespace,
+  type WorksheetFunction,
+  worksheetFunctions,
+} from "../../../functions";
 import { significant } from "../../cells";
 import type { Source } from "../../formulas";
 import {
@@ -14,26 +19,30 @@ import type { Page } from "../html/page";
 import { formulaPart, sourcePart, sumPart } from "./formula";
 import { formulaText, problemOf, run } from "./run";
 
-/** The help page of a function, as its @helpurl names it. */
-export const helpFile = (id: string): string =>
-  `help/${id.toLowerCase().replaceAll("_", "-")}.html`;
-
 /** What the help says of a function. */
 export const helpOf = (id: string): Help | undefined =>
   (helps as Readonly<Record<string, Help>>)[id];
 
+/** What the comments of the functions say, by id: first of the function, then of each parameter. */
+export type Descriptions = Readonly<Record<string, readonly string[]>>;
+
 /** One page a function. Throws where there is no help for one. */
-export function helpPages(): Page[] {
+export function helpPages(told: Descriptions): Page[] {
   return worksheetFunctions.map((entry) => {
     const { id } = entry;
     const help = helpOf(id);
     if (!help) throw new Error(`no help for ${id}: add it to its rule`);
-    return { file: helpFile(id), title: `${namespace}.${id}`, body: body(entry, help) };
+    return {
+      file: helpFile(id),
+      title: `${namespace}.${id}`,
+      body: body(entry, help, told[id] ?? []),
+    };
   });
 }
 
-function body(entry: WorksheetFunction, help: Help): Html {
+function body(entry: WorksheetFunction, help: Help, told: readonly string[]): Html {
   const { id } = entry;
+  const [description, ...ofParameters] = told;
   const formulas = help.formulas ?? ruleFor(id)?.formulas ?? [];
   const workings = help.examples.map((example) => workingOf(id, example));
   const named = [help, ...formulas]
@@ -42,14 +51,14 @@ function body(entry: WorksheetFunction, help: Help): Html {
     .filter((source) => source !== undefined);
   const unique = [...new Map(named.map((source) => [sourceKey(source), source])).values()];
   return html`<h1>${breakable(`${namespace}.${id}`)}</h1>
-<p>${entry.description}</p>
+<p>${description}</p>
 ${help.computes.map((text) => html`<p>${text}</p>\n`)}
 <h2>Write it so</h2>
 <pre>${breakable(signature(entry))}</pre>
 <dl>${entry.parameters.map(
-    ({ name, optional, description }) => html`
+    ({ name, optional }, i) => html`
 <dt>${name}${optional ? html` <span class="tag">(may be left out)</span>` : ""}</dt>
-<dd>${description}</dd>`,
+<dd>${ofParameters[i]}</dd>`,
   )}
 <dt>Result</dt>
 <dd>${help.result}</dd>

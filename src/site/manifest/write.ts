@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { generateMetadata } from "../../../functions/metadata/index.mjs";
 import { AddressError, folderAddress } from "./address";
 import { checkManifest } from "./check";
 import { readdress } from "./readdress";
@@ -9,16 +10,18 @@ export class SiteError extends Error {}
 
 /**
  * Rewrites the manifest and the help addresses of a built site for the address it will be served
- * at. `source` is the folder of manifest.xml and functions/functions.json, `site` the built one.
- * Nothing is written unless all of it is sound. Returns the files written.
+ * at. `source` is the folder of manifest.xml, `site` the built one. Nothing is written unless all of it is sound. Returns the files written.
  */
-export function writeReaddressed(address: string, source: string, site: string): string[] {
+export async function writeReaddressed(
+  address: string,
+  source: string,
+  site: string,
+): Promise<string[]> {
   const folder = folderAddress(address);
   if (!existsSync(join(site, "pane.html")))
     throw new SiteError(`${site} holds no built site: run npm run build first`);
-  const read = (file: string) => readFileSync(join(source, file), "utf8");
-  const manifest = readdress(read("manifest.xml"), folder, "xml");
-  const metadata = readdress(read("functions/functions.json"), folder, "json");
+  const manifest = readdress(readFileSync(join(source, "manifest.xml"), "utf8"), folder, "xml");
+  const metadata = readdress(await generateMetadata(), folder, "json");
   const built = readdirSync(site, { recursive: true, encoding: "utf8" });
   const files = built.map((file) => file.replaceAll("\\", "/"));
   const findings = checkManifest(manifest, files, { address: folder });
@@ -33,14 +36,14 @@ export function writeReaddressed(address: string, source: string, site: string):
 }
 
 /** The command line: one address. Returns what to print and the exit code. */
-export function command(
+export async function command(
   args: readonly string[],
   source: string,
   site: string,
-): { readonly say: string; readonly code: 0 | 1 } {
+): Promise<{ readonly say: string; readonly code: 0 | 1 }> {
   try {
     if (args.length > 1) throw new AddressError(`${args.length} addresses given: give one`);
-    const files = writeReaddressed(args[0] ?? "", source, site);
+    const files = await writeReaddressed(args[0] ?? "", source, site);
     return { say: `Written: ${files.join(", ")}`, code: 0 };
   } catch (error) {
     if (error instanceof AddressError || error instanceof SiteError)

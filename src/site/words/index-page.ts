@@ -1,9 +1,9 @@
-import { namespace, worksheetFunctions } from "../../../functions";
-import { helpFile } from "../help/page";
+import { helpFile, namespace } from "../../../functions";
+import type { Descriptions } from "../help/page";
 import { html } from "../html/escape";
 import type { Page } from "../html/page";
 
-export function indexPage(): Page {
+export function indexPage(told: Descriptions): Page {
   return {
     file: "index.html",
     title: "Fanrow",
@@ -17,8 +17,8 @@ export function indexPage(): Page {
 <p class="quiet">The menus are Microsoft's and move from version to version: verify in your Excel. It must know shared runtimes and custom functions (SharedRuntime 1.1, CustomFunctionsRuntime 1.1); the pane needs ExcelApi 1.13 as well.</p>
 
 <h2>Functions</h2>
-<dl>${worksheetFunctions.map(
-      ({ id, description }) => html`
+<dl>${Object.entries(told).map(
+      ([id, [description]]) => html`
 <dt><a href="${helpFile(id)}">${namespace}.${id}</a></dt>
 <dd>${description}</dd>`,
     )}

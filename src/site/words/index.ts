@@ -1,3 +1,4 @@
+import type { Descriptions } from "../help/page";
 import type { Page } from "../html/page";
 import { firmPage } from "./firm-page";
 import { indexPage } from "./index-page";
@@ -5,4 +6,9 @@ import { privacyPage } from "./privacy-page";
 import { supportPage } from "./support-page";
 
 /** The pages that are not about one function. */
-export const wordPages = (): Page[] => [indexPage(), firmPage(), supportPage(), privacyPage()];
+export const wordPages = (told: Descriptions): Page[] => [
+  indexPage(told),
+  firmPage(),
+  supportPage(),
+  privacyPage(),
+];

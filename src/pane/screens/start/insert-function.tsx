@@ -1,11 +1,16 @@
 import { Button, Field, Input, Link, makeStyles, tokens } from "@fluentui/react-components";
 import { useState } from "react";
-import { callText, type FunctionEntry, stillNeeded } from "../../model/function-list";
+import {
+  helpFile,
+  namespace,
+  type WorksheetFunction,
+  worksheetFunctions,
+} from "../../../../functions";
+import { callText, stillNeeded } from "../../model/function-list";
 import { Choice } from "../../parts/choice";
 import { Panel } from "../../parts/panel";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
-import { useFunctions } from "./use-functions";
 
 const useStyles = makeStyles({
   formula: {
@@ -19,38 +24,28 @@ const useStyles = makeStyles({
 
 /** Writes a call of a worksheet function, each argument explained, into the active cell. */
 export function InsertFunction() {
-  const shared = useShared();
-  const { functions, problem, again } = useFunctions();
-  const [name, setName] = useState("");
-  const chosen = functions.find((entry) => entry.name === name);
+  const [id, setId] = useState("");
+  const chosen = worksheetFunctions.find((entry) => entry.id === id);
   return (
     <Panel title="Insert a function">
-      {problem === "" ? (
-        <Choice
-          label="Function"
-          value={name}
-          options={[
-            { value: "", words: "choose a function" },
-            ...functions.map((entry) => entry.name),
-          ]}
-          onChoose={setName}
-        />
-      ) : (
-        <>
-          <p role="alert" className={shared.text}>
-            {problem}
-          </p>
-          <div>
-            <Button onClick={again}>Try again</Button>
-          </div>
-        </>
-      )}
-      {chosen ? <Call key={chosen.name} entry={chosen} /> : null}
+      <Choice
+        label="Function"
+        value={id}
+        options={[
+          { value: "", words: "choose a function" },
+          ...worksheetFunctions.map((entry) => ({
+            value: entry.id,
+            words: `${namespace}.${entry.id}`,
+          })),
+        ]}
+        onChoose={setId}
+      />
+      {chosen ? <Call key={id} entry={chosen} /> : null}
     </Panel>
   );
 }
 
-function Call({ entry }: { entry: FunctionEntry }) {
+function Call({ entry }: { entry: WorksheetFunction }) {
   const styles = useStyles();
   const shared = useShared();
   const { session, state } = useSession();
@@ -61,13 +56,11 @@ function Call({ entry }: { entry: FunctionEntry }) {
     <>
       <p className={shared.text}>
         {entry.description}{" "}
-        {entry.helpUrl === "" ? null : (
-          <Link href={entry.helpUrl} target="_blank" rel="noreferrer" inline>
-            More on {entry.name}
-          </Link>
-        )}
+        <Link href={helpFile(entry.id)} target="_blank" rel="noreferrer" inline>
+          More on {namespace}.{entry.id}
+        </Link>
       </p>
-      {entry.arguments.map((argument, i) => (
+      {entry.parameters.map((argument, i) => (
         <Field
           key={argument.name}
           label={argument.optional ? `${argument.name} (may be left out)` : argument.name}
@@ -76,7 +69,9 @@ function Call({ entry }: { entry: FunctionEntry }) {
           <Input
             value={typed[i] ?? ""}
             onChange={(_, data) =>
-              setTyped(entry.arguments.map((_a, at) => (at === i ? data.value : (typed[at] ?? ""))))
+              setTyped(
+                entry.parameters.map((_a, at) => (at === i ? data.value : (typed[at] ?? ""))),
+              )
             }
           />
         </Field>
