@@ -56,6 +56,16 @@ const documents = {
   tek17: page("TEK17 § 13-2 (dibk.no)"),
   passiveHouse: page("Passive House association, California (passivehousecal.org)"),
   resnet6: page("RESNET standards, chapter 6 (standards.resnet.us)", "2026-11-28"),
+  chapter8: page(
+    "university energy centre on RESNET standard 804 (blog.energyresearch.ucf.edu)",
+    earlier,
+  ),
+  fieldGuide: page(
+    "field test guide of a national laboratory (buildingsfieldtest.nrel.gov)",
+    earlier,
+  ),
+  fieldStudy: page("abstract at the laboratory (buildings.lbl.gov)", earlier),
+  hoodStudy: page("a trade page that quotes it (greenbuildingadvisor.com)", earlier),
   french: page("a French page on the decree of 1982"),
   german: page("a German page on DIN 18017-3"),
 } as const satisfies Record<string, Document>;

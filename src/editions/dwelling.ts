@@ -8,6 +8,8 @@ export interface EquationRule {
   readonly areaRate: Rate;
   readonly personRate: Rate;
   readonly leastBedrooms: number;
+  /** Where the least was not traced with the rest. */
+  readonly leastSource?: Source;
   readonly least?: Rate;
   /** What each person above bedrooms + 1 adds. */
   readonly furtherPerson?: { readonly each: Rate; readonly source: Source };

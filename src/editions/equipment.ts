@@ -26,6 +26,8 @@ export interface SoundLimit {
   readonly limits: Readonly<Record<Duty, number>>;
   /** A fan of more than this flow is exempt. */
   readonly exemptAbove: Rate;
+  /** Where the exemption was not traced with the limits. */
+  readonly exemptSource?: Source;
   /** A fan mounted outside the rooms is exempt if at least this much duct (ft) lies between. */
   readonly remoteDuct: Rate;
   readonly source: Source;

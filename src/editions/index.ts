@@ -3,6 +3,7 @@
  * far it has been traced. Nothing here computes; `src/job` applies the rules.
  */
 export { allEditions } from "./data";
+export { sourcesIn } from "./documents";
 export * from "./dwelling";
 export type { Edition } from "./edition";
 export * from "./equipment";

@@ -1,4 +1,5 @@
 import { InputError } from "../cells";
+import { sourcesIn } from "../editions";
 import type { Source } from "../formulas";
 import { usualMeter } from "./constants";
 import { type Instrument, type InstrumentLimit, instrumentNames } from "./instrument";
@@ -8,26 +9,17 @@ const from380 = (clause: string): Source => ({
   clause: `section 6, ${clause}`,
   mark: "from memory",
 });
-const california = (clause: string): Source => ({
-  work: "California Reference Appendix RA3.7",
-  clause,
-  mark: "two sources",
-});
-const fieldGuide = (clause: string): Source => ({
-  work: "NREL field test best practices",
-  clause,
-  mark: "read",
-});
-const fieldStudy: Source = {
-  work: "Stratton, Walker, Wray (LBNL), Measuring Residential Ventilation System Airflows, part 2",
-  clause: "abstract",
-  mark: "read",
-};
-const hoodStudy: Source = {
-  work: "Wray, Walker, Sherman (LBNL), Accuracy of Flow Hoods in Residential Applications, 2002",
-  clause: "as quoted",
-  mark: "read",
-};
+/** What a code asks of a device that reads a ventilation flow. */
+export const california = (clause: string) =>
+  sourcesIn("California Reference Appendix RA3.7")(clause, "two sources", "ra37");
+const fieldGuide = (clause: string) =>
+  sourcesIn("NREL field test best practices")(clause, "read", "fieldGuide");
+const fieldStudy = sourcesIn(
+  "Stratton, Walker, Wray (LBNL), Measuring Residential Ventilation System Airflows, part 2",
+)("abstract", "read", "fieldStudy");
+const hoodStudy = sourcesIn(
+  "Wray, Walker, Sherman (LBNL), Accuracy of Flow Hoods in Residential Applications, 2002",
+)("as quoted", "read", "hoodStudy");
 const practice = (clause: string): Source => ({
   work: "field practice",
   clause,

@@ -110,9 +110,9 @@ describe("names that are not known", () => {
     [
       "ROOM_RATE",
       ["CA-2022", "kitchen hood", "continuous"],
-      "CA-2022 sets no rate for a kitchen hood continuous: it has ",
+      "CA-2022 sets no rate for a kitchen hood, continuous: it has ",
     ],
-    ["ROOM_RATE", ["62.2-2016", "kitchen", "continuous"], "give the room's volume"],
+    ["ROOM_RATE", ["62.2-2016", "kitchen", "continuous"], "and give its volume"],
     ["ROOM_RATE", ["ADF-2021", "bathroom", "on demand"], 'set units to "si"'],
     ["DWELLING_RATE", ["62.2-1999", 1800, 3], 'unknown edition "62.2-1999": use one of 62.2-2010'],
     [

@@ -168,7 +168,7 @@ describe("results that are no number", () => {
     ["FLOW", [1e308, 8]],
     ["BOX_PRESSURE", [1e-300, 1e300]],
     ["REACH", [1e308, 1e10]],
-    ["ROOM_RATE", ["62.2-2016", "kitchen", "continuous", 1e308]],
+    ["ROOM_RATE", ["62.2-2016", "kitchen", "continuous", 1e308, null, "yes"]],
     ["OPEN_AREA", ["A+B", column("A", "B"), column(1.7e308, 1.7e308)]],
   ] as const)("of %s become errors that say so, as a NaN would show as 0", (id, args) => {
     for (const cell of call(id, ...args).flat())

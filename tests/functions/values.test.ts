@@ -85,6 +85,8 @@ describe("what the worksheet functions give", () => {
       column("bath", "kitchen", "kitchen"),
       column("intermittent", "continuous", "continuous"),
       column("", "", 960),
+      "ip",
+      column("", "", "yes"),
     );
     expect(rates).toEqual([[50], [25], [close(80)]]);
   });

@@ -31,6 +31,11 @@ describe("the list of every number", () => {
       expect(source.clause, what).not.toBe("");
       expect(marks, what).toContain(source.mark);
       expect(value, what).not.toBeNaN();
+      // What was read was read in something, on a day.
+      if (/^(read|two sources)$/.test(source.mark)) {
+        expect(source.document, what).toBeTruthy();
+        expect(source.traced, what).toMatch(/^\d{4}-\d\d-\d\d$/);
+      }
     }
   });
 

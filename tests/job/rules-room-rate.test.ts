@@ -16,19 +16,18 @@ describe("the rate of a room", () => {
   });
 
   it("is air changes of the room's volume where the edition asks for those", () => {
+    const closed = (volume: number): RoomFacts => ({ volume, enclosed: true });
     // 5 an hour of 960 ft³: 4800 ft³/h, 80 ft³/min. 5 an hour of 27 m³: 135 m³/h, 37.5 L/s.
-    expect(roomRate(edition, "kitchen", "continuous", "ip", { volume: 960 })).toMatchObject({
+    expect(roomRate(edition, "kitchen", "continuous", "ip", closed(960))).toMatchObject({
       rate: 80,
       working: expect.stringMatching(/^5 air changes an hour of 960 ft³; a delivered flow/),
     });
-    expect(roomRate(edition, "kitchen", "continuous", "si", { volume: 27 }).rate).toBeCloseTo(
-      37.5,
-      12,
-    );
+    expect(roomRate(edition, "kitchen", "continuous", "si", closed(27)).rate).toBeCloseTo(37.5, 12);
   });
 
   it("asks for the volume where it needs one", () => {
-    expect(() => roomRate(edition, "kitchen", "continuous", "ip")).toThrow(
+    const kitchen = { enclosed: true };
+    expect(() => roomRate(edition, "kitchen", "continuous", "ip", kitchen)).toThrow(
       "give the room's volume",
     );
   });
@@ -47,6 +46,9 @@ describe("the rate of a room", () => {
 
   it("has none for a continuous fan in an open kitchen", () => {
     const open = { volume: 960, enclosed: false };
+    expect(() => roomRate(edition, "kitchen", "continuous", "ip", { volume: 960 })).toThrow(
+      'in an enclosed kitchen only: say whether it is enclosed, "yes" or "no"',
+    );
     expect(() => roomRate(edition, "kitchen", "continuous", "ip", open)).toThrow(
       "62.2-2016 allows no continuous exhaust in an open kitchen",
     );

@@ -189,6 +189,15 @@ describe("what stands around the rates", () => {
     expect(cellOf("BALANCE", "WA-2021", 40, 45)).toBe("balanced");
     expect(cellOf("BALANCE", "WA-2021", 40, 45.5)).toBe("not balanced");
     expect(cellOf("BALANCE", "62.2-2016", 40, 80)).toBe("no rule");
+    // Read: R202 of Florida 2023 (of the supply), of Oregon 2023 and New York 2025 (of the average).
+    expect(cellOf("BALANCE", "FL-2023", 100, 89)).toBe("not balanced");
+    expect(cellOf("BALANCE", "FL-2023", 100, 91)).toBe("balanced");
+    for (const state of ["OR-2023", "NY-2025"])
+      expect([100, 89, 80].map((exhaust) => cellOf("BALANCE", state, 100, exhaust))).toEqual([
+        "balanced",
+        "balanced",
+        "not balanced",
+      ]);
   });
 
   // Read: 1, 1.25 and 1.5 by the table of system coefficients; 0.70 in IRC 2021 and 2024.
@@ -204,7 +213,7 @@ describe("what stands around the rates", () => {
   });
 
   // Read: Washington M1505.4.4.2 and Oregon M1504.2; three elbows are free, each more takes 10 ft.
-  it("ducts in Washington and Oregon", () => {
+  it("ducts in Washington, Oregon and Florida", () => {
     const limit = (id: string, ...rest: unknown[]) => cellOf("DUCT_LIMIT", id, ...rest);
     expect(limit("WA-2021", "flex", 4, 50)).toBe(25);
     expect(limit("WA-2021", "flex", 4, 50, 3)).toBe(25);
@@ -213,9 +222,12 @@ describe("what stands around the rates", () => {
     expect(limit("WA-2021", "smooth", 5, 100)).toBe(50);
     expect(limit("OR-2023", "flex", 7, 160)).toBe(50);
     expect(limit("OR-2023", "smooth", 6, 160)).toBe(40);
+    // Read: Florida's table M1506.2 is that of the IRC.
+    expect(limit("FL-2023", "flex", 4, 50)).toBe(56);
+    expect(limit("FL-2023", "smooth", 7, 300)).toBe(54);
   });
 
-  // Read: the state amendments of M1503.
+  // Read: M1503.4 of Florida 2023 and North Carolina, M1503.6 of Oregon 2023 and South Carolina.
   it("makeup air by state", () => {
     const makeup = (id: string, flow: number, appliance?: string) =>
       cellOf("MAKEUP_AIR", id, flow, appliance ?? null);
@@ -224,6 +236,8 @@ describe("what stands around the rates", () => {
     expect(makeup("NC-2024", 500, "no")).toBe("not needed");
     expect(makeup("NC-2024", 601, "no")).toBe("needed");
     expect(makeup("FL-2023", 800, "no")).toBe("not needed");
+    expect(makeup("FL-2023", 801, "no")).toBe("needed");
+    expect(makeup("FL-2023", 600)).toBe("needed");
     expect(makeup("SC-2021", 401)).toBe("needed");
     expect(makeup("IRC-2024", 600, "no")).toBe("not needed");
   });

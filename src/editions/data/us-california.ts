@@ -2,10 +2,10 @@ import { sourcesIn } from "../documents";
 import { type Edition, edition } from "../edition";
 import type { Condition, RoomRule } from "../room";
 
-/** Floor area, then cfm and capture of hoods over fuel and over electric cooking. */
+/** Below 750 ft² (of whole ft²), then to each edge: floor area, then cfm and capture of hoods over fuel and over electric cooking. */
 const hoods = [
-  [{ floorTo: 750 }, 280, 85, 160, 65],
-  [{ floorAbove: 750, floorTo: 1000 }, 280, 85, 130, 55],
+  [{ floorTo: 749 }, 280, 85, 160, 65],
+  [{ floorAbove: 749, floorTo: 1000 }, 280, 85, 130, 55],
   [{ floorAbove: 1000, floorTo: 1500 }, 250, 80, 110, 50],
   [{ floorAbove: 1500 }, 180, 70, 110, 50],
 ] as const;

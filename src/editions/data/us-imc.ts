@@ -20,7 +20,8 @@ function imc(year: 2021 | 2024): Edition {
         areaRate: { ip: 0.01 },
         personRate: { ip: 7.5 },
         leastBedrooms: 1,
-        source: traced("403.3.2.1, eq. 4-9 (no fewer than one bedroom: from memory)"),
+        leastSource: sourcesIn(work)("403.3.2.1, no fewer than one bedroom"),
+        source: traced("403.3.2.1, eq. 4-9"),
       },
     ],
     cycle: {

@@ -112,11 +112,12 @@ function balance(year: Year): BalanceLimit {
   return { of: "sum", within: 0.1, also, source: read('R202, "balanced ventilation system"') };
 }
 
-/** Of a state that asks for a balanced system and was not seen to define it otherwise. */
-export function adoptedBalance(work: string, year: Year): BalanceLimit {
-  const { of, within } = balance(year);
-  return { of, within, source: sourcesIn(work)(`R202, taken to be that of the IRC ${year}`) };
-}
+/** A state's own definition of balanced ventilation: within a tenth of the supply, or of the two's average. */
+export const adoptedBalance = (
+  work: string,
+  document: DocumentId,
+  of: BalanceLimit["of"] = "sum",
+): BalanceLimit => ({ of, within: 0.1, source: sourcesIn(work)("R202", "read", document) });
 
 function irc(year: Year): Edition {
   const { read } = tracing(year);

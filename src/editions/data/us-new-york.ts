@@ -10,7 +10,7 @@ export const newYork = edition("NY-2025", title, "ip", {
   ...adopted,
   rooms: listedAtQuarterInch(adopted.rooms),
   balanced: ircBalanced(2024, title, "newYork"),
-  balance: adoptedBalance(title, 2024),
+  balance: adoptedBalance(title, "newYork"),
   makeupAir: {
     above: { ip: 400 },
     onlyWithAppliance: true,

@@ -12,7 +12,7 @@ export const northCarolina = edition("NC-2024", title, "ip", {
     aboveWithout: { ip: 600 },
     onlyWithAppliance: false,
     note: "only what exceeds the limit; the higher limit where every appliance is direct-vent, power-vent, unvented or electric",
-    source: sourcesIn(title)("M1503.6", "read", "northCarolina"),
+    source: sourcesIn(title)("M1503.4, hoods", "read", "northCarolina"),
   },
   notes: [
     "Duct lengths go by the maker's criteria, a design or the measured flow: there is no table.",

@@ -34,7 +34,7 @@ export const oregon = edition("OR-2023", title, "ip", {
   dwelling: ircDwelling(2021, title, "oregon"),
   runTime: ircRunTime(2021, title, "oregon"),
   balanced: ircBalanced(2021, title, "oregon"),
-  balance: adoptedBalance(title, 2021),
+  balance: adoptedBalance(title, "oregon"),
   makeupAir: {
     above: { ip: 400 },
     onlyWithAppliance: false,

@@ -72,7 +72,7 @@ export const checkRooms: Check = (job, report) => {
         what: (rate.problem as Error).message,
         effect,
         cause: (rate.problem as Error).message,
-        mend: "Correct the room kind or the duty, or give the room's volume where air changes are asked for.",
+        mend: "Correct the room kind or the duty; or give the room's volume, and whether a kitchen is enclosed, where air changes are asked for.",
       });
   }
 };

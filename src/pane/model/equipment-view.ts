@@ -44,16 +44,18 @@ function efficacy(job: Job, i: number): View {
   );
 }
 
+const sones = (value: number) => `${shown(value)} ${value === 1 ? "sone" : "sones"}`;
+
 function sound(job: Job, i: number): View {
   const { table } = rowOf(job, i);
   if (!table.has("sones")) return undefined;
   const own = table.number("sones", i);
   return viewOf(
     "Sound",
-    Number.isNaN(own) ? "not stated" : `${shown(own)} sones`,
+    Number.isNaN(own) ? "not stated" : sones(own),
     () => soundAllowed(job, i),
     ({ value }) => ({
-      asked: typeof value === "number" ? `${shown(value)} sones at most` : value,
+      asked: typeof value === "number" ? `${sones(value)} at most` : value,
       isMet: typeof value === "number" ? atMost(own, value) : true,
     }),
   );

@@ -32,7 +32,11 @@ export function makeupAir(
   const ruled = (value: Makeup, why: string) =>
     new Ruling(value, source, system, [`${stands}: ${why}`]);
   if (flow <= above) return ruled("not needed", "not above it");
-  if (!rule.onlyWithAppliance) return ruled("needed", "above it");
+  if (!rule.onlyWithAppliance) {
+    const isOpen = appliance === undefined && flow <= (rule.aboveWithout?.[system] ?? 0);
+    const counted = ", counted as beside an open-flue appliance, which is not said";
+    return ruled("needed", `above it${isOpen ? counted : ""}`);
+  }
   if (appliance === undefined)
     throw new InputError(
       `above ${above} ${flowUnits[system]} ${rule.code} asks for makeup air only beside a fuel appliance inside that is neither direct-vent nor mechanical-draft: give appliance "yes" or "no"`,

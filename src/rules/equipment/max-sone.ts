@@ -30,12 +30,12 @@ export function loudest(
   if (flow !== undefined) {
     const exempt = statedIn(rule.exemptAbove, system, rule.code);
     if (flow > exempt)
-      return new Ruling("no limit" as const, source, system, [
+      return new Ruling("no limit" as const, rule.exemptSource ?? source, system, [
         `${flow} ${flowUnits[system]}, above ${exempt}: exempt`,
       ]);
   }
   const value = rule.limits[duty];
-  return new Ruling(value, source, system, [`${value} sone, ${duty}`]);
+  return new Ruling(value, source, system, [`${value} ${value === 1 ? "sone" : "sones"}, ${duty}`]);
 }
 
 export const rule = ruleOf({
@@ -67,7 +67,7 @@ export const native: NativeForm = (native) => {
 export const help: Help = {
   computes: [
     "1 sone for fans that run all the time, 3 for fans on demand, as rated at 0.1 in w.c. or more.",
-    "Fans of more than 400 cfm, and fans mounted outside the rooms with at least 4 ft of duct, are exempt. Verify against your own copy of the code that applies.",
+    "Fans of more than 400 cfm (under 62.2 from memory), and fans mounted outside the rooms with at least 4 ft of duct, are exempt. Verify against your own copy of the code that applies.",
   ],
   result: 'Sones, or "no limit".',
   source: {

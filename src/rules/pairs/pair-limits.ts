@@ -1,6 +1,6 @@
 import { plain } from "../../algebra";
 import { agreementLimit, percentError } from "../../formulas";
-import { agreementFactor } from "../../spread";
+import { agreementFactor, nextFactor } from "../../spread";
 import type { Help } from "../contract/help";
 import { rule as ruleOf } from "../contract/rule";
 import { blankIfUnknown, saidIfKnown, sixDigits } from "../contract/say";
@@ -14,12 +14,13 @@ export const rule = ruleOf({
   arguments: bothFlows,
   width: 3,
   work(flows) {
-    const { bias, sd, low, high, largest } = errorsOf(flows);
+    const { n, bias, sd, low, high, nextLow, nextHigh, largest } = errorsOf(flows);
     return {
       gives: [blankIfUnknown(low), blankIfUnknown(high), largest],
       why: () => ({
         words: [
           `bias ${sixDigits(bias)} %, 1.96 standard deviations of ${saidIfKnown(sd)} % either way`,
+          `the next reading, of ${n} pairs: ${saidIfKnown(nextFactor(n))} standard deviations either way, ${saidIfKnown(nextLow)} to ${saidIfKnown(nextHigh)} %, in 95 of 100 cases`,
         ],
         sources: [agreementSource],
         result: `${saidIfKnown(low)} to ${saidIfKnown(high)} %, largest error ${sixDigits(largest)} %`,
@@ -39,6 +40,7 @@ export const native = nativeErrors((percent) => {
 export const help: Help = {
   computes: [
     "Limits of agreement after Bland and Altman: the mean error, less and plus 1.96 standard deviations of the errors. Some 95 % of the errors to come lie between them, if the errors are about normal and the readings like these.",
+    "Of few pairs the next reading may lie farther out, by Student's t: WORKING names both limits, 1.96 and, of five pairs, 3.04 standard deviations.",
     passedOver,
   ],
   result:

@@ -11,7 +11,7 @@ import { roomRate } from "../required/room-rate";
 export function roomSource(edition: Edition, room: RoomKind, duty: Duty): string {
   const [system = "ip"] = edition.systems;
   // The source is the same for every volume: any serves where the edition asks for air changes.
-  return sourceText(roomRate(edition, room, duty, system, { volume: 1 }).source);
+  return sourceText(roomRate(edition, room, duty, system, { volume: 1, enclosed: true }).source);
 }
 
 /** Where the edition's usual rule for a whole dwelling stands; both places where it has two. */

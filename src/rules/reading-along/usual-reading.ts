@@ -1,4 +1,4 @@
-import type { System } from "../../editions";
+import { type System, sourcesIn } from "../../editions";
 import type { Source } from "../../formulas";
 import { usualChance } from "../../spread";
 import {
@@ -9,6 +9,7 @@ import {
   usualWindow,
 } from "../constants";
 import { aimedPressure } from "../flow/aimed-pressure";
+import { california } from "../instruments";
 import { leastFlows, usualRequirement } from "../proof";
 import { mostOfFace } from "../reach";
 import type { UnitBySystem } from "./number-units";
@@ -20,17 +21,16 @@ interface Stated {
   readonly source: Source;
 }
 
+const raterPractice = (clause: string) =>
+  sourcesIn("rater practice after RESNET standards, chapter 8")(clause, "read", "chapter8");
+
 /** The constants that the rules of a reading share, with where the trade has them from. */
 export const usualReading: readonly Stated[] = [
   {
     what: "flow constant",
     value: usualConstant,
     unit: { ip: "cfm/(in²·√Pa)", si: "L/s/(cm²·√Pa)" },
-    source: {
-      work: "rater practice after RESNET standards, chapter 8",
-      clause: "804; the SI value is the same constant in other units",
-      mark: "read",
-    },
+    source: raterPractice("804; the SI value is the same constant in other units"),
   },
   {
     what: "lowest pressure of the window",
@@ -46,11 +46,7 @@ export const usualReading: readonly Stated[] = [
     what: "highest pressure of the window",
     value: usualWindow.high,
     unit: "Pa",
-    source: {
-      work: "rater practice after RESNET standards, chapter 8",
-      clause: "804",
-      mark: "read",
-    },
+    source: raterPractice("804"),
   },
   {
     what: "pressure aimed at",
@@ -88,11 +84,7 @@ export const usualReading: readonly Stated[] = [
     what: "accuracy that a box is to prove",
     value: usualRequirement,
     unit: "%",
-    source: {
-      work: "California Reference Appendix RA3.7",
-      clause: "RA3.7.2.2",
-      mark: "two sources",
-    },
+    source: california("RA3.7.2.2"),
   },
   {
     what: "least number of flows that prove a box",

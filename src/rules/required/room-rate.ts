@@ -70,9 +70,11 @@ export function roomRate(
     throw new NoneAsked(`${edition.id} asks it of a ${room} without a window that opens`);
   if (!rule) throw noSuchRate(edition, room, duty);
   const fixed = rule.rate?.[system];
-  if (rule.enclosedOnly && fixed === undefined && facts.enclosed === false)
+  if (rule.enclosedOnly && fixed === undefined && facts.enclosed !== true)
     throw new UnknownNameError(
-      `${edition.id} allows no ${duty} exhaust in an open ${room}: give it a fan on demand`,
+      facts.enclosed === false
+        ? `${edition.id} allows no ${duty} exhaust in an open kitchen: give it a fan on demand`
+        : `${edition.id} allows ${duty} exhaust in an enclosed kitchen only: say whether it is enclosed, "yes" or "no"${facts.volume === undefined ? ", and give its volume" : ""}`,
     );
   const counts = !rule.enclosedOnly || fixed === undefined || facts.enclosed === true;
   const changed = counts ? byVolume(rule, system, facts.volume) : undefined;
@@ -86,7 +88,7 @@ export function roomRate(
       ...(rule.note ? [rule.note] : []),
     ]);
   throw new UnknownNameError(
-    `${edition.id} asks for ${rule.airChanges} air changes an hour of a ${room} ${duty}: give the room's volume`,
+    `${edition.id} asks for ${rule.airChanges} air changes an hour of a ${room}, ${duty}: give the room's volume`,
   );
 }
 
@@ -113,7 +115,7 @@ function byVolume(rule: RoomRule, system: System, volume?: number): RequiredRate
 function noSuchRate(edition: Edition, room: RoomKind, duty: Duty): UnknownNameError {
   const known = edition.rooms.map((rule) => `${rule.room} ${rule.duty}`);
   return new UnknownNameError(
-    `${edition.id} sets no rate for a ${room} ${duty}: it has ${known.join(", ")}`,
+    `${edition.id} sets no rate for a ${room}, ${duty}: it has ${known.join(", ")}`,
   );
 }
 
@@ -196,13 +198,13 @@ export const native: NativeForm = (native) => {
   const n = rule.of("Air changes an hour");
   const none = wrong("this rate goes by air changes: give the volume of the room");
   const onlyFixed = `IF(AND(${fixed}>0,${rule.of("Both")}=0),${fixed},${none})`;
-  const open = `AND(${rule.of("Enclosed only")}=1,${fixed}=0,${enclosed}=0)`;
+  const open = `AND(${rule.of("Enclosed only")}=1,${fixed}=0,${enclosed}<>1)`;
   const caught = native.has("capture")
     ? `IF(${native.given("capture")},AND(${rule.of("Captures")}>0,${native.near("capture")}>=${rule.of("Captures")}))`
     : "FALSE";
   const closed = (rate: string) =>
     orNone(
-      `IF(${caught},"none",IF(${open},${wrong("no such exhaust in an open kitchen")},${rate}))`,
+      `IF(${caught},"none",IF(${open},${wrong("such exhaust in an enclosed kitchen only")},${rate}))`,
     );
   if (!native.has("volume")) return closed(onlyFixed);
   const given = { n, V: native.near("volume") };
