@@ -1,5 +1,5 @@
 import type { Formula, Source } from "./formula";
-import { quantity, symbol, worked } from "./quantities";
+import { quantity, symbol } from "./quantities";
 
 /** Inch-pound readings of the air, brought to what the air formulas take. */
 const exact = (clause: string): Source => ({
@@ -16,7 +16,6 @@ export const celsiusFromFahrenheit: Formula = {
   text: "(F - 32) / 1.8",
   validity: "Any temperature.",
   source: exact("1 °F is 5/9 K; 32 °F is 0 °C"),
-  example: worked({ F: 68 }, 20, 6, "a room"),
 };
 
 export const pascalsFromMercury: Formula = {
@@ -27,7 +26,6 @@ export const pascalsFromMercury: Formula = {
   text: "B * 25.4 * 133.322387415",
   validity: "Conventional mercury of 13 595.1 kg/m³ at standard gravity.",
   source: exact("25.4 mm of mercury of 133.322387415 Pa each"),
-  example: worked({ B: 29.92 }, 101321, 0, "sea level"),
 };
 
 export const metresFromFeet: Formula = {
@@ -38,5 +36,4 @@ export const metresFromFeet: Formula = {
   text: "f * 0.3048",
   validity: "Any elevation.",
   source: exact("1 ft is 0.3048 m"),
-  example: worked({ f: 5000 }, 1524, 6, "a mile, nearly"),
 };

@@ -1,5 +1,5 @@
 import type { Formula, Source } from "./formula";
-import { density, flow, quantity, step, symbol, worked } from "./quantities";
+import { density, flow, quantity, step, symbol } from "./quantities";
 
 const temperature = symbol("t", "t", "air temperature", "°C", [1, 50]);
 const barometer = symbol("p", "p", "barometric pressure", "Pa", [60000, 110000]);
@@ -39,7 +39,6 @@ export const densityMoistAir: Formula = {
   text: "(1 + W) * p / (287.042 * T * (1 + 1.607858 * W))",
   validity: "Above 0.01 °C; ideal-gas mixture, within 0.05 % of the metrology formula.",
   source: ashrae,
-  example: worked({ t: 20, p: 101325, h: 0.5 }, 1.198898, 6, "a room at sea level"),
 };
 
 /** The same below freezing, where the vapour is in balance with ice. */
@@ -65,7 +64,6 @@ export const densityOverIce: Formula = {
   ],
   validity: "0.01 °C and below; ideal-gas mixture.",
   source: { ...ashrae, clause: "ch. 1, eq. 5, 20, 26 and 28" },
-  example: worked({ t: -20, p: 101325, h: 0.5 }, 1.39415, 5, "outdoor air in hard frost"),
 };
 
 const atmosphere: Source = { ...ashrae, clause: "ch. 1, eq. 3", mark: "two sources" };
@@ -78,7 +76,6 @@ export const pressureAtElevation: Formula = {
   text: "101325 * (1 - 2.25577e-5 * z) ^ 5.2559",
   validity: "−500 to 11 000 m.",
   source: atmosphere,
-  example: worked({ z: 1000 }, 89875, 0, "1000 m"),
 };
 
 export const densityFactor: Formula = {
@@ -92,7 +89,6 @@ export const densityFactor: Formula = {
   text: "sqrt(rho0 / rho)",
   validity: "Same opening and pressure. Some standards correct for air, some do not.",
   source: { work: "orifice equation", clause: "Q ∝ 1/√ρ", mark: "by definition" },
-  example: worked({ rho0: 1.204, rho: 1.0678 }, 1.0619, 4, "about 1000 m, 20 °C, dry"),
 };
 
 export const standardFlow: Formula = {
@@ -113,5 +109,4 @@ export const standardFlow: Formula = {
   text: "Q * rho / rho0",
   validity: "Fan ratings are at reference air; required rates are volumes of the air at hand.",
   source: { work: "conservation of mass", clause: "Q₀·ρ₀ = Q·ρ", mark: "by definition" },
-  example: worked({ Q: 60, rho: 1, rho0: 1.2 }, 50, 6, "thin air of 1 kg/m³"),
 };

@@ -1,5 +1,5 @@
 import type { Formula } from "./formula";
-import { quantity, symbol, worked } from "./quantities";
+import { quantity, symbol } from "./quantities";
 
 export const plenumCoefficient: Formula = {
   id: "plenum-coefficient",
@@ -14,7 +14,6 @@ export const plenumCoefficient: Formula = {
     clause: "5.3.2.1, limit β → 0 taken here",
     mark: "by definition",
   },
-  example: worked({ Re: 10557 }, 0.6087, 4, "a 4 in hole at 4 Pa"),
 };
 
 export const approachFactor: Formula = {
@@ -25,5 +24,4 @@ export const approachFactor: Formula = {
   text: "1 / sqrt(1 - beta ^ 4)",
   validity: "0 ≤ β < 1. For a box, β² is the open share of the face.",
   source: { work: "ISO 5167-1:2003", clause: "3.3.6", mark: "from memory" },
-  example: worked({ beta: 0.5 }, 1.0328, 4, "a quarter of the face open"),
 };

@@ -1,5 +1,5 @@
 import type { Formula, Quantity } from "./formula";
-import { floorArea, flow, infiltration, quantity, step, symbol, worked } from "./quantities";
+import { floorArea, flow, infiltration, quantity, step, symbol } from "./quantities";
 
 const chosen = {
   work: "the edition that supplies the numbers",
@@ -22,7 +22,6 @@ export const creditCapped: Formula = {
   text: "I > c * T ? c * T : I",
   validity: "New work under the editions that state a largest share.",
   source: chosen,
-  example: worked({ I: 61.146, T: 84, c: 2 / 3 }, 56, 6, "two thirds of 84 cfm"),
 };
 
 export const unbalancedShare: Formula = {
@@ -33,7 +32,6 @@ export const unbalancedShare: Formula = {
   text: "I >= T ? 1 : I / T",
   validity: "Editions that tell balanced fans from others; balanced fans have 1.",
   source: { work: "ASHRAE 62.2-2019 and 2022", clause: "4.1.2", mark: "from memory" },
-  example: worked({ I: 61.146, T: 84 }, 0.7279, 4, "61.146 of 84 cfm"),
 };
 
 export const fanRateAfterCredit: Formula = {
@@ -50,12 +48,6 @@ export const fanRateAfterCredit: Formula = {
   text: "Q > 0 ? Q : 0",
   validity: "Never below 0.",
   source: chosen,
-  example: worked(
-    { T: 84, p: 0.727929, I: 61.146, X: 1 },
-    39.49,
-    2,
-    "84 cfm, a detached house, unbalanced fans",
-  ),
 };
 
 export const fanRateAfterExcess: Formula = {
@@ -82,12 +74,6 @@ export const fanRateAfterExcess: Formula = {
   text: "E <= 0 ? T : Q > 0 ? Q : 0",
   validity: "Existing dwellings under an edition whose rate already holds the default.",
   source: chosen,
-  example: worked(
-    { T: 48, s: 0.5, I: 61.475, d: 0.02, A: 1800 },
-    35.2625,
-    6,
-    "61.475 − 36 cfm exceed the default; half of that counts",
-  ),
 };
 
 export const onRate: Formula = {
@@ -102,7 +88,6 @@ export const onRate: Formula = {
   text: "R / (e * f)",
   validity: "Effectiveness 1 over short cycles: the plain average over time.",
   source: chosen,
-  example: worked({ R: 72, e: 1, f: 0.5 }, 144, 6, "half of each 3 h"),
 };
 
 export const roomDeficit: Formula = {
@@ -118,7 +103,6 @@ export const roomDeficit: Formula = {
   text: "B > 0 ? B : 0",
   validity: "Never below 0: a strong fan does not serve another room.",
   source: chosen,
-  example: worked({ R: 50, M: 0, W: 20 }, 30, 6, "a bath with a window"),
 };
 
 export const rateWithDeficits: Formula = {
@@ -133,7 +117,6 @@ export const rateWithDeficits: Formula = {
   text: "T + q * S",
   validity: "Existing dwellings under an edition with this alternative.",
   source: chosen,
-  example: worked({ T: 84, q: 0.25, S: 130 }, 116.5, 6, "84 + 32.5"),
 };
 
 export const balancedRate: Formula = {
@@ -144,5 +127,4 @@ export const balancedRate: Formula = {
   text: "T * (1 - r)",
   validity: "Balanced, and ducted to the rooms that the code names.",
   source: chosen,
-  example: worked({ T: 60, r: 0.3 }, 42, 6, "30 % less"),
 };

@@ -1,5 +1,5 @@
 import type { Formula } from "./formula";
-import { quantity, symbol, worked } from "./quantities";
+import { quantity, symbol } from "./quantities";
 
 const chosen = {
   work: "the code that supplies the numbers",
@@ -16,7 +16,6 @@ export const fanEfficacy: Formula = {
   text: "Q / P",
   validity: "Flow and power rated at one speed and static pressure.",
   source: { work: "definition of efficacy", clause: "", mark: "by definition" },
-  example: worked({ Q: 50, P: 25 }, 2, 6, "50 cfm on 25 W"),
 };
 
 export const ductLeft: Formula = {
@@ -31,7 +30,6 @@ export const ductLeft: Formula = {
   text: "L0 - e * n",
   validity: "Below 0 the duct is not allowed with so many elbows.",
   source: chosen,
-  example: worked({ L0: 56, e: 15, n: 2 }, 26, 6, "56 ft of the table and two elbows"),
 };
 
 export const matchTolerance: Formula = {
@@ -46,5 +44,4 @@ export const matchTolerance: Formula = {
   text: "t >= s * D ? t : s * D",
   validity: "The larger of the two counts, above the design and below it.",
   source: chosen,
-  example: worked({ D: 128.8, t: 15, s: 0.15 }, 19.32, 6, "15 % of 128.8"),
 };

@@ -1,5 +1,5 @@
 import type { Formula } from "./formula";
-import { flow, quantity, symbol, worked } from "./quantities";
+import { flow, quantity, symbol } from "./quantities";
 
 export const rateWithMargin: Formula = {
   id: "rate-with-margin",
@@ -12,5 +12,4 @@ export const rateWithMargin: Formula = {
   text: "R * (1 + s / 100)",
   validity: "The margin is the estimator's own: for the duct, the terminal and the age of the fan.",
   source: { work: "arithmetic", clause: "", mark: "by definition" },
-  example: worked({ R: 50, s: 20 }, 60, 6, "50 cfm and a fifth more"),
 };

@@ -1,5 +1,5 @@
 import type { Formula, Source } from "./formula";
-import { area, constant, density, flow, pressure, quantity, symbol, worked } from "./quantities";
+import { area, constant, density, flow, pressure, quantity, symbol } from "./quantities";
 
 const orifice: Source = {
   work: "orifice equation Q = C·A·√(2·ΔP/ρ)",
@@ -15,7 +15,6 @@ export const flowFromPressure: Formula = {
   text: "K * A * sqrt(P)",
   validity: "One sharp opening at about 1 to 8 Pa, air entering the box (exhaust fans only).",
   source: orifice,
-  example: worked({ K: 1.07, A: 24, P: 4 }, 51.36, 2, "24 in² at 4 Pa"),
 };
 
 export const pressureFromFlow: Formula = {
@@ -26,7 +25,6 @@ export const pressureFromFlow: Formula = {
   text: "(Q / (K * A)) ^ 2",
   validity: "The flow formula turned round; same validity.",
   source: orifice,
-  example: worked({ Q: 51.36, K: 1.07, A: 24 }, 4, 6, "51.36 cfm through 24 in²"),
 };
 
 export const pressureAtOtherArea: Formula = {
@@ -41,7 +39,6 @@ export const pressureAtOtherArea: Formula = {
   text: "P * (A / A2) ^ 2",
   validity: "The fan is taken to move the same flow; a weak fan gains a little as the box opens.",
   source: orifice,
-  example: worked({ P: 16, A: 12, A2: 24 }, 4, 6, "twice the area, a quarter of the pressure"),
 };
 
 export const areaAtPressure: Formula = {
@@ -56,7 +53,6 @@ export const areaAtPressure: Formula = {
   text: "A * sqrt(P / P2)",
   validity: "The fan is taken to move the same flow; a weak fan gains a little as the box opens.",
   source: orifice,
-  example: worked({ A: 12, P: 16, P2: 4 }, 24, 6, "from 16 to 4 Pa takes twice the area"),
 };
 
 const coefficient = symbol("C", "C", "discharge coefficient", "1", [0.5, 1]);
@@ -70,7 +66,6 @@ export const constantIp: Formula = {
   text: "C * sqrt(2 / rho) * 6.4516e-4 / 4.719474432e-4",
   validity: "Any coefficient and density; 1.07 is C = 0.6063 at 1.2 kg/m³.",
   source: orifice,
-  example: worked({ C: 0.6063, rho: 1.2 }, 1.07, 4, "the trade's constant"),
 };
 
 export const constantSi: Formula = {
@@ -81,5 +76,4 @@ export const constantSi: Formula = {
   text: "C * sqrt(2 / rho) * 0.1",
   validity: "Any coefficient and density.",
   source: orifice,
-  example: worked({ C: 0.6063, rho: 1.2 }, 0.078273, 6, "the SI twin of 1.07"),
 };

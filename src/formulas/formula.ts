@@ -59,13 +59,6 @@ export interface Formula {
   readonly text: string;
   readonly validity: string;
   readonly source: Source;
-  /** One worked case, in the IP units where a unit has two. A test runs it. */
-  readonly example: {
-    readonly given: Readonly<Record<string, number>>;
-    readonly gives: number;
-    readonly digits: number;
-    readonly note: string;
-  };
 }
 
 export function unitIn(unit: Unit, system: "ip" | "si"): string {

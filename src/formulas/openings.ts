@@ -1,5 +1,5 @@
 import type { Formula, Source } from "./formula";
-import { area, constant, flow, pressure, quantity, symbol, worked } from "./quantities";
+import { area, constant, flow, pressure, quantity, symbol } from "./quantities";
 
 const geometry: Source = { work: "plane geometry", clause: "", mark: "by definition" };
 const length = { ip: "in", si: "cm" };
@@ -13,7 +13,6 @@ export const roundArea: Formula = {
   text: "pi / 4 * d ^ 2",
   validity: "Any round hole; the constant 1.07 suits sharp holes of about 3 to 6 in.",
   source: geometry,
-  example: worked({ d: 4.25 }, 14.186, 3, "a 4¼ in hole"),
 };
 
 export const rectArea: Formula = {
@@ -27,7 +26,6 @@ export const rectArea: Formula = {
   text: "w * h",
   validity: "Square corners. Long slots pass 1 to 6 % more than the constant says.",
   source: geometry,
-  example: worked({ w: 3, h: 8 }, 24, 6, "a 3 by 8 in slot"),
 };
 
 export const areaForFlow: Formula = {
@@ -38,7 +36,6 @@ export const areaForFlow: Formula = {
   text: "Q / (K * sqrt(P))",
   validity: "The flow formula turned round; same validity.",
   source: { work: "the flow formula, solved for A", clause: "", mark: "by definition" },
-  example: worked({ Q: 50, P: 4, K: 1.07 }, 23.364, 3, "50 cfm at 4 Pa"),
 };
 
 export const diameterForArea: Formula = {
@@ -49,5 +46,4 @@ export const diameterForArea: Formula = {
   text: "2 * sqrt(A / pi)",
   validity: "Any round hole.",
   source: geometry,
-  example: worked({ A: 23.364 }, 5.454, 3, "the hole for 50 cfm at 4 Pa"),
 };

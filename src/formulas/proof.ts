@@ -1,5 +1,5 @@
 import type { Formula, Quantity, Source } from "./formula";
-import { area, constant, flow, pressure, quantity, step, symbol, worked } from "./quantities";
+import { area, constant, flow, pressure, quantity, step, symbol } from "./quantities";
 
 const reference: Quantity = { ...flow, name: "R", shown: "Q_ref", meaning: "reference flow" };
 
@@ -11,7 +11,6 @@ export const openingStrength: Formula = {
   text: "A * sqrt(P)",
   validity: "The constant of a box is the slope of the reference flows against it.",
   source: { work: "the flow formula without its constant", clause: "", mark: "by definition" },
-  example: worked({ A: 24, P: 4 }, 48, 6, "24 in² at 4 Pa"),
 };
 
 export const percentError: Formula = {
@@ -22,7 +21,6 @@ export const percentError: Formula = {
   text: "100 * (Q - R) / R",
   validity: "Both flows of the same air, one straight after the other.",
   source: { work: "arithmetic", clause: "", mark: "by definition" },
-  example: worked({ Q: 51.5, R: 50 }, 3, 6, "51.5 where 50 flows"),
 };
 
 export const agreementLimit: Formula = {
@@ -41,7 +39,6 @@ export const agreementLimit: Formula = {
     clause: "limits of agreement",
     mark: "two sources",
   },
-  example: worked({ B: -1, z: 1.96, s: 2.5 }, 3.9, 6, "bias −1 %, SD 2.5 %"),
 };
 
 /** Arithmetic on a model; whether a fan follows the model is said under validity. */
@@ -65,12 +62,6 @@ export const unboxedFlow: Formula = {
   text: "K * (A * sqrt(P) * P2 - A2 * sqrt(P2) * P) / (P2 - P)",
   validity: "Two pressures well apart, one twice the other or more; the fan otherwise unchanged.",
   source: ownMethod("straight line through two readings, flow against box pressure"),
-  example: worked(
-    { K: 1.07, A: 32.71, P: 3.859, A2: 16, P2: 14.537 },
-    70.01,
-    2,
-    "a fan of 70 cfm that the box holds back",
-  ),
 };
 
 const fanLine = ownMethod("fan taken to run on the straight line through two rated points");
@@ -96,12 +87,6 @@ export const fanLineSlope: Formula = {
   text: "(P2 - P) / (Q - Q2)",
   validity: "Two points of one speed, where the flow falls as the pressure rises.",
   source: fanLine,
-  example: worked(
-    { Q: 80, P: 25, Q2: 60, P2: 62.4 },
-    1.87,
-    6,
-    "80 cfm at 25 Pa and 60 cfm at 62.4 Pa",
-  ),
 };
 
 export const fanLineTop: Formula = {
@@ -116,7 +101,6 @@ export const fanLineTop: Formula = {
   text: "P + s * Q",
   validity: "A point of the straight line only: a real fan bends before it stalls.",
   source: fanLine,
-  example: worked({ P: 25, s: 1.87, Q: 80 }, 174.6, 6, "the same fan"),
 };
 
 export const unboxedEstimate: Formula = {
@@ -137,10 +121,4 @@ export const unboxedEstimate: Formula = {
   validity:
     "A fan still on its line, a duct whose loss grows with the square of the flow. An estimate, never a measured value.",
   source: fanLine,
-  example: worked(
-    { Q: 67.753, P: 6.961, s: 1.87, p: 174.6 },
-    70,
-    2,
-    "a fan of 70 cfm that the box holds back to 67.8",
-  ),
 };

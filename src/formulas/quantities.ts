@@ -1,4 +1,4 @@
-import type { Formula, Quantity, Step, Unit } from "./formula";
+import type { Quantity, Step, Unit } from "./formula";
 
 /** A quantity of a formula: its name in the text, how people write it, what it is and its unit. */
 /* @__NO_SIDE_EFFECTS__ */
@@ -21,17 +21,6 @@ export function symbol(
 /* @__NO_SIDE_EFFECTS__ */
 export function step(name: string, shown: string, meaning: string, unit: Unit, text: string): Step {
   return { name, shown, meaning, unit, text };
-}
-
-/** A worked case: what is given, and what that gives to so many digits. */
-/* @__NO_SIDE_EFFECTS__ */
-export function worked(
-  given: Readonly<Record<string, number>>,
-  gives: number,
-  digits: number,
-  note: string,
-): Formula["example"] {
-  return { given, gives, digits, note };
 }
 
 /** The symbols that several formulas share, so that one name means one thing everywhere. */

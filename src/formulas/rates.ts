@@ -1,5 +1,5 @@
 import type { Formula } from "./formula";
-import { floorArea, flow, quantity, step, symbol, worked } from "./quantities";
+import { floorArea, flow, quantity, step, symbol } from "./quantities";
 
 const bedrooms = symbol("N", "N_br", "number of bedrooms", "1", [0, 12]);
 const areaRate = symbol(
@@ -25,7 +25,6 @@ export const dwellingRateEquation: Formula = {
   text: "a * A + b * (N + 1)",
   validity: "Floor area above 0; editions set a least number of bedrooms.",
   source: chosen,
-  example: worked({ a: 0.03, A: 1800, b: 7.5, N: 3 }, 84, 6, "1800 ft², 3 bedrooms"),
 };
 
 export const dwellingRateLarger: Formula = {
@@ -40,7 +39,6 @@ export const dwellingRateLarger: Formula = {
   text: "a * A >= B ? a * A : B",
   validity: "Floor area above 0.",
   source: chosen,
-  example: worked({ a: 0.3, A: 80, B: 25 }, 25, 6, "80 m²: 24 L/s by area, 25 by bedrooms"),
 };
 
 export const dwellingRateBounded: Formula = {
@@ -57,7 +55,6 @@ export const dwellingRateBounded: Formula = {
   text: "B < lo ? lo : B > hi ? hi : B",
   validity: "Floor area above 0.",
   source: chosen,
-  example: worked({ a: 0.035, A: 2000, lo: 50, hi: 90 }, 70, 6, "2000 ft² of a manufactured home"),
 };
 
 export const rateForPersons: Formula = {
@@ -73,7 +70,6 @@ export const rateForPersons: Formula = {
   text: "n > N + 1 ? R + b * (n - N - 1) : R",
   validity: "Editions that count the persons known to live there.",
   source: chosen,
-  example: worked({ R: 84, b: 7.5, n: 6, N: 3 }, 99, 6, "six persons in three bedrooms"),
 };
 
 const volume = symbol("V", "V", "room volume", "", [10, 5000]);
@@ -87,7 +83,6 @@ export const airChangeRateIp: Formula = {
   text: "n * V / 60",
   validity: "A closed room; its volume, not that of the dwelling.",
   source: { work: "definition of an air change", clause: "", mark: "by definition" },
-  example: worked({ n: 5, V: 960 }, 80, 6, "a kitchen of 8 by 10 by 12 ft"),
 };
 
 export const airChangeRateSi: Formula = {
@@ -97,7 +92,6 @@ export const airChangeRateSi: Formula = {
   result: { ...rate, unit: "L/s" },
   symbols: [airChanges, { ...volume, unit: "m³", valid: [1, 200] }],
   text: "n * V / 3.6",
-  example: worked({ n: 5, V: 27 }, 37.5, 6, "a kitchen of 27 m³"),
 };
 
 export const betweenTwoRows: Formula = {
@@ -114,7 +108,6 @@ export const betweenTwoRows: Formula = {
   text: "y1 + (y2 - y1) * (x - x1) / (x2 - x1)",
   validity: "Between the rows only.",
   source: { work: "linear interpolation", clause: "", mark: "by definition" },
-  example: worked({ x: 0.4, x1: 0.33, y1: 3, x2: 0.5, y2: 2 }, 2.588, 3, "40 % running time"),
 };
 
 export const runningRate: Formula = {
@@ -128,5 +121,4 @@ export const runningRate: Formula = {
   text: "R * m",
   validity: "Within the edition's table of run-time factors.",
   source: chosen,
-  example: worked({ R: 72, m: 2 }, 144, 6, "half of the time"),
 };

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { columns, oneValue, parseText } from "../../src/algebra";
 import { symbolsOf } from "../../src/algebra/expression";
 import { formulas, unitIn } from "../../src/formulas";
+import { exampleOf } from "./examples";
 
 const marks = ["read", "two sources", "from memory", "common practice", "by definition"];
 const usedIn = (text: string) => symbolsOf(parseText(text));
@@ -71,7 +72,7 @@ describe.each(formulas.map((formula) => [formula.id, formula] as const))("%s", (
   });
 
   it("gives the number of its worked example to the digits the example states", () => {
-    const { given, gives, digits } = formula.example;
+    const { given, gives, digits } = exampleOf(formula);
     expect(Object.keys(given).sort()).toEqual([...symbolNames].sort());
     // Half a unit of the last stated digit: the example is a rounded number.
     expect(Math.abs(oneValue(formula, given) - gives)).toBeLessThanOrEqual(
@@ -81,28 +82,28 @@ describe.each(formulas.map((formula) => [formula.id, formula] as const))("%s", (
 
   it("works its example inside the valid range of every symbol", () => {
     for (const { name, valid } of formula.symbols) {
-      const value = formula.example.given[name] as number;
+      const value = exampleOf(formula).given[name] as number;
       expect(value, name).toBeGreaterThanOrEqual(valid[0]);
       expect(value, name).toBeLessThanOrEqual(valid[1]);
     }
   });
 
   it.each(symbolNames)("gives NaN, not a number, where %s is not known", (name) => {
-    const inputs = { ...formula.example.given, [name]: Number.NaN };
+    const inputs = { ...exampleOf(formula).given, [name]: Number.NaN };
     expect(oneValue(formula, inputs)).toBeNaN();
     const mixed = columns(
       formula,
       {
-        ...formula.example.given,
+        ...exampleOf(formula).given,
         [name]: Float64Array.of(
           Number.NaN,
           inputs[name] as number,
-          formula.example.given[name] as number,
+          exampleOf(formula).given[name] as number,
         ),
       },
       3,
     );
     expect([mixed[0], mixed[1]]).toEqual([Number.NaN, Number.NaN]);
-    expect(mixed[2]).toBe(oneValue(formula, formula.example.given));
+    expect(mixed[2]).toBe(oneValue(formula, exampleOf(formula).given));
   });
 });

@@ -2,6 +2,7 @@ import { derivative } from "mathjs";
 import { describe, expect, it } from "vitest";
 import { oneValue, slopes } from "../../src/algebra";
 import { type Formula, flowFromPressure, formulas } from "../../src/formulas";
+import { exampleOf } from "./examples";
 import { asColumns, randomPoints } from "./points";
 
 /**
@@ -71,8 +72,8 @@ describe("the slopes reader against mathjs' own derivatives", () => {
     "agrees for %s",
     (_, formula) => {
       for (const { name } of formula.symbols) {
-        const expected: number = derivative(formula.text, name).evaluate(formula.example.given);
-        const [slope] = slopes(formula, name, formula.example.given, 1);
+        const expected: number = derivative(formula.text, name).evaluate(exampleOf(formula).given);
+        const [slope] = slopes(formula, name, exampleOf(formula).given, 1);
         // The same operations in another order: a few units in the last place of each.
         expect(Math.abs(slope! - expected)).toBeLessThanOrEqual(1e-13 * Math.abs(expected));
       }

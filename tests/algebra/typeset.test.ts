@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { oneValue, typeset } from "../../src/algebra";
 import { type Formula, flowFromPressure, formulas, unitIn } from "../../src/formulas";
+import { exampleOf } from "./examples";
 
 const print = (text: string, given?: Record<string, number>) => {
   const names = ["x", "y", "z"];
@@ -39,7 +40,7 @@ describe.each(formulas.map((formula) => [formula.id, formula] as const))(
     });
 
     it("fills in the numbers of a row and leaves no symbol standing", () => {
-      const given = formula.example.given;
+      const given = exampleOf(formula).given;
       const { numbers, result } = typeset(formula, "ip", given);
       expect(numbers).toHaveLength(steps.length + 1);
       const sums = numbers.map((line) => line.split(" = ")[1]).join(" ");

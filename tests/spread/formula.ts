@@ -24,6 +24,5 @@ export function formulaOf(
     text,
     validity: "",
     source: { work: "the test that uses it", clause: "", mark: "by definition" },
-    example: { given: {}, gives: 0, digits: 0, note: "" },
   };
 }

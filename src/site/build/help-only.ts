@@ -1,7 +1,7 @@
 import { type Plugin, parseAst } from "vite";
 
 /** What of a formula only its help page and the tests read. */
-const helpOnly = new Set(["example", "valid", "validity"]);
+const helpOnly = new Set(["valid", "validity"]);
 
 /** Leaves out of the code that runs what of a formula only help pages show. */
 export function withoutHelpOfFormulas(): Plugin {
