@@ -62,14 +62,19 @@ class Mark {
 
 const noRanges: readonly RangeNode[] = [];
 
+type Maker = FormulaCell | string | Copied;
+
 const usualCols = 64;
 
 /** The values and formulas of one sheet in arrays by row, for fast reading. */
 export class Grid implements Cells {
   /** By row, then column; a hole is a blank. */
   readonly values: CellValue[][] = [];
-  /** The formula cell that makes the value of a cell: its own, or the anchor that spills over it. */
-  readonly makers: FormulaCell[][] = [];
+  /**
+   * What makes the value of a cell: a formula cell, its own or the anchor that spills over it, or the
+   * formula of which no cell was asked for yet. Most of a large sheet never are.
+   */
+  private readonly makers: Maker[][] = [];
   rowCount: number;
   colCount: number;
   /** The write that changed each column last, and the size. */
@@ -87,9 +92,11 @@ export class Grid implements Cells {
       if (value !== null) this.put(row, col, value);
       if (formula === null) return;
       const extent = arrayRef === null ? null : parseRectangle(arrayRef);
-      const made = new FormulaCell(this, row, col, formula, extent, isFixed === true);
-      this.setMaker(row, col, made);
-      if (extent) anchors.push(made);
+      if (extent) {
+        const made = new FormulaCell(this, row, col, formula, extent, isFixed === true);
+        anchors.push(made);
+        this.setMaker(row, col, made);
+      } else this.setMaker(row, col, formula);
     });
     for (const anchor of anchors) this.claim(anchor);
   }
@@ -103,7 +110,15 @@ export class Grid implements Cells {
   }
 
   formulaText(row: number, col: number): string | undefined {
-    return this.formula(row, col)?.formula;
+    const source = this.source(row, col);
+    return typeof source === "object" ? source.at(row) : source;
+  }
+
+  /** The formula of the cell itself: its text, or what it is a copy of. */
+  source(row: number, col: number): string | Copied | undefined {
+    const maker = this.makers[row]?.[col];
+    if (!(maker instanceof FormulaCell)) return maker;
+    return maker.row === row && maker.col === col ? maker.source : undefined;
   }
 
   spillAt(row: number, col: number): Rectangle | null {
@@ -149,7 +164,23 @@ export class Grid implements Cells {
   }
 
   maker(row: number, col: number): FormulaCell | undefined {
-    return this.makers[row]?.[col];
+    const cell = this.passing(row, col);
+    const line = this.makers[row];
+    if (cell && line && line[col] !== cell) line[col] = cell;
+    return cell;
+  }
+
+  /** The same for one look: a cell that was not asked for before is not kept. */
+  passing(row: number, col: number): FormulaCell | undefined {
+    const maker = this.makers[row]?.[col];
+    if (maker === undefined || maker instanceof FormulaCell) return maker;
+    return new FormulaCell(this, row, col, maker, null);
+  }
+
+  /** The formula cell that makes a value, where it was asked for before. */
+  knownMaker(row: number, col: number): FormulaCell | undefined {
+    const maker = this.makers[row]?.[col];
+    return maker instanceof FormulaCell ? maker : undefined;
   }
 
   /** The formula of the cell itself, not one that spills over it. */
@@ -158,7 +189,7 @@ export class Grid implements Cells {
     return maker !== undefined && maker.row === row && maker.col === col ? maker : undefined;
   }
 
-  setMaker(row: number, col: number, cell: FormulaCell | undefined): void {
+  setMaker(row: number, col: number, cell: Maker | undefined): void {
     let line = this.makers[row];
     if (line === undefined) {
       if (cell === undefined) return;
@@ -173,7 +204,7 @@ export class Grid implements Cells {
   /** Notes an anchor as the maker of the free cells it spills over. */
   claim(anchor: FormulaCell): void {
     forEachCell(anchor.extent, (row, col) => {
-      if (this.maker(row, col) === undefined) this.setMaker(row, col, anchor);
+      if (this.makers[row]?.[col] === undefined) this.setMaker(row, col, anchor);
     });
   }
 
@@ -183,8 +214,8 @@ export class Grid implements Cells {
       const line = this.makers[key]!;
       const row = Number(key);
       for (let col = 0; col < line.length; col++) {
-        const cell = line[col];
-        if (cell !== undefined && cell.row === row && cell.col === col) yield cell;
+        const cell = this.formula(row, col);
+        if (cell !== undefined) yield cell;
       }
     }
   }

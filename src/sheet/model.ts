@@ -82,10 +82,10 @@ export class SheetModel {
       value: (row, col) => grid.get(row, col),
       formula: (row, col) => grid.formulaText(row, col) ?? null,
       copyOf: (row, col) => {
-        const source = grid.formula(row, col)?.source;
+        const source = grid.source(row, col);
         return typeof source === "object" ? source : null;
       },
-      hasFormula: (row, col) => grid.formula(row, col) !== undefined,
+      hasFormula: (row, col) => grid.source(row, col) !== undefined,
       column: (col, rows) => rows.map((row) => grid.get(row, col)),
     };
   }
@@ -96,7 +96,7 @@ export class SheetModel {
    */
   recompute(sheet: string, row: number, col: number): Fresh {
     const grid = this.grid(sheet);
-    const cell = grid.maker(row, col);
+    const cell = grid.passing(row, col);
     if (!cell) return { value: grid.get(row, col) };
     const outcome = this.work.within(() => evaluate(cell, this.programs.of(cell)));
     if ("unsupported" in outcome) return outcome;

@@ -21,8 +21,10 @@ export const checkCellTypes: Check = (job, report) => {
       if (!table.has(field.key)) continue;
       for (let i = 0; i < table.length; i++) {
         const value = table.raw(field.key, i);
-        if (value === null || typeof value === "number" || !table.has(field.key, i)) continue;
-        if (isCellError(value)) {
+        if (value === null || typeof value === "number") continue;
+        const isError = isCellError(value);
+        if ((field.holds !== "number" && !isError) || !table.has(field.key, i)) continue;
+        if (isError) {
           const { grid, row, col } = table.placeOrHome(field.key, i);
           if (inheritsError(job.file, grid, row, col)) continue;
           report.at("cell-error", table, field.key, i, about(i), {
@@ -32,7 +34,7 @@ export const checkCellTypes: Check = (job, report) => {
           });
           continue;
         }
-        if (field.holds !== "number" || table.gap(field.key, i) !== "text") continue;
+        if (table.gap(field.key, i) !== "text") continue;
         // "none" says that no rate is required; a formula of ours, that no fan will do.
         if (field.says?.includes(String(value).trim().toLowerCase())) continue;
         if (field.is && /^none\b/.test(String(value)) && table.hasFormula(field.key, i)) continue;

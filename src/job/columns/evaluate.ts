@@ -36,7 +36,9 @@ function resultOf(part: Expression, source: Source): Result {
     case "first":
       return source.field(part.keys[0] as string);
     case "with":
-      return resultOf(part.what, source);
+      return part.only && resultOf(part.only, source) === false
+        ? null
+        : resultOf(part.what, source);
     case "kept":
       return resultOf(source.has(part.sheet, part.key) ? part.kept : part.otherwise, source);
     case "setting":

@@ -43,8 +43,16 @@ export type Expression =
     }
   /** The first of these fields that the sheet has: the others stand in for it in a plainer job. */
   | { readonly is: "first"; readonly keys: readonly string[] }
-  /** Left out at the end of a call, or blank, where the sheet has no such field. */
-  | { readonly is: "with"; readonly key: string; readonly what: Expression }
+  /**
+   * Left out at the end of a call, or blank, where the sheet has no such field. What is worked out
+   * again leaves it out as well where `only` does not hold: there it changes nothing.
+   */
+  | {
+      readonly is: "with";
+      readonly key: string;
+      readonly what: Expression;
+      readonly only?: Expression;
+    }
   /** A worksheet function of ours; `place` picks one of several values side by side, from 1. */
   | {
       readonly is: "rule";
@@ -99,10 +107,11 @@ export const setting = (key: string): Expression => ({ is: "setting", key });
 export const cells = (...keys: string[]): Expression => ({ is: "cells", keys });
 export const first = (...keys: string[]): Expression => ({ is: "first", keys });
 export const column = (sheet: SheetKind, key: string): Expression => ({ is: "column", sheet, key });
-export const withField = (key: string, what: Part): Expression => ({
+export const withField = (key: string, what: Part, only?: Expression): Expression => ({
   is: "with",
   key,
   what: toExpression(what),
+  ...(only && { only }),
 });
 
 /** The cell `key` of the row of another sheet that this row names in its field `name`. */

@@ -34,6 +34,8 @@ const sameFan = { dwelling: "dwelling", tag: "tag", speed: "speed", direction: "
 const whereAsked = (none: Expression, then: Expression) =>
   when(same("required", value("none")), none, then);
 
+const isGuarded = same(setting("judging"), value("guarded"));
+
 /** A row a fan, or a row a reading of it: at one of its speeds, before or after it was mended. */
 export const fansLayout: SheetLayout = {
   kind: "fans",
@@ -100,9 +102,9 @@ export const fansLayout: SheetLayout = {
         first("judged", "flow"),
         "required",
         "status",
-        withField("spread", when(same(setting("judging"), value("guarded")), "spread", nothing)),
+        withField("spread", when(isGuarded, "spread", nothing)),
         withField("spread", setting("chance")),
-        withField("freedom", "freedom"),
+        withField("freedom", "freedom", isGuarded),
       ),
     }),
     text("stands", "Latest", "latest reading, stands", {

@@ -99,10 +99,8 @@ function successors(
   const right = Math.min(extent.right, grid.colCount - 1);
   let last: FormulaCell | undefined;
   for (let row = extent.top; row <= bottom; row++) {
-    const line = grid.makers[row];
-    if (line === undefined) continue;
     for (let col = extent.left; col <= right; col++) {
-      const maker = line[col];
+      const maker = grid.knownMaker(row, col);
       if (maker === undefined || maker === last || maker.mark.due !== pass) continue;
       next.push(maker);
       last = maker;
