@@ -23,7 +23,7 @@ import {
 import { Workbook } from "../../src/workbook";
 import { hostOf } from "../desk-host/desk";
 import { today } from "./demo";
-import { cellsOf, demoHost, hostError, line, placeOf, typedAt } from "./hosts";
+import { cellsOf, demoHost, hostError, line, placeOf, refuseFrom, typedAt } from "./hosts";
 
 async function checkDemo() {
   const host = demoHost();
@@ -248,6 +248,24 @@ describe("the sheets of a new job", () => {
     expect([settings.system, settings.problems]).toEqual([system, []]);
     expect(settings.constant).toBe(usualConstant[system]);
     expect([settings.edition?.id, settings.name]).toEqual(["62.2-2019", "A job"]);
+  });
+
+  it("stand whole where their pages are refused, which is told once", async () => {
+    const started = async (nth: number) => {
+      const host = hostWith({ Data: [line("x")] });
+      const calls = refuseFrom(host, nth, 1);
+      const told: string[] = [];
+      const added = await addJobSheets({ system: "ip" }, (note) => told.push(note));
+      return { count: calls.count, told, added };
+    };
+    const { count, told, added } = await started(Number.POSITIVE_INFINITY);
+    expect(told).toEqual([]);
+    // The pages are asked for near the end, after all that the sheets need.
+    let refused = { told, added };
+    for (let nth = count; nth > count / 2 && refused.told.length === 0; nth -= 50)
+      refused = await started(nth);
+    expect(refused.added).toEqual(added);
+    expect(refused.told).toEqual([expect.stringMatching(/^How it prints could not be set up .+:/)]);
   });
 
   it("work out what is typed in", async () => {

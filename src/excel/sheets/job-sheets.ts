@@ -25,7 +25,7 @@ import { HostError } from "../host-error";
 import { type Book, run } from "../run";
 import type { System } from "../types";
 import { addSheet, checkStructure } from "./own-sheet";
-import { setUpPage } from "./page";
+import { pageRefused, setUpPage } from "./page";
 import { dressHeadings, layOut } from "./table-sheet";
 import { writeRows } from "./write-blocks";
 
@@ -57,9 +57,13 @@ const layoutsOf = (plan: JobPlan): SheetLayout[] => Object.values(plan);
  * headings, formulas in as many rows as asked for and drop-down lists, and goes to the first
  * dwelling. Returns the names of those added. A sheet that is there already is left as it is; where
  * it is not laid out as ours would be, formulas that would look into it are left out. The blank
- * sheets of an empty workbook give way. Refuses where all names are taken.
+ * sheets of an empty workbook give way. Refuses where all names are taken, and tells of pages that
+ * cannot be set up.
  */
-export function addJobSheets(start: JobStart): Promise<readonly string[]> {
+export function addJobSheets(
+  start: JobStart,
+  tell: (note: string) => void = () => {},
+): Promise<readonly string[]> {
   const { system, features = [] } = start;
   const rows = {
     ...usualRows,
@@ -104,7 +108,7 @@ export function addJobSheets(start: JobStart): Promise<readonly string[]> {
       if (sheet) setUpPage(sheet, pageOf(layout, system));
     }
     if (job) setUpPage(job, settingsPage(system));
-    await book.sync().catch(() => {});
+    await book.sync().catch((thrown) => tell(pageRefused(thrown)));
     return wanted;
   });
 }
@@ -180,10 +184,10 @@ async function fillSettings(
   settingsWidths.forEach((width, col) => {
     sheet.getRangeByIndexes(0, col, 1, 1).format.columnWidth = pointsOf(width);
   });
-  const values = sheet.getRangeByIndexes(1, 0, lines.length, settingsWidths.length);
-  values.format.verticalAlignment = "Top";
-  values.getColumn(1).format.horizontalAlignment = "Left";
-  values.getColumn(2).format.wrapText = true;
+  const below = (col: number) => sheet.getRangeByIndexes(1, col, lines.length, 1).format;
+  for (const col of settingsWidths.keys()) below(col).verticalAlignment = "Top";
+  below(1).horizontalAlignment = "Left";
+  below(2).wrapText = true;
   for (const { key, help } of jobSettings)
     sheet.getRangeByIndexes(settingRow(key), 0, 1, 1).format.rowHeight = settingHeight(help);
   for (const [key, entries] of Object.entries(settingChoices))

@@ -1,9 +1,14 @@
 import { columnLetters } from "../../cells";
 import type { pageSpecOf } from "../../records";
+import { toHostError } from "../host-error";
 
 type PageSpec = ReturnType<typeof pageSpecOf>;
 
 const inchPoints = 72;
+
+/** What is told, once for all sheets, where the host refuses that. */
+export const pageRefused = (thrown: unknown) =>
+  `How it prints could not be set up (${toHostError(thrown).message}): choose paper, orientation and width before printing.`;
 
 /** Queues how a sheet is printed. Excel may refuse it, as without a printer: sync it by itself. */
 export function setUpPage(sheet: Excel.Worksheet, page: PageSpec): void {

@@ -3,10 +3,10 @@ import { type Look, pageSpecOf, placeOf, type SheetPlan } from "../../records";
 import { addressesOf } from "../areas";
 import { cellsOf, empty } from "../begun";
 import { asText } from "../cell-text";
-import { sheetProtected, toHostError } from "../host-error";
+import { sheetProtected } from "../host-error";
 import { type Book, run } from "../run";
 import { addSheet, checkStructure, freeName } from "./own-sheet";
-import { setUpPage } from "./page";
+import { pageRefused, setUpPage } from "./page";
 import { type Written, writeRows } from "./write-blocks";
 import { writeChart } from "./write-chart";
 
@@ -30,6 +30,7 @@ export function writePlan(
     sheet.getRangeByIndexes(0, 0, plan.rows.length, width).numberFormat = formatsOf(plan, width);
     for (const [look, cells] of cellsByLook(plan)) dress(sheet, look, cells);
     for (const range of plan.merges) sheet.getRange(range).merge(false);
+    measure(sheet, plan);
     sheet.load("name");
     await book.sync();
     if (plan.chart) await writeChart(book, sheet, plan.chart);
@@ -39,14 +40,11 @@ export function writePlan(
       for (const former of charts) former.delete();
       copy?.delete();
       await book.sync();
-      measure(sheet, plan);
       setUpPage(sheet, pageSpecOf(plan.page));
       await book.sync();
     } catch (thrown) {
       await book.begun.takeBack();
-      tell(
-        `The page of ${sheet.name} could not be set up for printing: ${toHostError(thrown).message}`,
-      );
+      tell(pageRefused(thrown));
     }
     return sheet.name;
   });

@@ -2,7 +2,7 @@ import { linesOf } from "../../cells";
 import type { System } from "../../editions";
 import type { Field, SheetLayout } from "./field";
 import { firstRow } from "./formulas";
-import { unitOf } from "./units";
+import { type Measure, unitOf } from "./units";
 
 /** The heading of a field in a new job. */
 export function headingOf(field: Field, system: System): string {
@@ -12,11 +12,18 @@ export function headingOf(field: Field, system: System): string {
 /** The number format of a field's cells in a new job; undefined leaves the usual one. */
 export function numberFormatOf({ holds, measure, format }: Field): string | undefined {
   if (holds === "date") return "yyyy-mm-dd";
-  if (format !== undefined) return format;
-  if (measure === "opening" || measure === "length") return "0.00";
-  if (measure === "floor" || measure === "volume") return "0";
-  return measure ? "0.0" : undefined;
+  const code = format ?? (measure && (formats[measure] ?? "0.0"));
+  return code && `${code}${apart}`;
 }
+
+const formats: Partial<Record<Measure, string>> = {
+  opening: "0.00",
+  length: "0.00",
+  floor: "0",
+  volume: "0",
+};
+/** A little room after a number, so that it does not touch the text of the next column. */
+const apart = "_)";
 
 /** Widths of columns that do not follow their heading, in characters. */
 const widths: Readonly<Record<string, number>> = {

@@ -73,8 +73,8 @@ export interface PaneHost {
   /** Opens a file beside the open workbook. */
   openCopy(bytes: Uint8Array): Promise<void>;
   saveFit(choices: readonly FitChoice[]): Promise<void>;
-  /** Adds the sheets of a new job; returns the names of those added. */
-  addJobSheets(start: JobStart): Promise<readonly string[]>;
+  /** Adds the sheets of a new job; returns the names of those added, and tells what was refused. */
+  addJobSheets(start: JobStart, tell: (note: string) => void): Promise<readonly string[]>;
   /** Whether nothing stands in the workbook. */
   isEmpty(): Promise<boolean>;
   /** Writes them and selects the first. */

@@ -31,11 +31,11 @@ export function writeRecords(session: Session, choice: RecordChoice): Promise<vo
       ...papers.plans.map((plan) => () => plan),
     ];
     const written: string[] = [];
-    const notes = [...papers.problems];
+    const notes = new Set(papers.problems);
     try {
       for (const plan of plans) {
         set({ progress: { done: written.length, total: plans.length } });
-        const name = await host.writeRecord(plan(), (note) => notes.push(note));
+        const name = await host.writeRecord(plan(), (note) => notes.add(note));
         own(name);
         written.push(name);
       }

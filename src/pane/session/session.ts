@@ -280,8 +280,12 @@ export class Session extends Store {
   async addJobSheets(start: JobStart): Promise<void> {
     let message = "";
     await this.queue("Writing", async () => {
-      const added = await this.host.addJobSheets(start);
-      message = `Added ${added.join(", ")}. Type the dwellings, plan a box, then type the fans.`;
+      const notes: string[] = [];
+      const added = await this.host.addJobSheets(start, (note) => notes.push(note));
+      message = [
+        `Added ${added.join(", ")}. Type the dwellings, plan a box, then type the fans.`,
+        ...notes,
+      ].join(" ");
       this.set({ message });
     });
     if (this.state.problem !== "") return;
