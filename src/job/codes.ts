@@ -78,16 +78,18 @@ function ofRow(formula: string, row: number): string {
   );
 }
 
-/** Lines that go into the hash at once. */
-const linesAtOnce = 500;
+/** Characters that go into the hash at once. */
+const piece = 1 << 16;
 
 class Code {
   private readonly hash = sha256.create();
   private lines: string[] = [];
+  private length = 0;
 
   add(line: string): void {
     this.lines.push(line);
-    if (this.lines.length >= linesAtOnce) this.flush();
+    this.length += line.length;
+    if (this.length >= piece) this.flush();
   }
 
   text(): string {
@@ -98,6 +100,7 @@ class Code {
   private flush(): void {
     if (this.lines.length > 0) this.hash.update(utf8ToBytes(`${this.lines.join("\n")}\n`));
     this.lines = [];
+    this.length = 0;
   }
 }
 

@@ -1,8 +1,8 @@
 import { type CellError, type CellValue, errors } from "../cells";
 import { spend } from "./work";
 
-/** The most cells an array may have; more would only exhaust the memory. */
-const mostCells = 8_000_000;
+/** The most cells an array may have, two whole columns; more would only exhaust the memory. */
+const mostCells = 2 ** 21;
 
 /** A rectangle of values, row after row. */
 export class Matrix {

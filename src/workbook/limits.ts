@@ -5,7 +5,7 @@ import type { Limits } from "./types";
 export const defaultLimits: Limits = {
   fileBytes: 100 * 2 ** 20,
   entries: 10_000,
-  expandedBytes: 500 * 2 ** 20,
+  expandedBytes: 250 * 2 ** 20,
   depth: 100,
   cells: 3_000_000,
 };

@@ -11,7 +11,7 @@ import { readXml, readXmlText } from "./xml";
 const usualPiece = 1 << 20;
 /** More than this before the first row is no sheet as programs write it. */
 const longestBefore = 1 << 22;
-const endOfRow = "</row>";
+const row = "<row";
 const endOfRows = "</sheetData>";
 /** A row that is longer is left to the full parser. */
 const longestRow = 1 << 24;
@@ -83,20 +83,19 @@ function isPlainBefore(before: string): boolean {
   return before !== "" && !hasMore && !declaration.includes("1.1");
 }
 
-/** The pieces cut anew behind the end of a row, up to the end of the last; from there on as they come. */
+/** The pieces cut anew before a row, up to the last; from there on as they come. */
 function* wholeRows(first: string, pieces: Iterator<string>): Generator<string> {
   let text = first;
   let isPast = false;
   for (let next = pieces.next(); !next.done; next = pieces.next()) {
-    const at = text.lastIndexOf(endOfRow);
-    if (at >= 0) {
-      yield text.slice(0, at + endOfRow.length);
-      text = text.slice(at + endOfRow.length);
-    }
     isPast ||= text.includes(endOfRows);
-    if (isPast) yield text;
-    else if (text.length > longestRow) throw new NotPlain();
-    text = isPast ? next.value : text + next.value;
+    const at = isPast ? text.length : text.lastIndexOf(row);
+    if (at > 0) {
+      yield text.slice(0, at);
+      text = text.slice(at);
+    }
+    if (text.length > longestRow) throw new NotPlain();
+    text += next.value;
   }
   if (text !== "") yield text;
 }

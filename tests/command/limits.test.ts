@@ -79,6 +79,20 @@ describe("A sheet that is larger than any job", () => {
   });
 });
 
+describe("A sheet of very many lines of numbers", () => {
+  it("is looked through in a moment, laws between near lines first", async () => {
+    const path = job("lines.xlsx", (rows) => {
+      rows.length = 1;
+      for (let row = 1; row < 60; row++)
+        for (let col = 0; col < 400; col++)
+          put(rows, row, col, 3 + ((col * 7 + row * 3) % 50) / 10);
+    });
+    const start = performance.now();
+    expect(await told(path)).toMatchObject({ far: [] });
+    expect(performance.now() - start).toBeLessThan(10_000);
+  });
+});
+
 describe("What is no file to read", () => {
   it("is named as such at once: a pipe, a device", async () => {
     const pipe = join(folder, "pipe.xlsx");

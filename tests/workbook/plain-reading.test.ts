@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { main, worksheet } from "./packages";
-import { bothWays, type Given } from "./sheets";
+import { bothWays, type Given, isPlain } from "./sheets";
 
 /*
  * Sheets are read by a scanner for the plain form that spreadsheet programs write, or by the XML
@@ -263,5 +263,12 @@ describe("what is not plain is left to the XML parser, right or wrong", () => {
     );
     const { full, together } = bothWays(twice);
     expect(together).toEqual(full);
+  });
+});
+
+describe("rows without cells", () => {
+  it("are read the plain way to the end of the sheet, however many there are", () => {
+    const rows = Array.from({ length: 600_000 }, (_, i) => `<row r="${i + 2}" ht="20"/>`);
+    expect(isPlain(cells(`<row r="1"><c r="A1"><v>1</v></c></row>${rows.join("")}`))).toBe(true);
   });
 });

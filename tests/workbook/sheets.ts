@@ -75,3 +75,7 @@ export function bothWays(sheet: string | Uint8Array, given: Given = {}) {
     together: outcome(readSheet, bytes, given),
   };
 }
+
+/** Whether the plain reading takes the sheet part. */
+export const isPlain = (sheet: string) =>
+  readPlainSheet(part, new TextEncoder().encode(sheet), contextOf({})) !== undefined;

@@ -25,6 +25,24 @@ const mostUnnamed = 40;
 /** Less than this share of the rows gives no constant. */
 const leastShare = 0.4;
 
+/** What titles and headings speak of. */
+export interface About {
+  readonly ofFans: boolean;
+  readonly titlesOfOther: boolean;
+  readonly headingsOfOther: boolean;
+}
+
+export function aboutOf(pool: Pool, titles: readonly string[]): About {
+  const headings = [...pool.headings.values()].map(({ text, parents }) =>
+    [...parents, text].join(" "),
+  );
+  return {
+    ofFans: titles.some(ofFanTest) || headings.some(ofFanTest),
+    titlesOfOther: titles.some((title) => ofOtherTest(title) && !ofFanTest(title)),
+    headingsOfOther: headings.some(ofOtherTest),
+  };
+}
+
 /** Weighs a block: law and constant, rooms, duties, the three quantities, comparisons, titles. */
 export function judgeBlock(
   pool: Pool,
@@ -33,7 +51,7 @@ export function judgeBlock(
   stats: ReadonlyMap<number, LineStats>,
   words: ReadonlyMap<number, LineWords>,
   judgements: readonly Judgement[],
-  titles: readonly string[],
+  about: About,
   said: Choice["role"] | undefined,
 ): Verdict {
   const reasons: string[] = [];
@@ -53,10 +71,7 @@ export function judgeBlock(
     // A lone letter names nothing by itself.
     return (weight >= 2 && phrase.length > 1) || dimensionOf(own) === quantity[role];
   };
-  const headings = [...pool.headings.values()].map(({ text, parents }) =>
-    [...parents, text].join(" "),
-  );
-  const ofFans = titles.some(ofFanTest) || headings.some(ofFanTest);
+  const { ofFans } = about;
   const isMany = pool.lines.length > mostUnnamed;
   const isNamed =
     (flow && told("flow")) ||
@@ -65,8 +80,8 @@ export function judgeBlock(
   let constant: number | undefined;
   let isUnsure = !part.core;
   if (part.core && flow && pressure) {
-    const fit = lawFit(flow, pressure, hole, area ? 1 : 2);
-    constant = hole && fit && fit.share >= leastShare ? fit.constant : undefined;
+    const fit = lawFit(flow, pressure, hole, area ? 1 : 2, leastShare);
+    constant = hole && fit?.constant;
     const unit = (role: Role) => words.get(line(role) ?? -1)?.unit?.name;
     const known =
       constant !== undefined &&
@@ -100,9 +115,8 @@ export function judgeBlock(
   else if (flow && statsFor("required") && told("required"))
     add(1, "a required flow stands beside");
   if (ofFans) add(1, "titles speak of fans");
-  if (titles.some((title) => ofOtherTest(title) && !ofFanTest(title)))
-    add(-4, "titles speak of another test");
-  else if (headings.filter(ofOtherTest).length > 0) add(-1.5, "headings speak of another test");
+  if (about.titlesOfOther) add(-4, "titles speak of another test");
+  else if (about.headingsOfOther) add(-1.5, "headings speak of another test");
   const pascals = pressure && pressure.median * (words.get(line("pressure")!)?.unit?.factor ?? 1);
   if (pascals !== undefined && pascals > 18) add(-3, "pressures are too high for a flow box");
   if (isUnsure && !isNamed) add(-3, "no flow, pressure or opening is named");

@@ -14,7 +14,7 @@ import { type Pool, type Sample, sampleOf } from "../tables/section";
 import { plain } from "../text/plain";
 import type { Choice, Role } from "../types";
 import { assign } from "./assign";
-import { judgeBlock, type Verdict } from "./judge";
+import { aboutOf, judgeBlock, type Verdict } from "./judge";
 import { linesMeant } from "./line-names";
 import { inheritRoles } from "./retests";
 import { type Part, splitLines } from "./split";
@@ -78,6 +78,7 @@ export function readPool(
   const said = choicesFor(pool, choices).find(({ heading }) => heading === "")?.role;
   const blocks = parts.map((part) => ({ part, given: assign(ledger, linesOf(part)) }));
   inheritRoles(blocks);
+  const about = aboutOf(pool, titles);
   return blocks.map(({ part, given }) => ({
     pool,
     part,
@@ -85,7 +86,7 @@ export function readPool(
     ledger,
     stats,
     words,
-    verdict: judgeBlock(pool, part, given, stats, words, judgements, titles, said),
+    verdict: judgeBlock(pool, part, given, stats, words, judgements, about, said),
   }));
 }
 

@@ -17,13 +17,16 @@ export function addRelations(
 ): void {
   const texts = [...stats.values()].filter((s) => s.texts >= s.filled * 0.6 && s.texts >= 4);
   const keys = new Map(texts.map(({ line }) => [line, keysOf(sample, line)]));
+  const verdicts = texts
+    .filter(({ words }) => words.size >= 2 && words.size <= mostVerdicts)
+    .map(({ line }) => ({ line, codes: codesOf(keys.get(line)!) }));
   const done = new Set<string>();
   for (const draft of drafts) {
     const key = [draft.get("flow"), draft.get("dwelling"), draft.get("required")].join();
     if (done.has(key)) continue;
     done.add(key);
     const flow = stats.get(draft.get("flow") ?? -1);
-    if (flow) addVerdict(flow, texts, keys, stats, ledger);
+    if (flow) addVerdict(flow, verdicts, stats, ledger);
     const rooms = roomsByDwelling(draft, texts, keys, sample, ledger);
     const required = stats.get(draft.get("required") ?? -1);
     if (required) addDuty(required, draft.get("room") ?? rooms, texts, keys, draft, ledger);
@@ -38,11 +41,24 @@ function keysOf(sample: readonly Sample[], line: number): string[] {
   );
 }
 
+/** So many words may stand for pass, fail and the like. */
+const mostVerdicts = 6;
+
+/** A line of few words, each a number; -1 for none. */
+interface VerdictLine {
+  readonly line: number;
+  readonly codes: Int8Array;
+}
+
+function codesOf(keys: readonly string[]): Int8Array {
+  const known = [...new Set(keys)].filter((key) => key !== "");
+  return Int8Array.from(keys, (key) => known.indexOf(key));
+}
+
 /** Two or three words that follow whether the flow reaches a line of few whole numbers. */
 function addVerdict(
   flow: LineStats,
-  texts: readonly LineStats[],
-  keys: Keys,
+  texts: readonly VerdictLine[],
   stats: ReadonlyMap<number, LineStats>,
   ledger: Ledger,
 ): void {
@@ -55,20 +71,20 @@ function addVerdict(
       required.distinctNumbers > Math.max(3, required.numeric * 0.35)
     )
       continue;
-    for (const { line, words } of texts) {
-      if (words.size > 6) continue;
-      const counts = new Map<string, [number, number]>();
+    for (const { line, codes } of texts) {
+      const counts = new Float64Array(2 * mostVerdicts);
       let [all, met] = [0, 0];
-      keys.get(line)!.forEach((word, at) => {
-        const [f, r] = [flow.numbers[at]!, required.numbers[at]!];
-        if (word === "" || Number.isNaN(f) || Number.isNaN(r)) return;
-        const pair = counts.get(word) ?? [0, 0];
-        pair[f >= r ? 0 : 1]++;
-        counts.set(word, pair);
+      for (let at = 0; at < codes.length; at++) {
+        const [code, f, r] = [codes[at]!, flow.numbers[at]!, required.numbers[at]!];
+        if (code < 0 || Number.isNaN(f) || Number.isNaN(r)) continue;
+        const isMet = f >= r;
+        counts[2 * code + (isMet ? 0 : 1)]!++;
         all++;
-        if (f >= r) met++;
-      });
-      const agree = [...counts.values()].reduce((sum, pair) => sum + Math.max(...pair), 0);
+        if (isMet) met++;
+      }
+      let agree = 0;
+      for (let code = 0; code < counts.length; code += 2)
+        agree += Math.max(counts[code]!, counts[code + 1]!);
       const usual = Math.max(met, all - met);
       if (all < 6 || all - usual < 2 || agree < all * 0.92 || agree - usual < (all - usual) * 0.6)
         continue;

@@ -2,7 +2,7 @@ import type { Core } from "../evidence/laws";
 import type { LineStats } from "../evidence/stats";
 import type { Role } from "../types";
 import { unitsOfConstant } from "./constants";
-import { isRound, lawFit } from "./fit";
+import { FirstLook, isRound, lawFit } from "./fit";
 
 /** What else is known of the lines when their values are tried against the law. */
 interface LineHints {
@@ -20,6 +20,26 @@ interface Tried {
   readonly worth: number;
 }
 
+/** A sheet with more lines of numbers is no table of fans. */
+export const mostLines = 60;
+
+/** An opening stands no farther from its flow. */
+const farthest = 40;
+/** So many laws are looked into, those between near lines first. */
+const mostTries = 20_000;
+
+/** The lines of a law that may hold. */
+interface LawLines {
+  readonly flow: LineStats;
+  readonly pressure: LineStats;
+  readonly hole: LineStats;
+  /** 1 where the hole is an area, 2 where it is a diameter. */
+  readonly power: 1 | 2;
+}
+
+const apart = ({ flow, pressure, hole }: LawLines) =>
+  Math.abs(flow.line - pressure.line) + Math.abs(flow.line - hole.line);
+
 type Lines = ReadonlyMap<number, LineStats>;
 
 /** The laws that typed values follow; each flow once, and no line in two parts. */
@@ -31,8 +51,7 @@ export function coresByValues(stats: Lines, hints: LineHints): Core[] {
       s.dates < s.filled * 0.5 &&
       s.negative < 1.01,
   );
-  // A sheet with very many lines of numbers is no table of fans.
-  const lines = usable.slice(0, 60);
+  const lines = usable.slice(0, mostLines);
   const holes = lines.filter(
     (s) => s.negative < 0.1 && s.distinctNumbers <= Math.max(12, s.numeric * 0.5),
   );
@@ -43,23 +62,28 @@ export function coresByValues(stats: Lines, hints: LineHints): Core[] {
   const pressures = lines.filter(
     (s) => s.distinctNumbers >= 3 && s.median < 400 && s.low > 0 && hints.mayBe(s.line, "pressure"),
   );
-  const tried: Tried[] = [];
-  for (const flow of flows)
-    for (const pressure of pressures)
-      for (const hole of holes) {
-        if (
-          pressure === flow ||
-          hole === flow ||
-          hole === pressure ||
-          Math.abs(hole.line - flow.line) > 40
-        )
-          continue;
-        for (const power of [1, 2] as const) {
-          if (!hints.mayBe(hole.line, power === 1 ? "area" : "diameter")) continue;
-          const found = tryLaw(flow, pressure, hole, power, hints);
-          if (found) tried.push(found);
-        }
-      }
+  const sizes = holes.flatMap((hole) =>
+    ([1, 2] as const)
+      .filter((power) => hints.mayBe(hole.line, power === 1 ? "area" : "diameter"))
+      .map((power) => ({ hole, power })),
+  );
+  const worthALook: LawLines[] = [];
+  for (const flow of flows) {
+    const look = new FirstLook(flow);
+    const near = sizes.filter(
+      ({ hole }) => hole !== flow && Math.abs(hole.line - flow.line) <= farthest,
+    );
+    for (const pressure of pressures) {
+      if (pressure === flow) continue;
+      for (const { hole, power } of near)
+        if (hole !== pressure && look.mayFollow(pressure, hole, power))
+          worthALook.push({ flow, pressure, hole, power });
+    }
+  }
+  const tried = worthALook
+    .sort((a, b) => apart(a) - apart(b))
+    .slice(0, mostTries)
+    .flatMap((lines) => tryLaw(lines, hints) ?? []);
   tried.sort((a, b) => b.worth - a.worth);
   const cores: Core[] = [];
   const parts = new Map<number, "flow" | "pressure" | "hole">();
@@ -95,15 +119,10 @@ function repeatsOthers({ flow }: Core, cores: readonly Core[], stats: Lines): bo
   return from.length > 1 && repeated.length >= mostRepeat * numeric;
 }
 
-function tryLaw(
-  flow: LineStats,
-  pressure: LineStats,
-  hole: LineStats,
-  power: 1 | 2,
-  hints: LineHints,
-): Tried | undefined {
-  const fit = lawFit(flow, pressure, hole, power);
-  if (!fit || fit.share < 0.6 || fit.covered < 0.5 || fit.different < 3) return undefined;
+function tryLaw(lines: LawLines, hints: LineHints): Tried | undefined {
+  const { flow, pressure, hole, power } = lines;
+  const fit = lawFit(flow, pressure, hole, power, 0.6);
+  if (!fit || fit.covered < 0.5 || fit.different < 3) return undefined;
   const stated = {
     flow: hints.unit(flow.line),
     pressure: hints.unit(pressure.line),
@@ -121,7 +140,6 @@ function tryLaw(
   // A few rows may follow some law by chance.
   if (fit.different < (known ? (named > 1 ? 3 : 6) : 8) || (!known && fit.share < 0.8))
     return undefined;
-  const away = Math.abs(flow.line - pressure.line) + Math.abs(flow.line - hole.line);
   const core: Core = {
     flow: flow.line,
     pressure: pressure.line,
@@ -139,7 +157,7 @@ function tryLaw(
     worth:
       fit.share +
       (known ? 1 : 0) -
-      away * 0.015 -
+      apart(lines) * 0.015 -
       (hole.distinctNumbers === 1 ? 0.1 : 0) -
       (power === 2 ? 0.05 : 0),
   };
