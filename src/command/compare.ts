@@ -7,6 +7,7 @@ import {
   compareChecks,
   type JobCodes,
   provenanceOf,
+  shownStates,
 } from "../job";
 import { type Look, named, openFile } from "./check-file";
 import type { Format } from "./options";
@@ -63,7 +64,7 @@ function tableOf(
   const widths = [
     15,
     widest(place, 20),
-    widest(({ about }) => about, 16),
+    widest(({ about }) => about, 24),
     widest(({ field }) => field, 20),
   ];
   const rest = Math.max(24, width - widths.reduce((sum, one) => sum + one, 0) - 6);
@@ -92,9 +93,11 @@ function codeLine(old: string, now: string): string {
   return old === now ? `${old}  the same` : `${old} → ${now}  changed`;
 }
 
-function fromTo({ kind, before, after, rows }: Change): string {
+function fromTo(change: Change): string {
+  const { kind, rows } = change;
   const more = rows > 1 ? ` (in ${rows} rows)` : "";
+  const [before, after] = shownStates(change);
   if (kind === "finding new") return after;
   if (kind === "finding gone") return before;
-  return before === "" && after === "" ? "" : `${before || "blank"} → ${after || "blank"}${more}`;
+  return before === "" && after === "" ? "" : `${before} → ${after}${more}`;
 }

@@ -19,6 +19,7 @@ export {
   type ChangeKind,
   compareChecks,
   type RateUnder,
+  shownStates,
   underEdition,
 } from "./comparing";
 export * from "./estimating";

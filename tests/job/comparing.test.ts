@@ -153,7 +153,65 @@ describe("two states of a job", () => {
         ]),
       );
     expect(lines(compareJobs(book(4.1), book(4.2), { today }))).toEqual([
-      "typed|Homes!F6|Lot 4|Kitchen Pa|4.1|4.2",
+      "typed|Homes!F6|Lot 4, Kitchen|Kitchen Pa|4.1|4.2",
+    ]);
+  });
+
+  it("match the fans of a firm by their rooms, and one whose room alone was corrected", () => {
+    const book = (rooms: readonly string[], day = 45_900) =>
+      jobFile(
+        grid("Log", [
+          ["Lot", "Room", "Hole in2", "Pa", "cfm", "Date", "By"],
+          ...rooms.map((room, i) => {
+            const pressure = 2 + [...room].length * 0.3 + (i < 12 ? 0 : 1);
+            const flow = Math.round(10.7 * 24 * Math.sqrt(pressure)) / 10;
+            return [
+              `Lot ${i % 4}`,
+              room,
+              24,
+              pressure,
+              flow,
+              i === 3 ? day : 45_900,
+              i < 1 ? "A" : "B",
+            ];
+          }),
+        ]),
+      );
+    const rooms = ["Bath", "Main bath", "WC", "Bath", "Laundry", "?? room", "Kitchen", "Kitchen"];
+    const mended = rooms.map((room) => (room === "?? room" ? "WC bath" : room));
+    const found = lines(
+      compareJobs(book(rooms), book([...mended, "Hall bath"], 45_901), { today }),
+    );
+    expect(found).toEqual([
+      "row added|Log!A10|Lot 0, Hall bath|||",
+      "typed|Log!F5|Lot 3, Bath|Date|2025-08-31|2025-09-01",
+      "typed|Log!B7|Lot 1, WC bath|Room|?? room|WC bath",
+    ]);
+  });
+
+  it("tell what several fans of a row share once", () => {
+    const book = (tester: string) =>
+      jobFile(
+        grid("Homes", [
+          [
+            "Lot",
+            "By",
+            "Bath in2",
+            "Bath Pa",
+            "Bath cfm",
+            "Kitchen in2",
+            "Kitchen Pa",
+            "Kitchen cfm",
+          ],
+          ...[2.5, 3.5, 4.5, 5.5, 3.1, 2.8, 4.1, 5.2, 2.2, 6.1, 4.9, 3.8].map((pressure, i) => {
+            const flow = (area: number) => Math.round(10.7 * area * Math.sqrt(pressure)) / 10;
+            const by = i === 4 ? tester : "KL";
+            return [`Lot ${i}`, by, 24, pressure, flow(24), 48, pressure, flow(48)];
+          }),
+        ]),
+      );
+    expect(lines(compareJobs(book("KL"), book("RT"), { today }))).toEqual([
+      "typed|Homes!B6|Lot 4, Bath|By|KL|RT",
     ]);
   });
 });

@@ -174,19 +174,6 @@ describe("the changes since an older file", () => {
     expect(view("-4.1", "007")).toEqual(["−4.1", "007"]);
   });
 
-  it("write the days of a date column as days", () => {
-    const dated = gridOf("Fans", [
-      ["Dwelling", "Fan", "Box", "Openings in use", "Reading 1 (Pa)", "Test date"],
-      ["Lot 1", "B1", "Box 1", "B", 2, 45_931],
-    ]);
-    const own = check(fileOf(jobSheet, dwellingSheet, boxSheet, dated)).job;
-    const [group] = groupChanges(
-      [change({ field: "Test date", cell: "F2", before: "45930", after: "45931" })],
-      own,
-    );
-    expect(group?.changes[0]).toMatchObject({ before: "2025-09-30", after: "2025-10-01" });
-  });
-
   it("can be narrowed to some sorts and cut to a page", () => {
     const changes = [change({}), change({ kind: "result" }), change({ kind: "formula", rows: 9 })];
     const [group] = groupChanges(changes, job, ["formula"]);

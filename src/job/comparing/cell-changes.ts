@@ -20,9 +20,10 @@ export class CellChanges {
     now: Held,
     where: Omit<Change, "kind" | "before" | "after">,
     typed: "typed" | "constant" = "typed",
+    text: (value: CellValue) => string = textOf,
   ): void {
     const isSame = isSameValue(old.value, now.value);
-    const [before, after] = [textOf(old.value), textOf(now.value)];
+    const [before, after] = [text(old.value), text(now.value)];
     if (old.formula === null && now.formula === null) {
       if (!isSame) this.found.push({ ...where, kind: typed, before, after });
       return;

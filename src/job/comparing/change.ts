@@ -1,4 +1,7 @@
-import { type CellValue, isBlankCell, isCellError } from "../../cells";
+import { type CellValue, isBlankCell, isCellError, significant } from "../../cells";
+
+/** Digits that tell most numbers apart, and those that a cell keeps. */
+const [fewDigits, allDigits] = [7, 15];
 
 /** What sort of thing changed, in the order of a list. */
 export const changeKinds = [
@@ -39,4 +42,26 @@ export interface Change {
 export function textOf(value: CellValue): string {
   if (isBlankCell(value)) return "";
   return isCellError(value) ? value.error : String(value);
+}
+
+const ofValues: readonly ChangeKind[] = [
+  "edition",
+  "constant",
+  "setting",
+  "typed",
+  "formula",
+  "result",
+];
+
+/** Both states of a change as a person reads them: numbers to the digits that tell them apart. */
+export function shownStates({ kind, before, after }: Change): [before: string, after: string] {
+  const isValue = ofValues.includes(kind);
+  const shown = (text: string, digits: number) => {
+    if (text === "") return isValue ? "blank" : "";
+    const number = Number(text);
+    return isValue && String(number) === text ? significant(number, digits) : text;
+  };
+  let digits = fewDigits;
+  while (digits < allDigits && shown(before, digits) === shown(after, digits)) digits++;
+  return [shown(before, digits), shown(after, digits)];
 }

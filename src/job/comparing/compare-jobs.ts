@@ -8,7 +8,7 @@ import { type Change, type ChangeKind, changeKinds, textOf } from "./change";
 import { compareOthers } from "./compare-others";
 import { compareRows } from "./compare-rows";
 
-export type { Change, ChangeKind } from "./change";
+export { type Change, type ChangeKind, shownStates } from "./change";
 
 /**
  * What is otherwise in the later of two states: settings, rows matched by their names, field by
@@ -21,9 +21,7 @@ export function compareChecks(old: JobCheck, now: JobCheck): Change[] {
   const changes = [
     ...compareSheets(before, after),
     ...compareSettings(old.job, now.job),
-    ...(isJob
-      ? layouts.flatMap(({ kind }) => compareRows(old.job.tables[kind], now.job.tables[kind]))
-      : []),
+    ...(isJob ? layouts.flatMap(({ kind }) => compareRows(old.job, now.job, kind)) : []),
     ...compareOthers(old.job, now.job, isJob),
     ...compareFindings(old.findings, now.findings),
   ];

@@ -1,12 +1,12 @@
 import { cellName } from "../../cells";
 import { acceptedSheetTitle } from "../accepting";
-import { jobTitle, layouts, type SheetKind } from "../columns";
+import { jobTitle, layouts } from "../columns";
 import { fitSheetTitle } from "../fit";
 import type { Grid } from "../grid";
 import type { Job, Table } from "../read";
 import { CellChanges } from "./cell-changes";
 import type { Change } from "./change";
-import { aboutOf, keysOf } from "./compare-rows";
+import { aboutOf, pairRows } from "./compare-rows";
 
 /** Sheets of a job whose changes are told in other words: settings, answers, acceptances. */
 const toldOtherwise = [jobTitle, fitSheetTitle, acceptedSheetTitle];
@@ -20,12 +20,10 @@ export function compareOthers(before: Job, after: Job, isJob: boolean): Change[]
   return after.file.sheets.flatMap((now) => {
     const old = before.file.sheets.find(({ name }) => isSame(name, now.name));
     if (!old || (isJob && toldOtherwise.some((name) => isSame(name, now.name)))) return [];
-    const changes = new OtherCells(old, now, before.tables, after.tables).changes();
+    const changes = new OtherCells(old, now, before, after).changes();
     return isJob ? changes.filter(({ kind }) => kind !== "result") : changes;
   });
 }
-
-type Tables = Readonly<Partial<Record<SheetKind, Table>>>;
 
 /** The cells of one sheet in both states, and which of them its readings leave. */
 class OtherCells {
@@ -39,10 +37,10 @@ class OtherCells {
   constructor(
     private readonly old: Grid,
     private readonly now: Grid,
-    before: Tables,
-    after: Tables,
+    before: Job,
+    private readonly after: Job,
   ) {
-    for (const { kind } of layouts) this.match(before[kind], after[kind]);
+    for (const { kind } of layouts) this.match(before.tables[kind], after.tables[kind]);
   }
 
   changes(): Change[] {
@@ -70,23 +68,28 @@ class OtherCells {
 
   /** Matches the rows and columns of a table's readings. */
   private match(before: Table | undefined, after: Table | undefined): void {
-    const olds = keysOf(before);
-    for (const i of olds.values()) this.take(before, i, this.old, this.read.old);
-    for (const [key, i] of keysOf(after)) {
+    const isHere = (table: Table | undefined, i: number) => table?.home(i).grid === this.now;
+    const { pairs, added, removed } = pairRows(before, after);
+    for (const i of [...pairs.map(([was]) => was), ...removed])
+      this.take(before, i, this.old, this.read.old);
+    for (const i of [...pairs.map(([, is]) => is), ...added]) {
       if (!after || !this.take(after, i, this.now, this.read.now)) continue;
       const { row } = after.home(i);
-      const was = olds.get(key);
-      const isAlone = after.readingsAt(this.now.name, row).length === 1;
-      if (isAlone) this.abouts.set(row, aboutOf(after, i));
-      if (was === undefined && isAlone) this.added.add(row);
-      if (was === undefined || !before) continue;
-      for (const { key } of after.layout.fields) {
-        const [p, q] = [before.place(key, was), after.place(key, i)];
+      if (after.readingsAt(this.now.name, row).length === 1)
+        this.abouts.set(row, aboutOf(this.after, after, i));
+    }
+    for (const i of added) {
+      const row = after?.home(i).row ?? -1;
+      if (isHere(after, i) && after?.readingsAt(this.now.name, row).length === 1)
+        this.added.add(row);
+    }
+    for (const [was, i] of pairs)
+      for (const { key } of after?.layout.fields ?? []) {
+        const [p, q] = [before?.place(key, was), after?.place(key, i)];
         if (p?.grid !== this.old || q?.grid !== this.now) continue;
         this.rows.set(q.row, p.row);
         this.cols.set(q.col, p.col);
       }
-    }
   }
 
   /** Marks the cells of a reading; whether it stands in the sheet. */

@@ -1,31 +1,82 @@
+import { type CellValue, isoDay } from "../../cells";
+import type { SheetKind } from "../columns";
 import { plainName } from "../fit";
-import type { Table } from "../read";
+import type { Job, Table } from "../read";
 import { CellChanges } from "./cell-changes";
-import type { Change } from "./change";
+import { type Change, textOf } from "./change";
 
 /** Changes of the rows of one kind of sheet; either state may be without it. */
-export function compareRows(before: Table | undefined, after: Table | undefined): Change[] {
-  const old = keysOf(before);
-  const now = keysOf(after);
+export function compareRows(old: Job, now: Job, kind: SheetKind): Change[] {
+  const [before, after] = [old.tables[kind], now.tables[kind]];
+  const { pairs, added, removed } = pairRows(before, after);
   const changes: Change[] = [];
   const found = new CellChanges();
-  for (const [key, i] of now) {
-    const was = old.get(key);
-    if (!after) continue;
-    if (was === undefined || !before) changes.push(wholeRow("row added", after, i));
-    else compareFields(before, was, after, i, found);
-  }
-  for (const [key, i] of old)
-    if (before && !now.has(key)) changes.push(wholeRow("row removed", before, i));
+  const told = new Set<string>();
+  for (const i of added) changes.push(wholeRow("row added", after as Table, now, i));
+  for (const [was, i] of pairs)
+    compareFields(
+      { table: before as Table, i: was },
+      { table: after as Table, i },
+      now,
+      found,
+      told,
+    );
+  for (const i of removed) changes.push(wholeRow("row removed", before as Table, old, i));
   return [...changes, ...found.all()];
 }
 
-/** Rows by their names; of several with the same name the first, the second and so on. */
-export function keysOf(table: Table | undefined): Map<string, number> {
+/** The rows of two states that are one, in the order of the later state, and those that are not. */
+interface Pairs {
+  readonly pairs: readonly (readonly [was: number, is: number])[];
+  readonly added: readonly number[];
+  readonly removed: readonly number[];
+}
+
+/**
+ * Rows are one by their names, of several with the same name the first, the second and so on. Where
+ * the room stands in for a name that is not there, a row whose room alone changed is the same too.
+ */
+export function pairRows(before: Table | undefined, after: Table | undefined): Pairs {
+  const [old, now] = [keysOf(before, namesOf), keysOf(after, namesOf)];
+  const pairs: [number, number][] = [];
+  const match = (olds: Map<string, number>, news: ReadonlyMap<string, number>) => {
+    const left: number[] = [];
+    for (const [key, i] of news) {
+      const was = olds.get(key);
+      if (was === undefined) left.push(i);
+      else pairs.push([was, i]);
+      olds.delete(key);
+    }
+    return left;
+  };
+  const left = match(old, now);
+  const isUnnamed = (table: Table | undefined) => (i: number) =>
+    (table as Table).layout.names.some((key) => table?.text(key, i) === "");
+  const firstName = (table: Table, i: number) => namesOf(table, i).slice(0, 1);
+  const [lost, come] = [[...old.values()].filter(isUnnamed(before)), left.filter(isUnnamed(after))];
+  const olds = keysOf(before, firstName, lost);
+  const added = [
+    ...left.filter((i) => !come.includes(i)),
+    ...match(olds, keysOf(after, firstName, come)),
+  ];
+  const met = new Set(pairs.map(([was]) => was));
+  return {
+    pairs: pairs.sort(([, a], [, b]) => a - b),
+    added: added.sort((a, b) => a - b),
+    removed: [...old.values()].filter((i) => !met.has(i)),
+  };
+}
+
+/** Rows by their names, with a number for those of the same name. */
+function keysOf(
+  table: Table | undefined,
+  names: (table: Table, i: number) => readonly string[],
+  rows: Iterable<number> = Array(table?.length ?? 0).keys(),
+): Map<string, number> {
   const keys = new Map<string, number>();
   const seen = new Map<string, number>();
-  for (let i = 0; i < (table?.length ?? 0); i++) {
-    const name = namesOf(table as Table, i)
+  for (const i of rows) {
+    const name = names(table as Table, i)
       .map(plainName)
       .join("\u0000");
     const count = (seen.get(name) ?? 0) + 1;
@@ -36,22 +87,25 @@ export function keysOf(table: Table | undefined): Map<string, number> {
 }
 
 function namesOf(table: Table, i: number): string[] {
-  return table.layout.names.map((key) => (table.has(key) ? table.text(key, i) : ""));
+  const names = table.layout.names.map((key) => (table.has(key) ? table.text(key, i) : ""));
+  return names.includes("") && table.has("room") ? [...names, table.text("room", i)] : names;
 }
 
-export function aboutOf(table: Table, i: number): string {
+/** What a change calls its row. */
+export function aboutOf({ fans }: Job, table: Table, i: number): string {
+  if (fans?.table === table) return fans.label(i);
   return namesOf(table, i)
     .filter((name) => name !== "")
     .join(", ");
 }
 
-function wholeRow(kind: "row added" | "row removed", table: Table, i: number): Change {
+function wholeRow(kind: "row added" | "row removed", table: Table, job: Job, i: number): Change {
   const [first = ""] = table.layout.names;
   return {
     kind,
     sheet: table.placeOrHome(first, i).grid.name,
     cell: table.ref(first, i),
-    about: aboutOf(table, i),
+    about: aboutOf(job, table, i),
     field: "",
     before: "",
     after: "",
@@ -59,25 +113,35 @@ function wholeRow(kind: "row added" | "row removed", table: Table, i: number): C
   };
 }
 
+interface RowOf {
+  readonly table: Table;
+  readonly i: number;
+}
+
 function compareFields(
-  before: Table,
-  was: number,
-  after: Table,
-  i: number,
+  old: RowOf,
+  now: RowOf,
+  job: Job,
   found: CellChanges,
+  told: Set<string>,
 ): void {
-  const row = { sheet: after.home(i).grid.name, about: aboutOf(after, i), rows: 1 };
-  const told = new Set<string>();
-  for (const { key, title } of after.layout.fields) {
+  const { table: after, i } = now;
+  const { table: before, i: was } = old;
+  const sheet = after.home(i).grid.name;
+  const row = { sheet, about: aboutOf(job, after, i), rows: 1 };
+  for (const { key, title, holds } of after.layout.fields) {
     if (!before.has(key, was) && !after.has(key, i)) continue;
-    // A cell may stand for two fields: the room as written, and its kind.
-    const cells = `${before.ref(key, was)} ${after.ref(key, i)}`;
+    // A cell may stand for two fields, the room and its kind, and for several fans of its row.
+    const cells = `${sheet}!${before.ref(key, was)} ${after.ref(key, i)}`;
     if (told.has(cells)) continue;
     told.add(cells);
     const field = after.has(key, i) ? after.heading(key, i) : before.heading(key, was) || title;
     const where = { ...row, cell: after.ref(key, i), field };
     const kind = key === "constant" ? "constant" : "typed";
-    found.compare(held(before, key, was), held(after, key, i), where, kind);
+    const text = (value: CellValue) =>
+      (holds === "date" && typeof value === "number" && isoDay(value, job.file.dateOffset)) ||
+      textOf(value);
+    found.compare(held(before, key, was), held(after, key, i), where, kind, text);
   }
 }
 

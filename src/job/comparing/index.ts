@@ -1,3 +1,3 @@
 /** Two states of a job side by side: what was typed, what is computed, what was found. */
-export { type Change, type ChangeKind, compareChecks } from "./compare-jobs";
+export { type Change, type ChangeKind, compareChecks, shownStates } from "./compare-jobs";
 export { type RateUnder, underEdition } from "./under-edition";

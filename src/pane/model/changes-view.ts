@@ -1,5 +1,4 @@
-import { isoDay, significant } from "../../cells";
-import { type Change, type ChangeKind, type Job, plainName } from "../../job";
+import { type Change, type ChangeKind, type Job, plainName, shownStates } from "../../job";
 
 /** Changes as a reader asks for them. */
 export const changeSorts = ["typed", "computed", "formula", "settings", "findings"] as const;
@@ -77,7 +76,7 @@ export function groupChanges(
     groups.set(key, group);
     // The row of the open workbook is the one to name.
     if (isOnlyOlder(group.at)) group.at = change;
-    group.views.push(viewOf(change, i, sort, job));
+    group.views.push(viewOf(change, i, sort));
   });
   const order = job.file.sheets.map(({ name }) => name.toLowerCase());
   const sheetAt = ({ sheet }: Change) => {
@@ -131,15 +130,15 @@ function isOnlyOlder({ kind }: Change): boolean {
   return kind === "row removed" || kind === "finding gone" || kind === "sheet removed";
 }
 
-function viewOf(change: Change, i: number, sort: ChangeSort, job: Job): ChangeView {
+function viewOf(change: Change, i: number, sort: ChangeSort): ChangeView {
   const { kind, sheet, cell, rows } = change;
-  const [before, after] = [change.before, change.after].map((text) => shownText(text, change, job));
+  const [before, after] = shownStates(change);
   return {
     key: `${i}`,
     sort,
     title: titleOf(change),
-    before: before ?? "",
-    after: after ?? "",
+    before,
+    after,
     note: rows > 1 ? `alike in ${rows} rows` : "",
     sheet,
     cell: isOnlyOlder(change) ? "" : cell === "" && kind === "sheet added" ? "A1" : cell,
@@ -160,23 +159,4 @@ function titleOf({ kind, field }: Change): string {
     default:
       return field;
   }
-}
-
-/** Numbers to the digits that tell, days as days; "blank" where a value is gone. */
-function shownText(text: string, { kind, sheet, field }: Change, job: Job): string {
-  const hasValues = ["edition", "constant", "setting", "typed", "formula", "result"].includes(kind);
-  if (text === "") return hasValues ? "blank" : "";
-  const number = Number(text);
-  if (!hasValues || Number.isNaN(number) || String(number) !== text) return text;
-  if (holdsDays(job, sheet, field)) return isoDay(number, job.file.dateOffset) || text;
-  return significant(number, 7);
-}
-
-function holdsDays({ tables }: Job, sheet: string, heading: string): boolean {
-  const table = Object.values(tables).find(({ name }) => name === sheet);
-  return (
-    table?.layout.fields.some(
-      ({ key, holds }) => holds === "date" && table.has(key) && table.heading(key) === heading,
-    ) === true
-  );
 }
