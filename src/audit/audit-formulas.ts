@@ -1,5 +1,5 @@
 import { cellName } from "../cells";
-import { type Finding, type Job, type JobFile, kindEntry, readJob } from "../job";
+import { type Finding, findingKinds, type Job, type JobFile, readJob } from "../job";
 import type { Audit } from "./audit";
 import { auditColumn } from "./audit-column";
 import { auditRanges } from "./audit-ranges";
@@ -49,7 +49,7 @@ export function auditFormulas(
       if (isSaid && job.firm?.isRead(sheet, row, col) === false && !holdsNumber(sheet, row, col))
         return;
       told.add(place);
-      const { severity } = kindEntry(kind);
+      const { severity } = findingKinds[kind];
       const about = places.about(sheet, row, col);
       const cells = [cell, ...also].map((each) => ({ sheet, cell: each }));
       const effect = difference ? `${difference.what}.` : words.effect;

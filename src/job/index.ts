@@ -42,7 +42,6 @@ export {
   findingKinds,
   isFault,
   isOpen,
-  kindEntry,
   type Mend,
   type Severity,
   severities,

@@ -3,7 +3,7 @@ import {
   type CellAt,
   type Finding,
   type FindingKind,
-  kindEntry,
+  findingKinds,
   type Mend,
   type Question,
 } from "./findings";
@@ -41,7 +41,7 @@ export class Report {
 
   /** A finding at one cell of a reading. */
   at(kind: FindingKind, table: Table, key: string, i: number, about: string, words: Words): void {
-    const { severity, yields } = kindEntry(kind);
+    const { severity, yields } = findingKinds[kind];
     const isOfReading = severity === "result" || yields;
     if (isOfReading && table.layout.kind === "fans" && this.isAnswered(i)) return;
     const { grid, row, col } = table.placeOrHome(key, i);
@@ -69,7 +69,7 @@ export class Report {
     { apply, question, cause, also = [], ...words }: Words,
     reading: string,
   ): void {
-    const { severity } = kindEntry(kind);
+    const { severity } = findingKinds[kind];
     const cells = cell === "" ? [] : [{ sheet, cell }, ...also];
     const finding: Finding = {
       ...{ kind, severity, sheet, cell, row, cells, about, ...words },
@@ -93,12 +93,12 @@ export class Report {
       const { kind, sheet, cell, cells } = finding;
       for (const key of cells.length > 0 ? cells.map(nameOf) : [nameOf({ sheet, cell })])
         kept(byCell, key, () => []).push(kind);
-      if (kindEntry(kind).spoilsRow) spoiled.add(reading);
+      if (findingKinds[kind].spoilsRow) spoiled.add(reading);
     }
     const standing = this.found.filter(({ finding: { kind, sheet, cell }, reading }) => {
       const beside = byCell.get(nameOf({ sheet, cell })) ?? [];
-      if (beside.some((other) => kindEntry(other).explains?.includes(kind))) return false;
-      return !(kindEntry(kind).yields && spoiled.has(reading));
+      if (beside.some((other) => findingKinds[other].explains?.includes(kind))) return false;
+      return !(findingKinds[kind].yields && spoiled.has(reading));
     });
     return oneEachCause(standing).sort(
       (a, b) =>

@@ -7,7 +7,6 @@ import {
   isFault,
   isOpen,
   type JobCheck,
-  kindEntry,
   type Severity,
   severities,
   sharedWords,
@@ -151,7 +150,7 @@ export function byCause(findings: readonly Finding[]): Cause[] {
       const { title } = findingKinds[kind];
       const shared = sharedWords(own);
       const lines = linesOf(own, shared !== undefined);
-      return { title, severity: kindEntry(kind).severity, findings: own, shared, lines };
+      return { title, severity: findingKinds[kind].severity, findings: own, shared, lines };
     })
     .sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
 }
@@ -161,7 +160,7 @@ export function kindLines(check: JobCheck): { title: string; severity: Severity;
   return check.summary.byKind
     .map(({ kind, count }) => ({
       title: findingKinds[kind].title,
-      severity: findingKinds[kind].severity as Severity,
+      severity: findingKinds[kind].severity,
       count,
     }))
     .sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));

@@ -1,5 +1,5 @@
 import { cellName, grouped } from "../../cells";
-import { type Accepted, type Finding, kindEntry } from "../findings";
+import { type Accepted, type Finding, findingKinds } from "../findings";
 import type { JobFile } from "../grid";
 import { listed } from "../words";
 import { fingerprintOf } from "./fingerprint";
@@ -65,7 +65,7 @@ function incompleteAt(
   const kind = "acceptance-incomplete";
   return {
     kind,
-    severity: kindEntry(kind).severity,
+    severity: findingKinds[kind].severity,
     sheet: place.sheet,
     cell: cellName(place.row, 0),
     row: place.row,
