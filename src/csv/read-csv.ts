@@ -81,7 +81,7 @@ function endsMoreLines(text: string, most: number): boolean {
 }
 
 /** A day needs more room than a column has by default; no text gets all that it might ask for. */
-const [usualWidth, widestColumn] = [9, 30];
+const [usualWidth, widestColumn] = [7, 30];
 
 /** Widths at which the first rows can be read, so that no day is shown as ####. */
 function widthsOf(rows: readonly (readonly string[])[]): (number | null)[] {

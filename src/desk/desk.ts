@@ -191,15 +191,17 @@ export class Desk {
     this.entered = { sheet, row };
     this.latest = null;
     const further = text === "" ? [] : formulasFor(this, row).filter((cell) => cell.col !== col);
-    try {
+    const enter = (own: string) =>
       this.book.enter(
         sheet,
-        [{ row, col, text }, ...further],
+        [{ row, col, text: own }, ...further],
         further.length > 0 ? row : undefined,
       );
+    try {
+      enter(text);
     } catch (thrown) {
       if (!text.startsWith("=") || this.sheet.isProtected) throw thrown;
-      this.book.enter(sheet, [{ row, col, text: `'${text}` }]);
+      enter(`'${text}`);
       this.messages.add(
         "error",
         `${cellName(row, col)}: kept as text, since it cannot be read as a formula. ${messageOf(thrown)}`,

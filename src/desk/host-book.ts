@@ -71,8 +71,7 @@ export class HostBook implements Book {
   }
 
   enter(sheet: string, cells: readonly CellText[], newRow?: number): void {
-    if (newRow !== undefined) this.host.userContinues(sheet, newRow);
-    this.host.userEntersCells(sheet, cells);
+    this.host.userEntersCells(sheet, cells, newRow);
   }
 
   widen(sheet: string, col: number, width: number): void {

@@ -56,6 +56,26 @@ describe("The page's side of the host", () => {
     expect(() => host.select("Nowhere", "A1")).toThrow(/no sheet "Nowhere"/);
   });
 
+  it("gives a new row the looks of the one above it, takes them back with it, and gives none to a row it refuses", () => {
+    const host = openDesk({ Data: rows(["x", 45000]) });
+    host.userEnters("Data", 0, 0, "007");
+    const book = host.workbook.sheet("Data");
+    book?.setStyle(0, 0, host.workbook.restyle(0, { numberFormat: "@" }));
+    book?.setStyle(0, 1, host.workbook.restyle(0, { numberFormat: "0.00", bold: true }));
+    const looks = () => [host.styleAt("Data", 1, 0), host.styleAt("Data", 1, 1)];
+    const plain = looks();
+    expect(() => host.userEntersCells("Data", [{ row: 1, col: 1, text: "=1+" }], 1)).toThrow();
+    expect(looks()).toEqual(plain);
+    host.userEntersCells("Data", [{ row: 1, col: 0, text: "008" }], 1);
+    expect(host.value("Data", 1, 0)).toBe("008");
+    expect(looks()).toMatchObject([{ numberFormat: "@" }, { numberFormat: "0.00", bold: true }]);
+    host.undo();
+    expect([host.value("Data", 1, 0), looks()]).toEqual([null, plain]);
+    host.redo();
+    expect(host.value("Data", 1, 0)).toBe("008");
+    expect(looks()[1]).toMatchObject({ bold: true });
+  });
+
   it("shows in the formula bar what gives the same cell when entered again", () => {
     const host = openDesk();
     const typed = [

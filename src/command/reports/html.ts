@@ -66,15 +66,19 @@ function findingsTable(caption: string, findings: readonly Finding[]): string {
 <tbody>${rows}</tbody></table>`;
 }
 
+/** Rows that a cell of a table in HTML may span at the most. */
+const mostSpanned = 65_534;
+
 /** What is the same for all cells of a cause stands once, beside all of them. */
 function causeRows({ lines, shared }: Cause): string[] {
   return lines.map(({ place, about, finding }, at) => {
     const { severity, what, effect, mend } = finding;
     const found = [what, acceptanceText(finding)].filter((text) => text !== "").join(". ");
     const own = [about, found].map((text) => `<td>${escapeHtml(text)}</td>`).join("");
-    const span = shared ? ` rowspan="${lines.length}"` : "";
+    const isFirst = at % mostSpanned === 0;
+    const span = shared ? ` rowspan="${Math.min(mostSpanned, lines.length - at)}"` : "";
     const told = [effect, mend].map((text) => `<td${span}>${escapeHtml(text)}</td>`).join("");
-    return `<tr><th scope="row">${escapeHtml(place)}</th><td class="${severity}">${severity}</td>${own}${shared && at > 0 ? "" : told}</tr>`;
+    return `<tr><th scope="row">${escapeHtml(place)}</th><td class="${severity}">${severity}</td>${own}${shared && !isFirst ? "" : told}</tr>`;
   });
 }
 

@@ -1,5 +1,6 @@
 import type { StyleSpec } from "../../workbook";
 import type { Book, SheetTab } from "./book";
+import type { LookStep } from "./history";
 import type { HostRange } from "./host-range";
 import { invalidArgument } from "./wire/errors";
 
@@ -74,38 +75,50 @@ export class Formats {
     );
   }
 
-  /** Gives each cell of a range the format of the cell it comes from. */
+  /** Gives each cell of a range the format of the cell it comes from; returns what that changed. */
   copy(
     source: SheetTab,
     target: HostRange,
     from: (row: number, col: number) => { readonly row: number; readonly col: number },
-  ): void {
+  ): LookStep[] {
     const cells = this.bounded(target);
     const styles = new Map<string, number>();
     cells.forEach((row, col) => {
       const place = from(row, col);
       styles.set(`${row} ${col}`, source.sheet.cell(place.row, place.col)?.style ?? 0);
     });
-    this.setEach(cells, ({ tab }, row, col) => {
+    return this.setEach(cells, ({ tab }, row, col) => {
       const style = styles.get(`${row} ${col}`) ?? 0;
       return style === (tab.sheet.cell(row, col)?.style ?? 0) ? null : style;
     });
+  }
+
+  /** Gives cells the formats that they had before an edit or after it. */
+  revert(looks: readonly LookStep[], side: "before" | "after"): void {
+    for (const { tab, row, col, [side]: style } of looks) tab.sheet.setStyle(row, col, style);
+    const [first] = looks;
+    if (first) this.book.touched({ kind: "formats", cells: rowOf(first, looks.length) });
   }
 
   /** Gives cells a format; null leaves one alone. */
   private setEach(
     range: HostRange,
     styleAt: (range: HostRange, row: number, col: number) => number | null,
-  ): void {
+  ): LookStep[] {
     const cells = this.bounded(range);
-    const { sheet } = cells.tab;
+    const { tab } = cells;
+    const { sheet } = tab;
+    const changed: LookStep[] = [];
     cells.tab.checkWritable();
     cells.checkCellCount();
     cells.forEach((row, col) => {
       const style = styleAt(cells, row, col);
-      if (style !== null) sheet.setStyle(row, col, style);
+      if (style === null) return;
+      changed.push({ tab, row, col, before: sheet.cell(row, col)?.style ?? 0, after: style });
+      sheet.setStyle(row, col, style);
     });
     this.book.touched({ kind: "formats", cells: cells.ref });
+    return changed;
   }
 
   /** Whole columns and rows end with the used cells, because formats are stored cell by cell. */
@@ -117,6 +130,15 @@ export class Formats {
     return range.with({ bottom, right });
   }
 }
+
+/** The cells of one row whose looks an edit changed lie within these. */
+const rowOf = ({ tab, row, col }: LookStep, length: number) => ({
+  sheet: tab.name,
+  top: row,
+  left: col,
+  bottom: row,
+  right: Math.max(col + length, tab.sheet.colCount) - 1,
+});
 
 /** "#RRGGBB" or a colour word as "RRGGBB". */
 export function readColor(value: unknown): string {

@@ -10,10 +10,20 @@ export interface CellStep {
   readonly after: Content;
 }
 
-/** Cell edits that are undone together. */
-interface Step {
+/** The format of one cell before and after an edit. */
+export interface LookStep {
+  readonly tab: SheetTab;
+  readonly row: number;
+  readonly col: number;
+  readonly before: number;
+  readonly after: number;
+}
+
+/** Cell edits that are undone together, with what formats came with them. */
+export interface Step {
   readonly group: string;
   cells: CellStep[];
+  looks: readonly LookStep[];
 }
 
 /** Most steps kept; older ones are dropped. */
@@ -38,24 +48,28 @@ export class History {
     this.future = [];
     const last = this.past.at(-1);
     if (last?.group === group) last.cells.push(...cells);
-    else this.past.push({ group, cells: [...cells] });
+    else this.past.push({ group, cells: [...cells], looks: [] });
     if (this.past.length > mostSteps) this.past.shift();
   }
 
-  /** The cells to set back to what they were before, the latest edit first. */
-  undo(): readonly CellStep[] {
-    const step = this.past.pop();
-    if (step === undefined) return [];
-    this.future.push(step);
-    return [...step.cells].reverse();
+  /** Formats that the last edit brought along. */
+  restyled(looks: readonly LookStep[]): void {
+    const last = this.past.at(-1);
+    if (last) last.looks = looks;
   }
 
-  /** The cells to set again to what they became. */
-  redo(): readonly CellStep[] {
+  /** The step to set back. */
+  undo(): Step | undefined {
+    const step = this.past.pop();
+    if (step) this.future.push(step);
+    return step;
+  }
+
+  /** The step to do again. */
+  redo(): Step | undefined {
     const step = this.future.pop();
-    if (step === undefined) return [];
-    this.past.push(step);
-    return step.cells;
+    if (step) this.past.push(step);
+    return step;
   }
 
   /** Drops the edits of a sheet that is gone. */

@@ -1,12 +1,12 @@
 import type { CellValue, Place } from "../../cells";
 import type { StyleSpec } from "../../workbook";
-import type { ListRule } from "./book";
+import type { ListRule, SheetTab } from "./book";
 import { contentOf, readContent } from "./cells/content";
 import { shownText } from "./cells/read";
 import { typedText } from "./cells/typed-text";
 import type { CellEdit } from "./cells/write";
 import type { Origin } from "./change";
-import type { CellStep } from "./history";
+import type { LookStep, Step } from "./history";
 import { HostRange } from "./host-range";
 import type { Mark } from "./marks/marks";
 import type { OpenBook } from "./open-book";
@@ -122,22 +122,31 @@ export abstract class PageSide {
     this.userEntersCells(sheet, cells);
   }
 
-  /** Takes texts for cells here and there on a sheet; undone as one. */
-  userEntersCells(sheet: string, cells: readonly TypedCell[]): void {
-    const tab = this.book.tab(sheet);
+  /**
+   * Takes texts for cells here and there on a sheet; undone as one. A new row gets the formats of the
+   * one above it, by which its texts are read too.
+   */
+  userEntersCells(sheet: string, cells: readonly TypedCell[], newRow?: number): void {
+    const { book } = this;
+    const tab = book.tab(sheet);
     const edits = cells.map(({ row, col, text }): CellEdit => {
-      const isText = this.book.formats.isText(tab, row, col);
-      return { tab, row, col, content: readContent(text, isText, this.book.workbook.date1904) };
+      const isText = book.formats.isText(tab, row === newRow ? row - 1 : row, col);
+      return { tab, row, col, content: readContent(text, isText, book.workbook.date1904) };
     });
-    this.write("user", edits);
+    const looks = newRow === undefined ? [] : this.continued(tab, newRow);
+    try {
+      this.write("user", edits);
+    } catch (thrown) {
+      book.formats.revert(looks, "before");
+      throw thrown;
+    }
+    if (looks.length > 0) book.history.restyled(looks);
   }
 
-  /** Gives a row the formats of the one above it. */
-  userContinues(sheet: string, row: number): void {
-    const tab = this.book.tab(sheet);
+  private continued(tab: SheetTab, row: number): LookStep[] {
     const right = Math.max(0, tab.sheet.colCount - 1);
     const cells = new HostRange(tab, { top: row, left: 0, bottom: row, right });
-    this.book.formats.copy(tab, cells, (_, col) => ({ row: row - 1, col }));
+    return this.book.formats.copy(tab, cells, (_, col) => ({ row: row - 1, col }));
   }
 
   /** Sets the width of a column in characters. */
@@ -181,16 +190,19 @@ export abstract class PageSide {
 
   private revert(
     origin: Origin,
-    steps: readonly CellStep[],
+    step: Step | undefined,
     side: "before" | "after",
     back: () => void,
   ): void {
-    if (steps.length === 0) return;
+    if (step === undefined) return;
+    // Of a cell changed twice in a step, what came first is set back last.
+    const cells = side === "before" ? [...step.cells].reverse() : step.cells;
     try {
       this.write(
         origin,
-        steps.map((step) => ({ ...step, content: step[side] })),
+        cells.map((cell) => ({ ...cell, content: cell[side] })),
       );
+      this.book.formats.revert(step.looks, side);
     } catch (thrown) {
       back();
       throw thrown;

@@ -11,7 +11,7 @@ import { type Held, sheetOf } from "./held";
 import type { BoxPlan, PaneHost, Reading, Undoable } from "./host";
 import { loadAudit, readable } from "./load-audit";
 import { paint } from "./paint";
-import type { SessionState } from "./state";
+import { type SessionState, waitsForExcel } from "./state";
 import { Store } from "./store";
 
 /** Edits of one paste or burst come closer together than this. */
@@ -20,6 +20,8 @@ const burstTime = 20;
 const quietTime = 250;
 /** A reading and check that takes no longer than this keeps nobody from typing on. */
 const unfelt = 150;
+/** Excel begins to answer sooner than this, ms, unless a cell is being typed in. */
+const patience = 2000;
 /** Mends that can be taken back. */
 const mostApplied = 20;
 /** Times that the workbook is read again while a worksheet function has not answered. */
@@ -82,11 +84,18 @@ export class Session extends Store {
   check(): Promise<void> {
     return this.queue("Reading the workbook", async () => {
       this.edits.stop();
+      const late = setTimeout(() => this.set({ busy: waitsForExcel }), patience);
+      const isAnswered = () => clearTimeout(late);
       // Before the reading: what is typed meanwhile is read once more.
       if (!this.isWatching)
         this.unwatch.push(await this.host.watchEdits((sheet) => this.edits.add(sheet)));
       this.isWatching = true;
-      this.reading = await this.host.read((progress) => this.set({ progress }));
+      this.reading = await this.host
+        .read((progress) => {
+          isAnswered();
+          this.set({ progress, busy: "Reading the workbook" });
+        })
+        .finally(isAnswered);
       this.set({ busy: "Checking", progress: undefined });
       await this.judge((_, after) => announceCheck(after));
     });

@@ -10,6 +10,10 @@ export interface AppliedMend {
   readonly words: string;
 }
 
+/** What keeps Excel from answering, where it has not for a while. */
+export const waitsForExcel =
+  "Waiting for Excel: where a cell is being typed in, end that with Enter or Esc";
+
 /** What the screens show. */
 export interface SessionState {
   /** The screen that is shown. */
@@ -19,6 +23,7 @@ export interface SessionState {
     | ""
     | "Testing"
     | "Reading the workbook"
+    | typeof waitsForExcel
     | "Checking"
     | "Writing"
     | "Reading the file"

@@ -41,8 +41,8 @@ export function PickCards({ picks }: { picks: readonly PickView[] }) {
   );
 }
 
-/** What the formula reads besides the arguments of calls of ours. */
-export function ReadsCard({ view: { reads, calls } }: { view: TraceView }) {
+/** What the formula reads besides the arguments of calls of ours, or what stands beside a typed value. */
+export function ReadsCard({ view: { kind, reads, calls } }: { view: TraceView }) {
   const shared = useShared();
   const id = useId();
   if (reads.length === 0) return null;
@@ -69,7 +69,7 @@ export function ReadsCard({ view: { reads, calls } }: { view: TraceView }) {
       ) : (
         <>
           <h3 id={id} className={shared.subheading}>
-            The formula reads
+            {kind === "typed" ? "Its row holds" : "The formula reads"}
           </h3>
           {list}
         </>
