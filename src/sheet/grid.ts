@@ -75,6 +75,8 @@ export class Grid implements Cells {
    * formula of which no cell was asked for yet. Most of a large sheet never are.
    */
   private readonly makers: Maker[][] = [];
+  /** Rows that share their line of makers with the row above, until one of them changes. */
+  private readonly isSharing: boolean[] = [];
   rowCount: number;
   colCount: number;
   /** The write that changed each column last, and the size. */
@@ -88,7 +90,10 @@ export class Grid implements Cells {
     this.rowCount = sheet.rowCount;
     this.colCount = sheet.colCount;
     const anchors: FormulaCell[] = [];
+    let last = 0;
     sheet.visit((row, col, value, formula, arrayRef, isFixed) => {
+      if (row !== last) this.share(last);
+      last = row;
       if (value !== null) this.put(row, col, value);
       if (formula === null) return;
       const extent = arrayRef === null ? null : parseRectangle(arrayRef);
@@ -165,8 +170,7 @@ export class Grid implements Cells {
 
   maker(row: number, col: number): FormulaCell | undefined {
     const cell = this.passing(row, col);
-    const line = this.makers[row];
-    if (cell && line && line[col] !== cell) line[col] = cell;
+    if (cell && this.makers[row]?.[col] !== cell) this.ownLine(row)[col] = cell;
     return cell;
   }
 
@@ -175,6 +179,30 @@ export class Grid implements Cells {
     const maker = this.makers[row]?.[col];
     if (maker === undefined || maker instanceof FormulaCell) return maker;
     return new FormulaCell(this, row, col, maker, null);
+  }
+
+  /** Copies of formulas stand in a column as one object, so that whole rows are alike. */
+  private share(row: number): void {
+    const [above, line] = [this.makers[row - 1], this.makers[row]];
+    if (!above || above.length !== line?.length) return;
+    for (let col = 0; col < line.length; col++) {
+      const maker = line[col];
+      if (above[col] !== maker || maker instanceof FormulaCell) return;
+    }
+    this.makers[row] = above;
+    this.isSharing[row - 1] = true;
+    this.isSharing[row] = true;
+  }
+
+  /** The line of makers of a row, to be changed. */
+  private ownLine(row: number): Maker[] {
+    let line = this.makers[row];
+    if (line === undefined || this.isSharing[row]) {
+      this.isSharing[row] = false;
+      line = line?.slice() ?? this.newLine();
+      this.makers[row] = line;
+    }
+    return line;
   }
 
   /** The formula cell that makes a value, where it was asked for before. */
@@ -190,14 +218,9 @@ export class Grid implements Cells {
   }
 
   setMaker(row: number, col: number, cell: Maker | undefined): void {
-    let line = this.makers[row];
-    if (line === undefined) {
-      if (cell === undefined) return;
-      line = this.newLine();
-      this.makers[row] = line;
-    }
-    if (cell === undefined) delete line[col];
-    else line[col] = cell;
+    if (cell !== undefined) this.ownLine(row)[col] = cell;
+    else if (this.makers[row]) delete this.ownLine(row)[col];
+    else return;
     this.reach(row, col);
   }
 

@@ -116,12 +116,13 @@ function folded(part: Extract<Expression, { is: "sum" | "count" }>, source: Sour
       .filter(({ test }) => (test === "=") === isSame)
       .map(({ key, test, of: own }) => ({ values: of(key), test, own: resultOf(own, source) }));
   const [same, further] = [split(true), split(false)];
-  const join = (parts: readonly CellValue[]) => parts.map(keyOf).join("\u0000");
-  const groups = new Map<string, number[]>();
+  const groups = new Group();
+  const keys = same.map(({ values }) => values.map(keyOf));
   cells.forEach((cell, row) => {
     if (part.where.length === 0 && cell === null) return;
-    const key = join(same.map(({ values }) => values[row] ?? null));
-    kept(groups, key, () => []).push(row);
+    let group = groups;
+    for (const column of keys) group = group.made(column[row] ?? "");
+    group.rows.push(row);
   });
   const fold = (rows: readonly number[]): CellValue => {
     if (part.is === "count") return rows.length;
@@ -133,18 +134,31 @@ function folded(part: Extract<Expression, { is: "sum" | "count" }>, source: Sour
     }
     return sum;
   };
-  const known = new Map<string, CellValue>();
   return eachRow(source, (i) => {
-    const key = join(same.map(({ own }) => at(own, i)));
-    const rows = groups.get(key) ?? [];
+    let group: Group | undefined = groups;
+    for (const { own } of same) group = group?.within.get(keyOf(at(own, i)));
+    const rows = group?.rows ?? [];
     if (further.length > 0)
       return fold(
         rows.filter((row) =>
           further.every(({ values, test, own }) => isMet(values[row] ?? null, test, at(own, i))),
         ),
       );
-    return kept(known, key, () => fold(rows));
+    if (!group) return fold(rows);
+    group.folded ??= { value: fold(rows) };
+    return group.folded.value;
   });
+}
+
+/** Rows that are alike in what is asked of them, by one field after the other. */
+class Group {
+  readonly within = new Map<string, Group>();
+  readonly rows: number[] = [];
+  folded: { readonly value: CellValue } | undefined;
+
+  made(key: string): Group {
+    return kept(this.within, key, () => new Group());
+  }
 }
 
 function isMet(value: CellValue, test: "=" | "<>" | ">", of: CellValue): boolean {

@@ -47,6 +47,7 @@ export function restsOn(job: Job, table: Table, field: Field, rows: readonly num
   };
   const usual = valuesWith();
   const follows = (input: Input, changed: Values) => {
+    if (changed === source.column(input.kind, input.key)) return false;
     const other = valuesWith(input, changed);
     return usual.filter((value, i) => String(other[i]) !== String(value)).length >= length / 2;
   };
@@ -57,12 +58,16 @@ export function restsOn(job: Job, table: Table, field: Field, rows: readonly num
   );
 }
 
+/** Each of these gives the very same values where it has nothing to change. */
 const multiplied = (by: number) => (values: Values) =>
-  values.map((value) => (typeof value === "number" ? value * by : value));
+  values.some((value) => typeof value === "number")
+    ? values.map((value) => (typeof value === "number" ? value * by : value))
+    : values;
 
 /** Each text by another that the column holds as well. */
 function exchanged(values: Values): Values {
   const texts = [...new Set(values)].filter((value) => typeof value === "string" && value !== "");
+  if (texts.length < 2) return values;
   const next = new Map(texts.map((text, i) => [text, texts[(i + 1) % texts.length] as CellValue]));
   return values.map((value) => next.get(value) ?? value);
 }

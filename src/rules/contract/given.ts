@@ -77,6 +77,11 @@ export class CallArguments {
     return this.matrices.get(name) !== undefined;
   }
 
+  /** Whether every row has a result. */
+  get isSound(): boolean {
+    return this.faults.size === 0;
+  }
+
   /** Why a row has no result; undefined for a sound one. */
   fault(i: number): Fault | undefined {
     return this.faults.get(i);
@@ -369,15 +374,13 @@ export class CallArguments {
   private readTogether(group: readonly string[]): void {
     if (group.every((name) => !this.has(name) && this.takes[name]?.optional)) return;
     const [first = ""] = group;
-    for (let i = 0; i < this.length; i++)
-      if (group.every((name) => this.isBlank(name, i)))
+    const given = group.map((name) => this.names.get(name) ?? (this.columns.get(name) as Column));
+    for (let i = 0; i < this.length; i++) {
+      let at = 0;
+      while (at < given.length && isBlankAt(given[at] as Names | Column, i)) at++;
+      if (at === given.length && this.isOnlyBlank(i))
         this.spoil(i, nothingYet, "", `${first} is blank`, first);
-  }
-
-  private isBlank(name: string, i: number): boolean {
-    const names = this.names.get(name);
-    if (names !== undefined) return nameAt(names, i) === "" && this.isOnlyBlank(i);
-    return Number.isNaN(pick(this.columns.get(name) as Column, i)) && this.isOnlyBlank(i);
+    }
   }
 
   private isOnlyBlank(i: number): boolean {
@@ -411,6 +414,12 @@ export class CallArguments {
     const known = this.faults.get(i);
     if (!known || known.weight < bad.weight) this.faults.set(i, bad);
   }
+}
+
+function isBlankAt(given: Names | Column, i: number): boolean {
+  if (typeof given === "number") return Number.isNaN(given);
+  if (given instanceof Float64Array) return Number.isNaN(given[i]);
+  return nameAt(given, i) === "";
 }
 
 function fault(weight: Fault["weight"], code: string, message: string, about: string): Fault {

@@ -72,8 +72,9 @@ export const rule = ruleOf({
     const { pressure: P, area: A, low, high } = given;
     const { source } = pressureAtOtherArea;
     if (P >= low && P <= high) {
-      const words = `${sixDigits(P)} Pa lies in the window of ${sixDigits(low)} to ${sixDigits(high)} Pa`;
-      return { gives: "keep", why: () => ({ words: [words], sources: [source] }) };
+      const words = () =>
+        `${sixDigits(P)} Pa lies in the window of ${sixDigits(low)} to ${sixDigits(high)} Pa`;
+      return { gives: "keep", why: () => ({ words: [words()], sources: [source] }) };
     }
     const next = nextOpening(P, A, listedOpenings(given), { low, high });
     return {

@@ -133,6 +133,7 @@ export const rule = ruleOf({
     const of = (name: string) => call.column(name);
     const guard = { spread: of("spread"), chance: of("chance"), freedom: of("freedom") };
     const known = verdictColumn(of("flow"), of("required"), call.length, undefined, guard);
+    if (!call.has("status")) return (i) => known[i];
     return (i) => {
       const isSeen = known[i] !== "not measured" && known[i] !== "none required";
       return isOutside(readStatus(call.text("status", i))) && isSeen ? "out of range" : known[i];
