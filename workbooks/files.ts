@@ -6,6 +6,8 @@ import { existingRows } from "./existing-rows";
 import { plantFaults, staleFlow } from "./faults";
 import { blankRows, demoRows } from "./job-rows";
 import { proofRows } from "./proof-rows";
+import { addQuestions } from "./questions";
+import { slipRows } from "./slip-rows";
 import { wholeRows } from "./whole-rows";
 
 export const demoName = "alder-terrace.xlsx";
@@ -17,6 +19,8 @@ export const existingName = "mill-lane.xlsx";
 export const estimateName = "heron-field.xlsx";
 /** Whole-house ventilation: retests, speeds, supply, timers, kitchens. */
 export const wholeName = "cedar-ferry.xlsx";
+/** What is easily missed: kitchens, rooms without a rate, odd second openings, weak references. */
+export const slipName = "tern-close.xlsx";
 
 /** The workbooks and the answer key, by file name. */
 export function files(): Record<string, Uint8Array | string> {
@@ -28,6 +32,8 @@ export function files(): Record<string, Uint8Array | string> {
   const cell = fans?.cell(stale.row, columnIndex(plainPlan.fans, "flow"));
   if (!cell?.formula || typeof cell.value !== "number") throw new Error("no flow to make stale");
   fans?.setFormula(cell.row, cell.col, cell.formula, cell.value * stale.factor);
+  const slips = jobWorkbook(slipRows());
+  addQuestions(slips);
   return {
     [demoName]: demo.save(),
     [answersName]: `${Papa.unparse([...key], { newline: "\n" })}\n`,
@@ -36,5 +42,6 @@ export function files(): Record<string, Uint8Array | string> {
     [existingName]: jobWorkbook(existingRows()).save(),
     [estimateName]: jobWorkbook(estimateRows()).save(),
     [wholeName]: jobWorkbook(wholeRows()).save(),
+    [slipName]: slips.save(),
   };
 }

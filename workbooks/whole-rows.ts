@@ -5,7 +5,7 @@ import { serial } from "./job-rows";
 /**
  * Cedar Ferry: an invented row of seven houses under the Washington code, each ventilated in another
  * way: supply and exhaust of a recovery unit, a fan at two speeds, a fan on a timer, or not at all;
- * one fan was mended and read again. Nothing here is a measurement.
+ * one fan was mended and read again; a seal and the state of two houses were noted. Nothing here is a measurement.
  */
 const box = "Box 3";
 const areas = { A: (Math.PI / 4) * 4.25 ** 2, B: (Math.PI / 4) * 6 ** 2, C: 50, D: 90 } as const;
@@ -91,11 +91,11 @@ export function wholeRows(): JobRows {
     rated: 110,
     ...byBox("B", 82),
   });
-  fan(6, { ...bath, rated: 80, grille: 260, shared: "K1", ...byBox("B", 66) });
+  fan(6, { ...bath, rated: 80, shared: "K1", ...byBox("B", 66) });
 
   // Room fans alone: nothing ventilates the house as a whole.
-  fan(7, { ...bath, rated: 80, ...byBox("B", 61) });
-  fan(7, { ...hood, rated: 210, ...byBox("D", 179) });
+  fan(7, { ...bath, rated: 80, seal: "leaky", ...byBox("B", 61) });
+  fan(7, { ...hood, rated: 210, grille: 260, ...byBox("D", 179) });
 
   return {
     settings: {
@@ -120,8 +120,8 @@ export function wholeRows(): JobRows {
       bedrooms: bedrooms as number,
       ducted: house === 1 || house === 2 ? "yes" : "no",
       appliance: house === 3 ? "yes" : "no",
-      windows: "shut",
-      others: "off",
+      windows: house === 5 ? "open" : "shut",
+      others: house === 5 ? "on" : "off",
       wind: house === 4 ? "gusty" : "calm",
       baseline: house === 4 ? 6.5 : 0.4,
     })),

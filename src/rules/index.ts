@@ -30,7 +30,7 @@ export { longestDuct } from "./equipment/duct-limit";
 export { makeupAir } from "./equipment/makeup-air";
 export { loudest } from "./equipment/max-sone";
 export { leastEfficacy } from "./equipment/min-efficacy";
-export { aimedPressure } from "./flow/aimed-pressure";
+export { aimedPressure, aimIn } from "./flow/aimed-pressure";
 export { expectedOpening } from "./flow/expected-opening";
 export { type NextOpening, nextOpening } from "./flow/next-opening";
 export { rangeStatus, rangeStatusColumn } from "./flow/range-status";

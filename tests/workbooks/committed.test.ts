@@ -23,6 +23,7 @@ import {
   existingName,
   files,
   proofName,
+  slipName,
   wholeName,
 } from "../../workbooks/files";
 
@@ -34,7 +35,7 @@ const today = 46351;
 describe("the committed workbooks", () => {
   const built = files();
 
-  const names = [demoName, blankName, proofName, existingName, estimateName, wholeName];
+  const names = [demoName, blankName, proofName, existingName, estimateName, wholeName, slipName];
 
   it.each(names)("%s is what the script builds, byte for byte", (name) => {
     expect(Buffer.from(built[name] as Uint8Array).equals(Buffer.from(read(name)))).toBe(true);
@@ -143,6 +144,27 @@ describe("the other jobs", () => {
       "house-state",
       "review-apart",
       "whole-house-missing",
+    ]);
+  });
+
+  it("show what is easily missed: small holes, thick walls, a weak reference, an edition not yet printed, kitchens not described", () => {
+    expect(kinds(slipName)).toEqual([
+      "cell-error",
+      "constant-proved",
+      "design-differs",
+      "edition-day",
+      "flow-short",
+      "hole-small",
+      "makeup-unsaid",
+      "pressure-above",
+      "pressure-below",
+      "proof-incomplete",
+      "rate-none",
+      "rate-not-set",
+      "room-unsaid",
+      "second-reading-odd",
+      "sound-over",
+      "wall-thick",
     ]);
   });
 });

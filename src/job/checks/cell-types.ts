@@ -1,5 +1,6 @@
 import { type CellError, isCellError } from "../../cells";
 import type { Field } from "../columns";
+import { factsOf } from "../facts";
 import { numberAlone } from "../mends";
 import type { Job, Table } from "../read";
 import type { Check } from "./check";
@@ -27,10 +28,14 @@ export const checkCellTypes: Check = (job, report) => {
         if (isError) {
           const { grid, row, col } = table.placeOrHome(field.key, i);
           if (inheritsError(job.file, grid, row, col)) continue;
+          const again = explained(value, field.key, i);
+          // Told of the two readings from which it does not follow.
+          if (field.key === "unboxed" && isOdd(factsOf(job).fans?.twoOpenings(i))) continue;
           report.at("cell-error", table, field.key, i, about(i), {
             what: `${table.heading(field.key, i)} holds ${value.error}`,
             effect: "Whatever uses this cell shows an error too.",
-            mend: mendOfError(explained(value, field.key, i)),
+            mend: mendOfError(again),
+            ...(again.message ? { cause: `${field.key}: ${again.message}` } : {}),
           });
           continue;
         }
@@ -50,6 +55,8 @@ export const checkCellTypes: Check = (job, report) => {
     }
   }
 };
+
+const isOdd = (told: object | undefined) => told !== undefined && "problem" in told;
 
 function mendOfError({ error, message }: CellError): string {
   if (message && !message.includes("holds #"))

@@ -19,7 +19,7 @@ export const checkEditionDay: Check = (job, report) => {
   const newest = Number(day.slice(0, 4)) + 1;
   if (newest < year)
     return add(
-      `${edition.id} is not as old as ${day}, from which it is said to be in force`,
+      `the sheet says that ${edition.id} is in force from ${day}, before that edition was printed`,
       latestOf(edition.id, newest),
     );
   const early = Array.from({ length: job.fans?.length ?? 0 }, (_, i) => i).filter(

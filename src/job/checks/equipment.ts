@@ -41,7 +41,7 @@ const checkEfficacy: RowCheck = (job, fans, i, report) => {
   const [each, least] = shownApart(own, asked.value);
   report.at("efficacy-short", table, "watts", i, fans.label(i), {
     what: `${each} ${flowUnit(job)} for each watt, where ${job.settings.equipment} asks for ${least}`,
-    effect: `The fan uses more power than ${where(asked)} lets it.`,
+    effect: `The fan uses more power than it may (${where(asked)}).`,
     mend: "Compare watts and rated flow with the nameplate; choose another fan where they are right.",
   });
 };
@@ -52,8 +52,8 @@ const checkSound: RowCheck = (job, fans, i, report) => {
   if (typeof allowed?.value !== "number" || !(own > allowed.value)) return;
   const [loud, most] = shownApart(own, allowed.value);
   report.at("sound-over", fans.table, "sones", i, fans.label(i), {
-    what: `${loud} sones, where ${most} is the most (${allowed.working})`,
-    effect: `The fan is louder than ${where(allowed)} lets it: people switch such fans off.${job.settings.work === "existing" ? " A fan that is kept in an existing building may be exempt (from memory, verify)." : ""}`,
+    what: `${loud} sones, where at most ${most} is allowed of a fan that runs ${valueIn(fans.duty(i)) === "continuous" ? "all the time" : "on demand"}`,
+    effect: `The fan is louder than it may be (${where(allowed)}): people switch loud fans off.${job.settings.work === "existing" ? " A fan that is kept in an existing building may be exempt (from memory, verify)." : ""}`,
     mend: "Compare with the fan's certified rating; choose a quieter fan where it is right.",
   });
 };

@@ -42,7 +42,7 @@ export const checkFanRates: Check = (job, report) => {
       report.at(short, fans.table, field, i, fans.label(i), {
         what: `${said} was measured where ${least} ${unit} are asked, and the hood is listed at ${shown(rated / factor)} ${unit}`,
         effect:
-          "The code checks such a hood by the listing of the model on site, which is enough; less of it arrives.",
+          "The code checks such a hood by the listing of the model on site, and that is enough; less than that was measured here.",
         mend: "Keep the model number and its listing with the record, and look at the duct and the damper.",
       });
       continue;
@@ -50,10 +50,15 @@ export const checkFanRates: Check = (job, report) => {
     const deficit = facts.deficit(i);
     if (short === "deficit-carried" && deficit && "value" in deficit) {
       const { rate, source } = deficit.value;
+      const credit = windowCredit(fans, i, job.settings);
+      const [flowShown] = shownApart(flow / factor, (required - credit) / factor);
+      const forWindow =
+        credit > 0 ? `, less ${shown(credit / factor)} for the window that opens` : "";
+      const left = rate > 0 ? `${shown(rate / factor)} ${unit}` : "0, and nothing is added";
       report.at(short, fans.table, field, i, fans.label(i), {
-        what: `${said} is short of ${least} ${unit}${windowWords(fans, i, job.settings, factor)}: the room's deficit is ${shown(rate / factor)} ${unit}`,
+        what: `${flowShown} ${unit}${judgedWords[job.settings.judgeBy]} is short of ${least} ${unit}${forWindow}: the room's deficit is ${left}`,
         effect: `A deficit may stay: ${shown(100 * (edition?.deficits?.share ?? 0))} % of it is added to the dwelling's rate (${where({ source })}).`,
-        mend: "Where it is above 0, mend or replace the fan, or see that the dwelling's continuous flow carries it; see that a window that was counted opens.",
+        mend: "Where a deficit is left, mend or replace the fan, or see that the dwelling's continuous flow carries it; see that a window that was counted opens.",
       });
     } else
       report.at("flow-short", fans.table, field, i, fans.label(i), {
@@ -88,25 +93,15 @@ function shortBy(fans: FanRows, i: number, edition: Edition | undefined, isRated
     return `The room does not get the rate that ${edition ? "the edition" : "its own sheet"} asks for.`;
   const asked = `The room does not get its rate, which is ${kindOf(rule)}.`;
   return isRated && (rule.is === "capacity" || rule.is === "listed")
-    ? `${asked} The fan's rating is enough by that letter, yet a test of the delivered flow fails: which of the two counts the code official decides.`
+    ? `${asked} The rating is enough by the letter of it, the delivered flow is not; which counts, the code official decides.`
     : asked;
 }
 
-/** What a window that opens counts for in the deficit. */
-function windowWords(
-  fans: FanRows,
-  i: number,
-  { edition, system }: Job["settings"],
-  factor: number,
-): string {
-  const credit = edition?.deficits?.window[system];
-  return credit && hasWindow(fans, i)
-    ? `, less ${shown(credit / factor)} for the window that opens`
-    : "";
+/** What a window that opens counts for in the deficit; 0 where there is none. */
+function windowCredit({ table }: FanRows, i: number, { edition, system }: Job["settings"]): number {
+  const opens = valueIn(attempt(() => readYesNo("window", table.text("window", i)))) === true;
+  return (opens && edition?.deficits?.window[system]) || 0;
 }
-
-const hasWindow = ({ table }: FanRows, i: number) =>
-  valueIn(attempt(() => readYesNo("window", table.text("window", i)))) === true;
 
 /** The cell that shows the flow judged. */
 function judgedField({ settings, fans }: Job): string {

@@ -78,7 +78,7 @@ export const checkProvedConstants: Check = (job, report) => {
     const inUse = constantInUse(job, own.box);
     const value = Number(found.toFixed(inUse < 0.5 ? 4 : 3));
     report.at("constant-proved", table, "constant", first, own.box, {
-      what: `its pairs give a constant of ${value} ± ${shown(agreementFactor * own.proof.constant.u)}; ${shown(inUse)} is in use`,
+      what: `its pairs give a constant of ${value} ± ${shown(agreementFactor * own.proof.constant.u)}; ${Number(inUse.toPrecision(4))} is in use`,
       effect: `Flows come out ${shown((100 * inUse) / found)} % of what the reference says. With its own constant the box is proved within ±${job.settings.proofLimit} %.`,
       mend: `Type ${value} as the constant of its openings, and what it rests on under How known.`,
       apply: {
@@ -92,7 +92,9 @@ export const checkProvedConstants: Check = (job, report) => {
 function faultOf({ box, proof, date, referenceSpread }: BoxProof): string | undefined {
   if (Number.isNaN(referenceSpread))
     return `${box} was proved against a reference whose limit is not on the Instruments sheet`;
-  const [reason = ""] = proof.reasons;
+  const [whole = ""] = proof.reasons;
+  // What follows for a weak reference is the mend.
+  const reason = proof.referenceAllows ? whole : (whole.split(":")[0] ?? "");
   if (proof.verdict !== "proved")
     return `${box} is ${wordOf(proof.verdict)}: ${reason.charAt(0).toLowerCase()}${reason.slice(1).replace(/\.$/, "")}`;
   return Number.isNaN(date) ? `${box} was proved on no stated day` : undefined;

@@ -35,7 +35,7 @@ export const checkReviews: Check = ({ fans, settings }, report) => {
     );
     if (!(theirs > 0) || !graded || graded === sound) continue;
     report.at("review-apart", fans.table, "review", i, fans.label(i), {
-      what: `the reviewer read ${shown(theirs)} ${unit} where ${shown(own)} ${unit} stand: ${shown(100 * apart)} % apart, grade ${graded.band} of ${rows.length - 1} (${where({ source })})`,
+      what: `the reviewer read ${shown(theirs)} ${unit} where ${shown(own)} ${unit} stand: ${shown(100 * apart)} % apart, deviation band ${graded.band} of ${rows.length - 1} (${where({ source })})`,
       effect: `Below ${100 * sound.upTo} % the two agree; beyond it one of them is not to be trusted.`,
       mend: "Read the fan together, each with their own instrument, and look for what differs: openings, seal, speed, zero.",
     });

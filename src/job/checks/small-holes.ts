@@ -1,5 +1,5 @@
 import { shown } from "../../cells";
-import { aimedPressure, holeError, usualConstant } from "../../rules";
+import { aimIn, holeError, usualConstant } from "../../rules";
 import { convert } from "../../units";
 import type { Table } from "../read";
 import { aboutRow } from "./cell-types";
@@ -30,7 +30,8 @@ const checkWall = (table: Table, i: number, report: Parameters<Check>[1]) => {
 export const checkSmallHoles: Check = (job, report) => {
   const table = job.tables.boxes;
   if (!table) return;
-  const { system, constant } = job.settings;
+  const { system, constant, low } = job.settings;
+  const aim = aimIn(job.settings);
   const about = aboutRow(table);
   for (let i = 0; i < table.length; i++) {
     checkWall(table, i, report);
@@ -42,7 +43,7 @@ export const checkSmallHoles: Check = (job, report) => {
     if (!(d > 0 && d <= small) || Math.abs(own / usualConstant[system] - 1) > 0.005) continue;
     const off = (pressure: number) => shown(-100 * holeError(d, pressure, usualConstant.ip));
     report.at("hole-small", table, "size1", i, about(i), {
-      what: `holes of ${shown(size)} ${system === "ip" ? "in" : "cm"} with the constant ${own}: it reads about ${off(1)} % low at 1 Pa and ${off(aimedPressure)} % low at ${aimedPressure} Pa`,
+      what: `holes of ${shown(size)} ${system === "ip" ? "in" : "cm"} with the constant ${own}: it reads about ${off(low)} % low at ${shown(low)} Pa and ${off(aim)} % low at ${shown(aim)} Pa`,
       effect:
         "Air is slowed less at the edge of a small hole than the usual constant says: flows come out low.",
       mend: "Prove this opening against a reference and type its own constant, or cut one larger hole of the same area.",

@@ -1,4 +1,4 @@
-import { InputError } from "../../cells";
+import { InputError, significant } from "../../cells";
 import { unboxedFlow } from "../../formulas";
 import { type Budget, propagate } from "../../spread";
 import { areaInput, constantInput, type Manometer, manometerSpreads } from "./flow-budget";
@@ -64,6 +64,7 @@ const mostLoss = 0.05;
 /** Throws an InputError where two readings give no line that a fan can have. */
 export function requireLine(first: Point, second: Point): void {
   const [near, far] = first.pressure <= second.pressure ? [first, second] : [second, first];
+  const [low, high] = [near, far].map(({ pressure }) => significant(pressure));
   const ratio = far.pressure / near.pressure;
   if (!(near.pressure > 0)) return;
   if (near.area === far.area)
@@ -72,7 +73,7 @@ export function requireLine(first: Point, second: Point): void {
     );
   if (ratio < leastRatio)
     throw new InputError(
-      `pressures of ${near.pressure} and ${far.pressure} Pa are too near each other: read again with an opening that gives twice the pressure of the other, or more`,
+      `pressures of ${low} and ${high} Pa are too near each other: read again with an opening that gives twice the pressure of the other, or more`,
     );
   // The constant of the box falls out of every comparison.
   const [q, q2] = [near, far].map(({ area, pressure }) => area * Math.sqrt(pressure)) as [
@@ -81,7 +82,7 @@ export function requireLine(first: Point, second: Point): void {
   ];
   if (q2 > q)
     throw new InputError(
-      `the flow rises from ${near.pressure} to ${far.pressure} Pa, which no fan's does: look at both areas and read both again`,
+      `the flow rises from ${low} to ${high} Pa, which no fan's does: look at both areas and read both again`,
     );
   const slope = (q - q2) / (far.pressure - near.pressure);
   if (slope > mostLoss * (q + slope * near.pressure))
