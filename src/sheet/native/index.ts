@@ -5,14 +5,17 @@ import { addConvert } from "./convert";
 import { addDates, type Calendar } from "./dates";
 import { addDiscrete } from "./discrete";
 import { addFinance } from "./finance";
+import { addFrequency } from "./frequency";
 import { addInformation } from "./information";
 import { addLibrary } from "./library";
 import { addLookup } from "./lookup";
 import { addMath } from "./math";
+import { addMatrices } from "./matrices";
 import { Natives } from "./natives";
 import { addRegression } from "./regression";
 import { addStatistics } from "./statistics";
 import { addText } from "./text";
+import { addTextAround } from "./text-around";
 
 /** Every native function, for a workbook's calendar. */
 export function nativeFunctions(calendar: Calendar): Natives {
@@ -31,5 +34,8 @@ export function nativeFunctions(calendar: Calendar): Natives {
   addFinance(natives);
   addDiscrete(natives);
   addRegression(natives);
+  addMatrices(natives);
+  addFrequency(natives);
+  addTextAround(natives);
   return natives;
 }
