@@ -6,7 +6,7 @@
 export { HostError } from "./host-error";
 export { clearMarks, hasMarks, markFindings, markLooks } from "./marks";
 export { applyMend, undoMend } from "./mends";
-export { readWorkbook } from "./reading";
+export { readAgain, readWorkbook } from "./reading";
 export { describeCell, insertFormula, selectCell, selection } from "./selection";
 export type { Answer, Result } from "./self-test";
 export {
@@ -21,7 +21,6 @@ export {
 } from "./sheets";
 export type {
   CellPlace,
-  Edit,
   ReadProgress,
   WorkbookReading,
 } from "./types";

@@ -27,15 +27,6 @@ export interface CellPlace {
   readonly address: string;
 }
 
-/** The cells that were edited, counted from 0, both ends included. */
-export interface Edit {
-  readonly sheet: string;
-  readonly firstRow: number;
-  readonly lastRow: number;
-  readonly firstCol: number;
-  readonly lastCol: number;
-}
-
 /** What one cell holds: the formula without "=" (null where there is none), its value, and the text shown. */
 export interface CellContent {
   readonly formula: string | null;

@@ -1,8 +1,8 @@
-import { boundsOf, maxCols, maxRows, type Rectangle } from "../cells";
+import { around, boundsOf, maxCols, maxRows, type Place, type Rectangle } from "../cells";
 import { toHostError } from "./host-error";
 import { run } from "./run";
 import { selection } from "./selection";
-import type { CellPlace, Edit } from "./types";
+import type { CellPlace } from "./types";
 
 /** Ends a watch. */
 type Stop = () => Promise<void>;
@@ -11,16 +11,18 @@ type Stop = () => Promise<void>;
 const pause = 1_000;
 
 /**
- * Tells of every edit of cells on any sheet, by anyone. Edits that come while the names of their
- * sheets are asked for are told of together, one for each sheet with all its rows; none is lost where the
- * asking fails. Where rows, columns or cells were inserted or deleted, all that moved counts as
- * edited.
+ * Tells of every edit of cells on any sheet, by anyone, and of the cells that Excel worked out again.
+ * What comes while the names of the sheets are asked for is told of together, one rectangle for each
+ * sheet; none is lost where the asking fails. Where rows, columns or cells were inserted or deleted,
+ * all that moved counts as edited.
  */
-export async function watchEdits(onEdit: (edit: Edit) => void): Promise<Stop> {
-  let waiting: { id: string; block: Block }[] = [];
+export async function watchEdits(onEdit: (edit: Place) => void): Promise<Stop> {
+  let waiting: { id: string; block: Rectangle }[] = [];
   let asking: Promise<void> | undefined;
   let isStopped = false;
   const ask = async () => {
+    // What is worked out again after an edit is told right behind it.
+    await undefined;
     while (waiting.length > 0 && !isStopped) {
       const batch = waiting;
       waiting = [];
@@ -34,43 +36,44 @@ export async function watchEdits(onEdit: (edit: Edit) => void): Promise<Stop> {
     }
     asking = undefined;
   };
-  const handler = await run(
+  const heard = (id: string, block: Rectangle) => {
+    waiting.push({ id, block });
+    asking ??= ask();
+    return asking;
+  };
+  const handlers = await run(
     async (book) => {
-      const added = book.sheets.onChanged.add((args) => {
-        waiting.push({ id: args.worksheetId, block: editedBlock(args.address, args.changeType) });
-        asking ??= ask();
-        return asking;
-      });
+      const { sheets } = book;
+      const added = [
+        sheets.onChanged.add(({ worksheetId, address, changeType }) =>
+          heard(worksheetId, editedBlock(address, changeType)),
+        ),
+        sheets.onCalculated.add(({ worksheetId, address }) =>
+          heard(worksheetId, editedBlock(address)),
+        ),
+      ];
       await book.sync();
       return added;
     },
     { waitsForEdit: true },
   );
-  return () => {
+  return async () => {
     isStopped = true;
-    return stop(handler);
+    for (const handler of handlers) await stop<unknown>(handler);
   };
 }
 
-type Block = Omit<Edit, "sheet">;
-
 /** One edit for each sheet, over all the cells of it that were edited. */
 function together(
-  batch: readonly { id: string; block: Block }[],
+  batch: readonly { id: string; block: Rectangle }[],
   names: ReadonlyMap<string, string>,
-): Edit[] {
-  const bySheet = new Map<string, Edit>();
+): Place[] {
+  const bySheet = new Map<string, Place>();
   for (const { id, block } of batch) {
     const sheet = names.get(id);
     if (sheet === undefined) continue;
-    const { firstRow, lastRow, firstCol, lastCol } = bySheet.get(sheet) ?? block;
-    bySheet.set(sheet, {
-      sheet,
-      firstRow: Math.min(firstRow, block.firstRow),
-      lastRow: Math.max(lastRow, block.lastRow),
-      firstCol: Math.min(firstCol, block.firstCol),
-      lastCol: Math.max(lastCol, block.lastCol),
-    });
+    const before = bySheet.get(sheet);
+    bySheet.set(sheet, { sheet, ...(before ? around(before, block) : block) });
   }
   return [...bySheet.values()];
 }
@@ -137,15 +140,11 @@ function sheetNames(ids: readonly string[]): Promise<Map<string, string>> {
   );
 }
 
-function editedBlock(address: string, changeType: string): Block {
+function editedBlock(address = "", changeType = ""): Rectangle {
   const whole: Rectangle = { top: 0, left: 0, bottom: maxRows - 1, right: maxCols - 1 };
   const block = boundsOf(address) ?? whole;
-  const isShift = /(Inserted|Deleted)$/.test(changeType);
-  const isColumnShift = isShift && changeType.startsWith("Column");
-  return {
-    firstRow: isColumnShift ? 0 : block.top,
-    lastRow: isShift ? maxRows - 1 : block.bottom,
-    firstCol: isShift && !isColumnShift ? 0 : block.left,
-    lastCol: isShift ? maxCols - 1 : block.right,
-  };
+  if (!/(Inserted|Deleted)$/.test(changeType)) return block;
+  return changeType.startsWith("Column")
+    ? { ...whole, left: block.left }
+    : { ...whole, top: block.top };
 }

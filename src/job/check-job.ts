@@ -1,6 +1,6 @@
-import { counted } from "../cells";
+import { counted, type Place } from "../cells";
 import { type Acceptance, applyAcceptances } from "./accepting";
-import { checkSettings, checks } from "./checks";
+import { type Check, type CheckContext, checkSettings, checks, reachOf } from "./checks";
 import { factsOf } from "./facts";
 import {
   type Finding,
@@ -13,8 +13,8 @@ import {
 } from "./findings";
 import { plainName } from "./fit";
 import type { JobFile } from "./grid";
-import { type Job, readJob } from "./read";
-import { Report } from "./report";
+import { type Job, type JobAgain, readJob, readJobAgain } from "./read";
+import { findingsOf, type Noted, Report, standing } from "./report";
 
 /** What a check of a workbook came to. */
 export interface JobCheck {
@@ -30,13 +30,20 @@ export interface JobCheck {
 
 /**
  * A look of another room at the workbook, after the checks: given the findings so far and the
- * job as it was read, it returns what it found besides.
+ * job as it was read, it returns what it found besides. `kept` is what it may keep until the next check.
  */
 export type FurtherCheck = (
   file: JobFile,
   findings: readonly Finding[],
   job: Job,
+  kept?: KeptLook,
 ) => readonly Finding[];
+
+/** What a further check keeps, and the cells that were edited since. */
+export interface KeptLook {
+  readonly store: Map<string, unknown>;
+  readonly cells: readonly Place[] | undefined;
+}
 
 export interface Summary {
   readonly fans: number;
@@ -66,28 +73,115 @@ export function checkJob(file: JobFile, today: number, further?: FurtherCheck): 
   }
 }
 
-/** The same step by step, for who has something else to do between two checks. */
+/** An earlier check of the same workbook, and the cells that an edit changed since. */
+export interface Since {
+  readonly check: JobCheck | undefined;
+  /** undefined where they are not known. */
+  readonly cells: readonly Place[] | undefined;
+}
+
+/** What a check keeps for the next one. */
+interface Kept {
+  readonly today: number;
+  readonly notes: Map<Check, readonly Noted[]>;
+  readonly columns: Map<string, readonly unknown[]>;
+  readonly further: Map<string, unknown>;
+}
+
+const keptOf = new WeakMap<JobCheck, Kept>();
+
+/**
+ * The same step by step, for who has something else to do between two checks. With `since`, what an
+ * edit cannot bear on is taken from the check before, and what the next may need is kept.
+ */
 export function* checkSteps(
   file: JobFile,
   today: number,
   further?: FurtherCheck,
+  since?: Since,
 ): Generator<void, JobCheck, void> {
-  const job = readJob(file);
-  const report = new Report(
-    (i) => factsOf(job).fans?.replacedAs(i) === "read again",
-    file.sheets.map(({ name }) => name),
-  );
+  const earlier = since?.check && keptOf.get(since.check);
+  const cells = earlier?.today === today ? since?.cells : undefined;
+  const again = since?.check && cells && readJobAgain(since.check.job, file, cells);
+  const before = again ? earlier : undefined;
+  const job = again?.job ?? readJob(file);
+  const columns = new Map<string, readonly unknown[]>();
+  const byRow: CheckContext["byRow"] = (words, kind, make) => {
+    const known = before?.columns.get(words) as ReturnType<typeof make> | undefined;
+    const rows = again?.rows[kind];
+    const values = known && rows ? patched(known, rows, make(again.part)) : make(job);
+    if (since) columns.set(words, values);
+    return values;
+  };
+  const isAnswered = answeredIn(job, byRow);
+  const notes = new Map<Check, readonly Noted[]>();
   const isJob = Object.values(job.tables).some((table) => table !== undefined);
   // Of a workbook without anything of a job nothing is judged: one line says so.
   for (const check of isJob ? checks : [checkSettings]) {
     yield;
-    check(job, report, { today });
+    const reach = reachOf.get(check);
+    const known = reach === "job" ? undefined : before?.notes.get(check);
+    const isKept =
+      again && known && !known.some(({ finding }) => finding.kind === "value-unchecked");
+    const part = isKept && reach === undefined ? again.part : undefined;
+    const report = new Report(part ? answeredIn(part) : isAnswered);
+    check(part ?? job, report, { today, byRow, cells: isKept ? cells : undefined });
+    const { found } = report;
+    notes.set(check, isKept ? together(known, found, again.rows, reach && cells) : found);
   }
   yield;
-  if (further && isJob) report.include(further(file, report.findings(), job));
+  const noted = [...notes.values()].flat();
+  const store = before?.further ?? new Map<string, unknown>();
+  if (further && isJob) {
+    const findings = standing(noted).map(({ finding }) => finding);
+    const found = further(file, findings, job, since && { store, cells: again && cells });
+    for (const finding of found)
+      noted.push({ finding, cause: undefined, kind: undefined, i: finding.row });
+  }
   yield;
-  const { findings, settled } = applyAcceptances(file, report.findings());
-  return { job, isJob, findings, summary: summarise(job, findings), settled };
+  const names = file.sheets.map(({ name }) => name);
+  const { findings, settled } = applyAcceptances(file, findingsOf(standing(noted), names));
+  const check = { job, isJob, findings, summary: summarise(job, findings), settled };
+  if (since) keptOf.set(check, { today, notes, columns, further: store });
+  return check;
+}
+
+/** Whether a later reading stands for the fan of a reading. */
+function answeredIn(
+  job: Job,
+  byRow: CheckContext["byRow"] = (_words, _kind, make) => make(job),
+): (i: number) => boolean {
+  let answered: readonly boolean[] | undefined;
+  return (i) => {
+    answered ??= byRow("answered", "fans", (own) => {
+      const rows = Array.from({ length: own.fans?.length ?? 0 }, (_, row) => row);
+      return rows.map((row) => factsOf(own).fans?.replacedAs(row) === "read again");
+    });
+    return answered[i] === true;
+  };
+}
+
+function patched<T>(known: readonly T[], rows: readonly number[], values: readonly T[]): T[] {
+  const all = [...known];
+  for (const [at, i] of rows.entries()) all[i] = values[at] as T;
+  return all;
+}
+
+/** Notes of before, with those of the rows that an edit bears on, or of its cells' rows, made anew. */
+function together(
+  known: readonly Noted[],
+  found: readonly Noted[],
+  rows: JobAgain["rows"],
+  cells: readonly Place[] | undefined,
+): readonly Noted[] {
+  const own = Object.entries(rows).map(([kind, all]) => [kind, new Set(all)] as const);
+  const isDue = ({ kind, i, finding: { sheet, row } }: Noted) =>
+    cells
+      ? cells.some((place) => place.sheet === sheet && row >= place.top && row <= place.bottom)
+      : own.some(([each, all]) => each === kind && all.has(i));
+  return [...known.filter((each) => !isDue(each)), ...found.filter(isDue)].sort(
+    (a, b) => a.i - b.i,
+  );
 }
 
 function summarise(job: Job, all: readonly Finding[]): Summary {

@@ -1,4 +1,5 @@
 import { cellName, grouped, kept } from "../cells";
+import type { SheetKind } from "./columns";
 import {
   type CellAt,
   type Finding,
@@ -19,25 +20,20 @@ export interface Words extends Pick<Finding, "what" | "effect" | "mend"> {
 }
 
 /** A finding with what tells whether another one explains it. */
-interface Noted {
+export interface Noted {
   readonly finding: Finding;
   readonly cause: string | undefined;
-  /** The reading that it is about; the row where there is none. */
-  readonly reading: string;
+  /** The reading that it is about: its table and number; undefined where there is none. */
+  readonly kind: SheetKind | undefined;
+  readonly i: number;
 }
 
-/** Collects findings, leaves out those that another one explains, and makes one of each cause. */
+/** Collects findings. */
 export class Report {
-  private readonly found: Noted[] = [];
+  readonly found: Noted[] = [];
 
-  /**
-   * `isAnswered` tells of a fan's reading whether a later one stands for the fan; `sheets` names
-   * those of the file in its order.
-   */
-  constructor(
-    private readonly isAnswered: (i: number) => boolean,
-    private readonly sheets: readonly string[],
-  ) {}
+  /** `isAnswered` tells of a fan's reading whether a later one stands for the fan. */
+  constructor(private readonly isAnswered: (i: number) => boolean) {}
 
   /** A finding at one cell of a reading. */
   at(kind: FindingKind, table: Table, key: string, i: number, about: string, words: Words): void {
@@ -45,7 +41,7 @@ export class Report {
     const isOfReading = severity === "result" || yields;
     if (isOfReading && table.layout.kind === "fans" && this.isAnswered(i)) return;
     const { grid, row, col } = table.placeOrHome(key, i);
-    const reading = `${table.layout.kind} ${i}`;
+    const reading = { kind: table.layout.kind, i: table.numberInWhole(i) };
     this.note(kind, grid.name, cellName(row, col), row, about, words, reading);
   }
 
@@ -57,7 +53,7 @@ export class Report {
     about: string,
     words: Words,
   ): void {
-    this.note(kind, sheet, cell, row, about, words, `${sheet}!${row}`);
+    this.note(kind, sheet, cell, row, about, words, { kind: undefined, i: row });
   }
 
   private note(
@@ -67,7 +63,7 @@ export class Report {
     row: number,
     about: string,
     { apply, question, cause, also = [], ...words }: Words,
-    reading: string,
+    reading: Pick<Noted, "kind" | "i">,
   ): void {
     const { severity } = findingKinds[kind];
     const cells = cell === "" ? [] : [{ sheet, cell }, ...also];
@@ -76,39 +72,45 @@ export class Report {
       ...(apply && { apply }),
       ...(question && { question }),
     };
-    this.found.push({ finding, cause, reading });
-  }
-
-  /** Takes up findings that were made elsewhere. */
-  include(findings: readonly Finding[]): void {
-    for (const finding of findings)
-      this.found.push({ finding, cause: undefined, reading: `${finding.sheet}!${finding.row}` });
-  }
-
-  /** What stands, of the workbook as a whole first, then by sheet, row and cell. */
-  findings(): Finding[] {
-    const byCell = new Map<string, FindingKind[]>();
-    const spoiled = new Set<string>();
-    for (const { finding, reading } of this.found) {
-      const { kind, sheet, cell, cells } = finding;
-      for (const key of cells.length > 0 ? cells.map(nameOf) : [nameOf({ sheet, cell })])
-        kept(byCell, key, () => []).push(kind);
-      if (findingKinds[kind].spoilsRow) spoiled.add(reading);
-    }
-    const standing = this.found.filter(({ finding: { kind, sheet, cell }, reading }) => {
-      const beside = byCell.get(nameOf({ sheet, cell })) ?? [];
-      if (beside.some((other) => findingKinds[other].explains?.includes(kind))) return false;
-      return !(findingKinds[kind].yields && spoiled.has(reading));
-    });
-    return oneEachCause(standing).sort(
-      (a, b) =>
-        this.sheets.indexOf(a.sheet) - this.sheets.indexOf(b.sheet) ||
-        a.row - b.row ||
-        a.cell.length - b.cell.length ||
-        a.cell.localeCompare(b.cell),
-    );
+    this.found.push({ finding, cause, ...reading });
   }
 }
+
+/** What stands of all that was noted: nothing that another finding explains. */
+export function standing(noted: readonly Noted[]): Noted[] {
+  const byCell = new Map<string, FindingKind[]>();
+  const spoiled = new Set<string>();
+  for (const each of noted) {
+    const { kind, sheet, cell, cells } = each.finding;
+    for (const key of cells.length > 0 ? cells.map(nameOf) : [nameOf({ sheet, cell })])
+      kept(byCell, key, () => []).push(kind);
+    if (findingKinds[kind].spoilsRow) spoiled.add(readingOf(each));
+  }
+  return noted.filter((each) => {
+    const { kind, sheet, cell } = each.finding;
+    const beside = byCell.get(nameOf({ sheet, cell })) ?? [];
+    if (beside.some((other) => findingKinds[other].explains?.includes(kind))) return false;
+    return !(findingKinds[kind].yields && spoiled.has(readingOf(each)));
+  });
+}
+
+/**
+ * One finding for each cause of what stands: of the workbook as a whole first, then by sheet, row and
+ * cell. `sheets` names those of the file in its order.
+ */
+export function findingsOf(noted: readonly Noted[], sheets: readonly string[]): Finding[] {
+  const order = new Map(sheets.map((name, at) => [name, at]));
+  const at = (finding: Finding) => order.get(finding.sheet) ?? -1;
+  return oneEachCause(noted).sort(
+    (a, b) =>
+      at(a) - at(b) ||
+      a.row - b.row ||
+      a.cell.length - b.cell.length ||
+      Number(a.cell > b.cell) - Number(a.cell < b.cell),
+  );
+}
+
+const readingOf = ({ finding: { sheet }, kind, i }: Noted) => `${kind ?? `${sheet}!`} ${i}`;
 
 function oneEachCause(noted: readonly Noted[]): Finding[] {
   const alike = grouped(noted.entries(), ([at, { finding, cause }]) =>

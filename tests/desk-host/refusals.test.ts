@@ -31,8 +31,8 @@ describe("What the host does not offer", () => {
       "Worksheet.position",
     ],
     "an event": [
-      (context) => context.workbook.worksheets.onCalculated.add(async () => {}),
-      "WorksheetCollection._RegisterCalculatedEvent",
+      (context) => context.workbook.worksheets.onFormatChanged.add(async () => {}),
+      "WorksheetCollection._RegisterFormatChangedEvent",
     ],
     "an object below a loaded one": [
       (context) => context.workbook.worksheets.load("items/shapes/items"),

@@ -1,4 +1,4 @@
-import { InputError, type Spot } from "../../src/cells";
+import { type Place as Cells, InputError, type Spot } from "../../src/cells";
 import type { Finding, FitChoice, JobFile, JobStart, Mend } from "../../src/job";
 import type { CellNow } from "../../src/pane/model/trace-now";
 import type { Clock } from "../../src/pane/session/debounce";
@@ -13,11 +13,11 @@ import type { SheetPlan } from "../../src/records";
 
 /** A clock that stands until it is turned on. */
 export class HandClock implements Clock {
-  private readonly waiting = new Map<number, () => void>();
+  private readonly waiting = new Map<number, { run: () => void; delay: number }>();
   private next = 0;
 
-  set(run: () => void): number {
-    this.waiting.set(++this.next, run);
+  set(run: () => void, delay: number): number {
+    this.waiting.set(++this.next, { run, delay });
     return this.next;
   }
 
@@ -25,11 +25,11 @@ export class HandClock implements Clock {
     this.waiting.delete(timer as number);
   }
 
-  /** Lets all that waits happen. */
-  turn(): void {
-    const runs = [...this.waiting.values()];
-    this.waiting.clear();
-    for (const run of runs) run();
+  /** Lets all happen that waits no longer than this. */
+  turn(longest = Number.POSITIVE_INFINITY): void {
+    const due = [...this.waiting].filter(([, { delay }]) => delay <= longest);
+    for (const [timer] of due) this.waiting.delete(timer);
+    for (const [, { run }] of due) run();
   }
 }
 
@@ -68,8 +68,10 @@ export class FakeHost implements PaneHost {
     return this.asked.filter((what) => what === "read again").length;
   }
 
-  async watchEdits(onEdit: (sheet: string) => void): Promise<() => void> {
-    this.onEdit = onEdit;
+  async readAgain(): Promise<undefined> {}
+
+  async watchEdits(onEdit: (cells: Cells) => void): Promise<() => void> {
+    this.onEdit = (sheet) => onEdit({ sheet, top: 0, left: 0, bottom: 0, right: 0 });
     return () => {
       this.onEdit = undefined;
     };

@@ -8,6 +8,7 @@ export const eventType = {
   added: 13,
   selectionChanged: 14,
   deleted: 15,
+  calculated: 16,
 } as const;
 
 /** Target of handlers that hear of every sheet. */
@@ -74,6 +75,11 @@ export class Events {
       referenceId: `${sheet}!${address}`,
       ...detail,
     });
+  }
+
+  /** `address`, of all cells of a sheet that were worked out again, is without the sheet. */
+  calculated(sheet: string, address: string): void {
+    this.post(eventType.calculated, sheet, { address });
   }
 
   /** `address` is without the sheet. */

@@ -1,2 +1,2 @@
 /** Reading the open workbook for the job. */
-export { readWorkbook } from "./read-workbook";
+export { readAgain, readWorkbook } from "./read-workbook";

@@ -1,4 +1,4 @@
-import { serialOf } from "../../cells";
+import { type Place, serialOf } from "../../cells";
 import type { JobFile } from "../../job";
 import { type Book, type RunOptions, run } from "../run";
 import type { ReadProgress, WorkbookReading } from "../types";
@@ -6,6 +6,7 @@ import { hiddenLinesOf, loadSheets, noteHidden, noteMerged, readHeads } from "./
 import { NamesAndTables } from "./names-and-tables";
 import { notesOn } from "./notes";
 import { readPieces } from "./pieces";
+import { SheetCells } from "./sheet-cells";
 
 /**
  * Reads values and formulas of every sheet's used range, in blocks below the size that Excel on
@@ -18,6 +19,47 @@ export function readWorkbook(
 ): Promise<WorkbookReading> {
   return run((book) => read(book, onProgress), options);
 }
+
+/** So many cells are read again by themselves; of more the whole workbook is read. */
+const mostAgain = 10_000;
+
+/**
+ * A workbook as read before, with these cells read again in one round trip. undefined where that is not
+ * enough: they are very many, or lie beyond what was read.
+ */
+export function readAgain(
+  { sheets, ...file }: JobFile,
+  places: readonly Place[],
+  options?: RunOptions,
+): Promise<JobFile | undefined> {
+  const within = ({ sheet, bottom, right }: Place) =>
+    sheets.some(
+      ({ name, rowCount, colCount }) => name === sheet && bottom < rowCount && right < colCount,
+    );
+  const cells = places.reduce((sum, place) => sum + areaOf(place), 0);
+  if (cells > mostAgain || !places.every(within)) return Promise.resolve(undefined);
+  return run(async (book) => {
+    const ranges = places.map(({ sheet, top, left, bottom, right }) => {
+      const range = book.sheets
+        .getItem(sheet)
+        .getRangeByIndexes(top, left, bottom - top + 1, right - left + 1);
+      range.load("values,formulas,valueTypes");
+      return range;
+    });
+    await book.sync();
+    const read = (grid: JobFile["sheets"][number]) =>
+      places.reduce(
+        (own, place, i) =>
+          place.sheet === own.name && own instanceof SheetCells
+            ? own.again(place, ranges[i] as Excel.Range)
+            : own,
+        grid,
+      );
+    return { ...file, sheets: sheets.map(read) };
+  }, options);
+}
+
+const areaOf = ({ top, left, bottom, right }: Place) => (bottom - top + 1) * (right - left + 1);
 
 async function read(
   book: Book,

@@ -64,22 +64,30 @@ export class SheetCells implements Grid {
   put({ top, left }: Pick<Rectangle, "top" | "left">, cells: BlockCells): void {
     const { values: lines, formulas: formulaLines, valueTypes } = cells;
     lines.forEach((line, r) => {
-      const formulas = formulaLines[r] ?? [];
       const before = this.rows[top + r];
-      const values: CellValue[] = before ? before.values.slice(0, left) : blanks(left);
+      const values: CellValue[] = before?.values.slice() ?? [];
+      const texts: (string | CopiedDown | null)[] = before?.formulas?.slice() ?? [];
       while (values.length < left) values.push(null);
-      const texts: (string | CopiedDown | null)[] =
-        before?.formulas?.slice(0, left) ?? blanks(left);
-      while (texts.length < left) texts.push(null);
-      let hasFormula = texts.some((text) => text !== null);
+      while (texts.length < values.length) texts.push(null);
       line.forEach((value, c) => {
-        const formula = formulaOf(value, formulas[c]);
-        values.push(toCellValue(value, formulas[c], valueTypes?.[r]?.[c]));
-        texts.push(formula && this.copied(formula, top + r, left + c));
-        hasFormula ||= formula !== null;
+        const own = formulaLines[r]?.[c];
+        const formula = formulaOf(value, own);
+        values[left + c] = toCellValue(value, own, valueTypes?.[r]?.[c]);
+        texts[left + c] = formula && this.copied(formula, top + r, left + c);
       });
-      this.rows[top + r] = { values, formulas: hasFormula ? texts : null };
+      this.rows[top + r] = { values, formulas: texts.some((text) => text !== null) ? texts : null };
     });
+  }
+
+  /** The same sheet with a block of its cells read again. */
+  again({ top, left }: Pick<Rectangle, "top" | "left">, cells: BlockCells): SheetCells {
+    const sheet = new SheetCells(this.name, this.rowCount, this.colCount);
+    for (const row of this.rows) sheet.rows.push(row);
+    sheet.latest.push(...this.latest);
+    const { looks, merges, hiddenSheet } = this;
+    Object.assign(sheet, { looks, merges, hiddenSheet });
+    sheet.put({ top, left }, cells);
+    return sheet;
   }
 
   /** What stands for a formula and all its copies below. */
@@ -99,8 +107,4 @@ export class SheetCells implements Grid {
     const value = values?.[col];
     if (values && typeof value === "string") values[col] = { error: value };
   }
-}
-
-function blanks(count: number): null[] {
-  return new Array<null>(count).fill(null);
 }

@@ -10,7 +10,7 @@ import {
   shown,
   shownApart,
 } from "../../cells";
-import { type Field, layoutOf } from "../columns";
+import { type Field, layoutOf, type SheetKind, type Values } from "../columns";
 import { expectedIn } from "../facts";
 import type { Job, Table } from "../read";
 import type { Report } from "../report";
@@ -24,34 +24,60 @@ const leastRows = 3;
 const leastShare = 0.6;
 
 /** Values that do not follow from their row, and formulas that do not follow what they should. */
-export const checkComputedCells: Check = (job, report) => {
-  for (const table of Object.values(job.tables))
-    for (const field of table.layout.fields) {
-      const isOfFirm = job.firm !== undefined && job.fans?.table === table;
-      // A firm's verdicts are in its own words, and have a check of their own.
-      if (!field.is || !table.has(field.key) || (isOfFirm && field.key === "verdict")) continue;
-      const rows = [...table.raws(field.key).entries()].flatMap(([i, value]) => {
-        if (isBlankCell(value) || isCellError(value)) return [];
-        return !isOfFirm || job.fans?.isMeasured(i) ? [i] : [];
-      });
-      checkColumn(job, report, { table, field, rows });
+export const checkComputedCells: Check = (job, report, { byRow }) => {
+  for (const { layout } of Object.values(job.tables))
+    for (const field of layout.fields) {
+      if (!isCompared(job, layout.kind, field)) continue;
+      const { kind } = layout;
+      const words = `${kind} ${field.key}`;
+      const expectedOf = (own: Job) => expectedIn(own, own.tables[kind] as Table, field);
+      const expected = byRow(`${words}, expected`, kind, expectedOf);
+      // Whether a word is one of ours is told by the words of the whole column.
+      const ours = field.says ?? [
+        ...new Set(expected.filter((value) => typeof value === "string")),
+      ];
+      const looks = byRow(`${words}: ${ours.join()}`, kind, (own) =>
+        looksOf(own, kind, { field, expected: own === job ? expected : expectedOf(own), ours }),
+      );
+      tell(job, report, { table: job.tables[kind] as Table, field, expected, looks, ours });
     }
 };
 
-/** A computed field of a table, with the rows in which it can be compared. */
+function isCompared(job: Job, kind: SheetKind, field: Field): boolean {
+  // A firm's verdicts are in its own words, and have a check of their own.
+  const isOwnWord = job.firm !== undefined && kind === "fans" && field.key === "verdict";
+  return field.is !== undefined && job.tables[kind]?.has(field.key) === true && !isOwnWord;
+}
+
+/** What is seen of a cell that can be compared: its formula in relative form. */
+interface Look {
+  readonly pattern: string;
+  readonly differs: boolean;
+}
+
+/** A computed field of a table, with what is seen of each row. */
 interface Column {
   readonly table: Table;
   readonly field: Field;
-  readonly rows: readonly number[];
+  readonly expected: Values;
+  /** The texts that are known to be of ours. */
+  readonly ours: readonly CellValue[];
+  readonly looks: readonly (Look | undefined)[];
 }
 
-function checkColumn(job: Job, report: Report, column: Column): void {
-  const { table, field, rows } = column;
-  const { key } = field;
-  const about = aboutIn(job, table);
-  const expected = expectedIn(job, table, field);
-  const wanted = (i: number) => toldOf(table, field, i, expected);
-  const byFormula = new Map<string, number[]>();
+/** In place of a formula. */
+const typed = "";
+
+function looksOf(
+  job: Job,
+  kind: SheetKind,
+  of: Pick<Column, "field" | "expected" | "ours">,
+): Column["looks"] {
+  const table = job.tables[kind] as Table;
+  const { key } = of.field;
+  const column = { table, ...of };
+  const isOfFirm = job.firm !== undefined && kind === "fans";
+  const known = new Map<string, Look>();
   const patterns = new Map<Copied, string>();
   /** The formula in relative form, worked out once for all its copies. */
   const relative = (i: number): string => {
@@ -60,18 +86,38 @@ function checkColumn(job: Job, report: Report, column: Column): void {
     const pattern = () => rowPattern(grid.formula(row, col) ?? "", row, col);
     return copied ? kept(patterns, copied, pattern) : pattern();
   };
-  for (const i of rows) {
-    if (table.hasFormula(key, i)) kept(byFormula, relative(i), () => []).push(i);
-    else if (differs(column, i, wanted(i)))
-      report.at("value-differs", table, key, i, about(i), {
-        what: differenceOf(column, i, wanted(i)),
-        effect: "The typed value does not follow from the cells beside it.",
-        mend: `Type ${text(inSheet(table, key, i, wanted(i)))}, or enter a formula.`,
-      });
+  return table.raws(key).map((value, i) => {
+    if (isBlankCell(value) || isCellError(value)) return undefined;
+    if (isOfFirm && !job.fans?.isMeasured(i)) return undefined;
+    const pattern = table.hasFormula(key, i) ? relative(i) : typed;
+    const isOther = differs(column, i, toldOf(column, i));
+    return kept(known, `${isOther} ${pattern}`, () => ({ pattern, differs: isOther }));
+  });
+}
+
+function tell(job: Job, report: Report, column: Column): void {
+  const { table, field, looks } = column;
+  const { key } = field;
+  const about = aboutIn(job, table);
+  const wanted = (i: number) => toldOf(column, i);
+  const byFormula = new Map<string, { own: number[]; differing: number[] }>();
+  let rows = 0;
+  for (const [i, look] of looks.entries()) {
+    if (!look) continue;
+    rows++;
+    const alike = kept(byFormula, look.pattern, () => ({ own: [], differing: [] }));
+    alike.own.push(i);
+    if (look.differs) alike.differing.push(i);
   }
-  for (const own of byFormula.values()) {
-    const isWay = own.length >= leastRows && own.length >= leastShare * rows.length;
-    const differing = own.filter((i) => differs(column, i, wanted(i)));
+  for (const i of byFormula.get(typed)?.differing ?? [])
+    report.at("value-differs", table, key, i, about(i), {
+      what: differenceOf(column, i, wanted(i)),
+      effect: "The typed value does not follow from the cells beside it.",
+      mend: `Type ${text(inSheet(table, key, i, wanted(i)))}, or enter a formula.`,
+    });
+  byFormula.delete(typed);
+  for (const { own, differing } of byFormula.values()) {
+    const isWay = own.length >= leastRows && own.length >= leastShare * rows;
     const unreached = isWay ? unreachedBy(job, table, field, own) : [];
     const [first, ...others] = unreached.length > 0 ? own : differing;
     if (first === undefined) continue;
@@ -103,7 +149,11 @@ function inSheet(table: Table, key: string, i: number, expected: Expected): Expe
   return typeof expected === "number" ? expected / table.factor(key, i) : expected;
 }
 
-function differenceOf({ table, field: { key } }: Column, i: number, expected: Expected): string {
+function differenceOf(
+  { table, field: { key } }: Pick<Column, "table" | "field">,
+  i: number,
+  expected: Expected,
+): string {
   const held = table.raw(key, i);
   const wanted = inSheet(table, key, i, expected);
   const [is, gives] =
@@ -116,22 +166,21 @@ function differenceOf({ table, field: { key } }: Column, i: number, expected: Ex
 type Expected = number | string | undefined;
 
 /** What a cell should hold; undefined where that is not known, or where the firm has words of its own. */
-function toldOf(
-  table: Table,
-  { key, says }: Field,
-  i: number,
-  expected: readonly CellValue[],
-): Expected {
+function toldOf({ table, field, expected, ours }: Omit<Column, "looks">, i: number): Expected {
   const wanted = expected[i];
   if (typeof wanted === "number") return wanted;
   if (typeof wanted !== "string" || wanted === "") return undefined;
-  const stored = table.text(key, i).toLowerCase();
-  const isOurs = says ? says.includes(stored) : expected.includes(table.text(key, i));
-  return isOurs || /FANROW/i.test(table.formula(key, i) ?? "") ? wanted : undefined;
+  const stored = table.text(field.key, i);
+  const isOurs = ours.includes(field.says ? stored.toLowerCase() : stored);
+  return isOurs || /FANROW/i.test(table.formula(field.key, i) ?? "") ? wanted : undefined;
 }
 
 /** Whether a stored value is another than the expected one, which may be written rounded. */
-function differs({ table, field: { key } }: Column, i: number, wanted: Expected): boolean {
+function differs(
+  { table, field: { key } }: Pick<Column, "table" | "field">,
+  i: number,
+  wanted: Expected,
+): boolean {
   if (wanted === undefined) return false;
   const value = table.raw(key, i);
   if (typeof wanted === "string")

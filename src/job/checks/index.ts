@@ -44,6 +44,7 @@ import { checkWhoAndWhen } from "./who-and-when";
 import { checkWholeHouse } from "./whole-house";
 import { checkWideWindow } from "./wide-window";
 
+export type { Check, CheckContext } from "./check";
 export { checkSettings };
 
 export const checks: readonly Check[] = [
@@ -94,3 +95,25 @@ export const checks: readonly Check[] = [
   checkRetests,
   checkReviews,
 ];
+
+/**
+ * What a check looks at beside a reading and those of its dwelling: cells that need not be of any
+ * table, or the whole job. All others are made again only for the dwellings that an edit bears on.
+ */
+export const reachOf: ReadonlyMap<Check, "cells" | "job"> = new Map<Check, "cells" | "job">([
+  [checkStaleValues, "cells"],
+  ...[
+    checkSettings,
+    checkEditionDay,
+    checkSampling,
+    checkIdentity,
+    checkBoxDates,
+    checkPressureRepeated,
+    checkComputedCells,
+    checkWideWindow,
+    checkReadingsCopied,
+    checkFansAgain,
+    checkFlowsAlike,
+    checkOldRecords,
+  ].map((check) => [check, "job"] as const),
+]);

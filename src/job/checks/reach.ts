@@ -43,7 +43,8 @@ export function unreachedBy(
     const behind = computed.is && other === table ? restsOn(job, other, computed, rows) : [];
     return behind.length > 0 && behind.every(follows);
   };
-  return restsOn(job, table, field, rows).filter((input) => !follows(input));
+  const isMissed = (input: Input) => !reaches(input);
+  return restsOn(job, table, field, rows, isMissed).filter((input) => !follows(input));
 }
 
 /** All that a formula reads, through the formulas of the cells that it reads. */

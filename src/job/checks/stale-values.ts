@@ -4,6 +4,7 @@ import {
   cellName,
   isBlankCell,
   isCellError,
+  type Place,
   type Spot,
   shown,
   shownApart,
@@ -17,13 +18,14 @@ import type { Check } from "./check";
 const volatile = /\b(TODAY|NOW|RAND|RANDBETWEEN|RANDARRAY|OFFSET|INDIRECT|CELL|INFO)\s*\(/i;
 
 /** Formula cells whose stored value is not what the formula gives, anywhere in the workbook. */
-export const checkStaleValues: Check = (job, report) => {
+export const checkStaleValues: Check = (job, report, { cells }) => {
   const { calculator } = job.file;
   if (!calculator) return;
   let first: Spot | undefined;
   let left = 0;
   for (const grid of job.file.sheets) {
-    for (let row = 0; row < grid.rowCount; row++) {
+    const own = cells?.filter(({ sheet }) => sheet === grid.name);
+    for (const row of own ? rowsOf(own) : Array(grid.rowCount).keys()) {
       for (let col = 0; col < grid.colCount; col++) {
         if (!hasFormula(grid, row, col)) continue;
         const again = calculator.recompute(grid.name, row, col);
@@ -59,6 +61,12 @@ export const checkStaleValues: Check = (job, report) => {
       mend: "Let formulas read the cells they need, not whole columns anew in every row.",
     });
 };
+
+function rowsOf(places: readonly Place[]): ReadonlySet<number> {
+  const rows = new Set<number>();
+  for (const { top, bottom } of places) for (let row = top; row <= bottom; row++) rows.add(row);
+  return rows;
+}
 
 function nameAt(job: Job, sheet: string, row: number, col: number): string {
   for (const table of Object.values(job.tables)) {

@@ -1,6 +1,6 @@
 import type { CellValue } from "../../cells";
 import { evaluate, type Field, type SheetKind, type Values } from "../columns";
-import type { Job, Table } from "../read";
+import { type Job, partAround, type Table } from "../read";
 import { storedIn } from "./expected";
 
 /** A column of a sheet that a definition asks for. */
@@ -13,21 +13,29 @@ export interface Input {
 const times = [1 / 4, 4];
 
 /** Rows that are tried, spread evenly: more would tell the same of a column. */
-const mostTried = 200;
+const mostTried = 50;
 
 /**
  * The columns that a computed field follows: change one, and by its definition the field changes in
  * at least half of the rows that are tried of these. Found by trying, so that what a definition
- * names without need (a field that this edition does not ask for) is none.
+ * names without need (a field that this edition does not ask for) is none. Only those are tried that
+ * are wanted.
  */
-export function restsOn(job: Job, table: Table, field: Field, rows: readonly number[]): Input[] {
+export function restsOn(
+  job: Job,
+  table: Table,
+  field: Field,
+  rows: readonly number[],
+  isWanted: (input: Input) => boolean = () => true,
+): Input[] {
   const { kind } = table.layout;
   const { is } = field;
   if (!is) return [];
-  const source = storedIn(job).source(kind);
-  const step = Math.max(1, rows.length / mostTried);
-  const length = Math.ceil(rows.length / step);
-  const tried = Array.from({ length }, (_, i) => rows[Math.floor(i * step)] as number);
+  const length = Math.min(rows.length, mostTried);
+  const at = (i: number) => rows[Math.floor((i * rows.length) / length)] as number;
+  const spread = Array.from({ length }, (_, i) => at(i));
+  const { part, rows: tried } = partAround(job, kind, spread);
+  const source = storedIn(part).source(kind);
   const asked = new Map<string, Input>();
   const note = (input: Input): void => {
     if (job.tables[input.kind]?.has(input.key)) asked.set(`${input.kind} ${input.key}`, input);
@@ -51,11 +59,13 @@ export function restsOn(job: Job, table: Table, field: Field, rows: readonly num
     const other = valuesWith(input, changed);
     return usual.filter((value, i) => String(other[i]) !== String(value)).length >= length / 2;
   };
-  return [...asked.values()].filter((input) =>
-    [...times.map(multiplied), exchanged].some((change) =>
-      follows(input, change(source.column(input.kind, input.key))),
-    ),
-  );
+  return [...asked.values()]
+    .filter(isWanted)
+    .filter((input) =>
+      [...times.map(multiplied), exchanged].some((change) =>
+        follows(input, change(source.column(input.kind, input.key))),
+      ),
+    );
 }
 
 /** Each of these gives the very same values where it has nothing to change. */

@@ -24,7 +24,7 @@ export interface SheetFit {
 }
 
 /** Title rows, logos and notes may stand above the headings, but not more than this many. */
-const searchedRows = 20;
+export const searchedRows = 20;
 
 /** Fits one sheet to one layout; undefined where a needed field is not found. */
 export function fitSheet(

@@ -10,5 +10,5 @@ export {
   withFirms,
 } from "./answers";
 export { fitJob, type JobFit } from "./fit-job";
-export type { SheetFit } from "./fit-sheet";
+export { type SheetFit, searchedRows } from "./fit-sheet";
 export { plainName, readHeading } from "./heading";

@@ -62,8 +62,32 @@ export function rowBlock(grid: Grid, fit: SheetFit, layout: SheetLayout): Block 
   return { grid, length: rows.length, lines, home: { rows, cols: 0 }, isRowwise: true };
 }
 
+/** Some of the readings of a block. */
+export function partOfBlock(block: Block, own: readonly number[]): Block {
+  const known = new Map<Along, Along>();
+  const pick = (cells: Along): Along => {
+    if (typeof cells === "number") return cells;
+    const picked = known.get(cells) ?? own.map((i) => cells[i] as number);
+    known.set(cells, picked);
+    return picked;
+  };
+  const picked = <T extends Pick<Line, "rows" | "cols">>(line: T): T => {
+    return { ...line, rows: pick(line.rows), cols: pick(line.cols) };
+  };
+  const lines = new Map([...block.lines].map(([key, line]) => [key, picked(line)]));
+  return { ...block, length: own.length, lines, home: picked(block.home) };
+}
+
 /** Rows below the headings in which a person has written something; totals are not rows. */
 function filledRows(grid: Grid, fit: SheetFit, layout: SheetLayout): number[] {
+  const isFilled = filledIn(grid, fit, layout);
+  const rows: number[] = [];
+  for (let row = fit.headerRow + 1; row < grid.rowCount; row++) if (isFilled(row)) rows.push(row);
+  return rows;
+}
+
+/** Whether a row below the headings is one of `filledRows`. */
+export function filledIn(grid: Grid, fit: SheetFit, layout: SheetLayout): (row: number) => boolean {
   const fitted = layout.fields
     .flatMap((field) => {
       const column = fit.columns.get(field.key);
@@ -80,8 +104,5 @@ function filledRows(grid: Grid, fit: SheetFit, layout: SheetLayout): number[] {
     const value = first && grid.value(row, first.col);
     return typeof value === "string" && /^\s*(total|sum|average|mean|count)s?\b/i.test(value);
   };
-  const rows: number[] = [];
-  for (let row = fit.headerRow + 1; row < grid.rowCount; row++)
-    if (isTyped(row) && !isTotal(row)) rows.push(row);
-  return rows;
+  return (row) => isTyped(row) && !isTotal(row);
 }

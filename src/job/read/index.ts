@@ -1,5 +1,6 @@
 /** A job workbook read into tables, in the job's own units. */
 
+export { type JobAgain, partAround, readJobAgain } from "./again";
 export { type BoxProof, boxProofs } from "./box-proofs";
 export { Columns, definedAs } from "./columns";
 export { constantInUse } from "./constant-in-use";

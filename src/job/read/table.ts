@@ -2,9 +2,9 @@ import { type CellValue, cellName, isBlankCell, isCellError, kept } from "../../
 import type { System } from "../../editions";
 import { conversionFactor } from "../../units";
 import { type Field, type SheetLayout, unitOf } from "../columns";
-import { hasFormula } from "../grid";
+import { type Grid, hasFormula } from "../grid";
 import { listed } from "../words";
-import { along, type Block, blockOf, type Line, type Place } from "./block";
+import { along, type Block, blockOf, type Line, type Place, partOfBlock } from "./block";
 import { TableIndex } from "./table-index";
 
 /** Why a number cell gave no number. */
@@ -28,6 +28,8 @@ export class Table {
     readonly blocks: readonly Block[],
     readonly layout: SheetLayout,
     readonly system: System,
+    /** The numbers of its readings in the table that it is a part of. */
+    private readonly numbersInWhole?: readonly number[],
   ) {
     let length = 0;
     this.starts = blocks.map((block) => {
@@ -37,6 +39,48 @@ export class Table {
     this.length = length;
     this.fields = new Map(layout.fields.map((field) => [field.key, field]));
     for (const { lines } of blocks) for (const key of lines.keys()) this.keys.add(key);
+  }
+
+  /** Some of its readings. */
+  part(rows: readonly number[]): Table {
+    const blocks = this.blocks.map((block, at) => {
+      const own = rows.map((i) => i - (this.starts[at] as number));
+      return partOfBlock(
+        block,
+        own.filter((i) => i >= 0 && i < block.length),
+      );
+    });
+    return new Table(blocks, this.layout, this.system, rows);
+  }
+
+  /** The number of a reading in the table that this is a part of. */
+  numberInWhole(i: number): number {
+    return this.numbersInWhole ? (this.numbersInWhole[i] as number) : i;
+  }
+
+  /** The same readings after an edit of their sheets that changed no more than these of them. */
+  again(sheets: readonly Grid[], rows: readonly number[]): Table {
+    const blocks = this.blocks.map((block) => {
+      return { ...block, grid: sheets.find(({ name }) => name === block.grid.name) ?? block.grid };
+    });
+    const table = new Table(blocks, this.layout, this.system);
+    table.index = this.index;
+    for (const [key, before] of this.valueColumns) {
+      const column = before.slice();
+      if (this.keys.has(key)) for (const i of rows) column[i] = table.stored(key, i);
+      table.valueColumns.set(key, column);
+    }
+    for (const [key, before] of this.numberColumns) {
+      const column = before.slice();
+      for (const i of rows) column[i] = numberOf(table.raw(key, i)) * table.factor(key, i);
+      table.numberColumns.set(key, column);
+    }
+    for (const [key, before] of this.textColumns) {
+      const column = before.slice();
+      for (const i of rows) column[i] = textOf(table.raw(key, i));
+      table.textColumns.set(key, column);
+    }
+    return table;
   }
 
   /** The names of its sheets, each once. */
@@ -167,10 +211,8 @@ export class Table {
         const line = block.lines.get(key);
         if (!line) continue;
         const factor = this.factorOf(key, line);
-        for (let i = start; i < start + block.length; i++) {
-          const value = values[i];
-          if (typeof value === "number") column[i] = value * factor;
-        }
+        for (let i = start; i < start + block.length; i++)
+          column[i] = numberOf(values[i] ?? null) * factor;
       }
       return column;
     });
@@ -229,6 +271,8 @@ function valuesOf({ grid, length, lines }: Block, key: string): readonly CellVal
     return row < 0 || col < 0 ? null : grid.value(row, col);
   });
 }
+
+const numberOf = (value: CellValue) => (typeof value === "number" ? value : Number.NaN);
 
 function textOf(value: CellValue): string {
   if (typeof value === "string") return value.trim();

@@ -11,6 +11,7 @@ import {
   isEmptyWorkbook,
   markFindings,
   openWorkbook,
+  readAgain,
   readWorkbook,
   saveFit,
   selectCell,
@@ -30,7 +31,11 @@ import type { PaneHost, Place, Reading } from "./host";
 /** The open workbook, as the pane asks for it. */
 export const excelHost: PaneHost = {
   read: async (onProgress) => toReading(await readWorkbook(onProgress, { waitsForEdit: true })),
-  watchEdits: async (onEdit) => stopper(await watchEdits(({ sheet }) => onEdit(sheet))),
+  readAgain: async (before, cells) => {
+    const file = await readAgain(before.file, cells, { waitsForEdit: true });
+    return file && { ...before, file, today: todayOf(file) };
+  },
+  watchEdits: async (onEdit) => stopper(await watchEdits(onEdit)),
   watchSelection: async (onMove) =>
     stopper(await watchSelection((place) => onMove(toPlace(place)))),
   selection: async () => toPlace(await selection()),

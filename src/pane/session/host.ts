@@ -1,4 +1,4 @@
-import type { Spot } from "../../cells";
+import type { Place as Cells, Spot } from "../../cells";
 import type {
   Finding,
   FitChoice,
@@ -43,8 +43,10 @@ export interface Undoable {
 export interface PaneHost {
   /** Reads the workbook, once the user has left a cell that is being edited. */
   read(onProgress?: (progress: Progress) => void): Promise<Reading>;
-  /** Tells the name of each sheet in which something changed. */
-  watchEdits(onEdit: (sheet: string) => void): Promise<() => void>;
+  /** A reading with some cells read again; undefined where the whole must be read. */
+  readAgain(before: Reading, cells: readonly Cells[]): Promise<Reading | undefined>;
+  /** Tells of the cells that were edited or worked out again. */
+  watchEdits(onEdit: (cells: Cells) => void): Promise<() => void>;
   watchSelection(onMove: (place: Place) => void): Promise<() => void>;
   selection(): Promise<Place | undefined>;
   select(sheet: string, cell: string): Promise<void>;

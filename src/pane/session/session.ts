@@ -1,5 +1,4 @@
-import type { Spot } from "../../cells";
-import { InputError } from "../../cells";
+import { around, boundsOf, InputError, maxCols, maxRows, type Place, type Spot } from "../../cells";
 import { type Finding, type FitChoice, isOpen, type JobCheck, type JobStart } from "../../job";
 import { announceChange, announceCheck, count } from "../model/announce";
 import { placeOf } from "../model/finding-groups";
@@ -22,6 +21,10 @@ const quietTime = 250;
 const unfelt = 150;
 /** Excel begins to answer sooner than this, ms, unless a cell is being typed in. */
 const patience = 2000;
+/** After an edit of a long job all is read once nothing was typed for so long. */
+const restTime = 3_000;
+/** Cells of which is not known which they are. */
+const everywhere: Place = { sheet: "", top: 0, left: 0, bottom: maxRows - 1, right: maxCols - 1 };
 /** Mends that can be taken back. */
 const mostApplied = 20;
 /** Times that the workbook is read again while a worksheet function has not answered. */
@@ -32,11 +35,17 @@ const mostWaits = 6;
  * none of which rejects: what went wrong stands in `state.problem`.
  */
 export class Session extends Store {
-  private readonly undos = new Map<string, Undoable & { readonly sheet: string }>();
-  /** The sheets that were edited. */
-  private readonly edits: Gather<string>;
+  private readonly undos = new Map<string, Undoable & { readonly cells: Place }>();
+  private readonly edits: Gather<Place>;
+  /** Waits until nothing is typed. */
+  private readonly rest: Gather<undefined>;
   private readonly unwatch: (() => void)[] = [];
   private reading: Reading | undefined;
+  /** What the check in view was made of, and the cells that were edited or worked out again since. */
+  private checked: Reading | undefined;
+  private since: Place[] = [];
+  /** Reading and checking all of the workbook takes long enough to be felt. */
+  private isLong = false;
   private applications = 0;
   private waits = 0;
   private isWatching = false;
@@ -50,9 +59,11 @@ export class Session extends Store {
     clock: Clock = wallClock,
     /** The check of a long job lets the page do something else as often as this, in ms. */
     private readonly sliceTime = 50,
+    private readonly unfeltTime = unfelt,
   ) {
     super();
-    this.edits = new Gather(burstTime, (sheets) => void this.recheck(sheets), clock);
+    this.edits = new Gather(burstTime, (cells) => void this.recheck(cells), clock);
+    this.rest = new Gather(restTime, () => void this.recheck([], true), clock);
   }
 
   /**
@@ -77,6 +88,7 @@ export class Session extends Store {
   close(): void {
     this.closed = true;
     this.edits.stop();
+    this.rest.stop();
     for (const stop of this.unwatch.splice(0)) stop();
   }
 
@@ -88,7 +100,7 @@ export class Session extends Store {
       const isAnswered = () => clearTimeout(late);
       // Before the reading: what is typed meanwhile is read once more.
       if (!this.isWatching)
-        this.unwatch.push(await this.host.watchEdits((sheet) => this.edits.add(sheet)));
+        this.unwatch.push(await this.host.watchEdits((cells) => this.edits.add(cells)));
       this.isWatching = true;
       this.reading = await this.host
         .read((progress) => {
@@ -102,32 +114,57 @@ export class Session extends Store {
   }
 
   /**
-   * Reads the workbook and checks again, without a word where nothing came of it. Any cell may
-   * follow from the edited ones, by ways that no formula's text tells for certain (names, INDIRECT,
-   * a result that spills), so that all of it is read.
+   * Reads and checks again after edits, without a word where nothing came of it. Of a long job only the
+   * cells are read that the host tells of; whether it tells of all is certain once the whole is read,
+   * at rest.
    */
-  private recheck(sheets: readonly string[]): Promise<void> {
+  private recheck(edits: readonly Place[], isAtRest = false): Promise<void> {
     return this.queue("", async () => {
-      const [theirs] = sheets.filter((sheet) => !this.ownSheets.has(sheet));
-      if (!this.reading || (theirs === undefined && !this.isOvertaken)) return;
+      const theirs = edits.filter(({ sheet }) => !this.ownSheets.has(sheet));
+      this.since.push(...theirs);
+      if (!this.reading || (theirs.length === 0 && !this.isOvertaken && !isAtRest)) return;
       const began = performance.now();
+      const announce = (before: JobCheck | undefined, after: JobCheck) =>
+        before ? announceChange(before, after) : "";
+      const again =
+        this.isLong && !isAtRest && this.checked && (await this.readAgain(this.checked));
+      if (again) {
+        this.reading = again;
+        await this.judge(announce, began, this.since);
+        this.rest.add(undefined);
+        return;
+      }
       // Read once more where the reading fails, or a worksheet function has not answered yet.
       let isDue = true;
       try {
         this.reading = await this.host.read();
         isDue = isWaiting(this.reading.file);
       } finally {
-        if (isDue && this.waits++ < mostWaits) this.edits.add(theirs ?? "");
+        if (isDue && this.waits++ < mostWaits) this.edits.add(theirs[0] ?? everywhere);
         else this.waits = 0;
       }
-      await this.judge((before, after) => (before ? announceChange(before, after) : ""), began);
+      await this.judge(announce, began);
     });
+  }
+
+  /** The cells edited since the last check; undefined where the host cannot read them by themselves. */
+  private async readAgain(checked: Reading): Promise<Reading | undefined> {
+    const bySheet = new Map<string, Place>();
+    for (const place of this.since)
+      bySheet.set(place.sheet, { ...place, ...around(bySheet.get(place.sheet) ?? place, place) });
+    this.since = [...bySheet.values()];
+    try {
+      return await this.host.readAgain(checked, this.since);
+    } catch {
+      return undefined;
+    }
   }
 
   /** `began`, of the check after an edit: where another edit comes, the check is left for the next. */
   private async judge(
     announce: (before: JobCheck | undefined, after: JobCheck) => string,
     began?: number,
+    cells?: readonly Place[],
   ): Promise<void> {
     const { reading } = this;
     if (!reading) return;
@@ -137,7 +174,8 @@ export class Session extends Store {
     const before = this.state.check;
     const audit = await loadAudit();
     const { checkSteps } = await import("../../job/engine");
-    const steps = checkSteps(readable(reading.file, audit), reading.today, audit.further);
+    const file = readable(reading.file, audit);
+    const steps = checkSteps(file, reading.today, audit.further, { check: before, cells });
     let step = steps.next();
     for (let shown = performance.now(); !step.done; step = steps.next()) {
       if (performance.now() - shown < this.sliceTime) continue;
@@ -148,8 +186,12 @@ export class Session extends Store {
     }
     const check = step.value;
     this.isOvertaken = false;
+    this.checked = reading;
+    this.since = [];
+    const took = performance.now() - from;
+    if (!cells) this.isLong = took > this.unfeltTime;
     // A long job is not read and checked again at every pause in typing.
-    this.edits.delay = performance.now() - from <= unfelt ? burstTime : quietTime;
+    this.edits.delay = began === undefined || cells || !this.isLong ? burstTime : quietTime;
     const message = announce(before, check);
     this.set({
       check,
@@ -202,14 +244,16 @@ export class Session extends Store {
         );
       const undo = await this.host.apply(sheet, mend, sheetOf(this.reading, sheet));
       const key = `mend ${++this.applications}`;
-      this.undos.set(key, { ...undo, sheet });
+      const written = boundsOf(mend.writes.map(({ cell }) => cell).join()) ?? everywhere;
+      const cells = { ...written, sheet };
+      this.undos.set(key, { ...undo, cells });
       const about = finding.about === "" ? "" : `, ${finding.about}`;
       const words = `${mend.label}${about} (${placeOf(finding)})`;
       this.set({
         applied: [...this.state.applied, { key, words }].slice(-mostApplied),
         message: `Done: ${words}.`,
       });
-      this.edits.add(sheet);
+      this.edits.add(cells);
     });
   }
 
@@ -225,7 +269,7 @@ export class Session extends Store {
         applied: this.state.applied.filter((entry) => entry !== applied),
         message: `Taken back: ${applied.words}.`,
       });
-      this.edits.add(undoable.sheet);
+      this.edits.add(undoable.cells);
     });
   }
 

@@ -128,7 +128,16 @@ export class CellWriter {
         this.book.events.changed({ sheet: tab.id, address, isByPane, detail });
       }
     }
+    tellCalculated(this.book, values);
     this.book.touched({ kind: "cells", origin: this.origin, edited, values });
+  }
+}
+
+/** Tells the client of all cells whose values are others now. */
+export function tellCalculated({ tabs, events }: Book, values: readonly Change[]): void {
+  for (const { id, name } of tabs) {
+    const own = values.filter(({ sheet }) => sheet === name);
+    if (own.length > 0) events.calculated(id, rectangles(own).map(addressText).join(","));
   }
 }
 

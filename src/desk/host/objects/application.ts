@@ -1,3 +1,4 @@
+import { tellCalculated } from "../cells/write";
 import type { OpenBook } from "../open-book";
 import { invalidArgument } from "../wire/errors";
 import type { Members } from "../wire/served";
@@ -38,7 +39,9 @@ export function applicationMembers(): Members<OpenBook> {
 
 function calculate(book: OpenBook): void {
   const values = book.model.recalculateAll();
-  if (values.length > 0) book.touched({ kind: "cells", origin: "pane", edited: [], values });
+  if (values.length === 0) return;
+  tellCalculated(book, values);
+  book.touched({ kind: "cells", origin: "pane", edited: [], values });
 }
 
 export function runtimeMembers(): Members<OpenBook> {

@@ -4,6 +4,7 @@ import { eventType } from "../events";
 /** The names under which the client registers for each event. */
 const names = {
   _RegisterDataChangedEvent: eventType.changed,
+  _RegisterCalculatedEvent: eventType.calculated,
   _RegisterSelectionChangedEvent: eventType.selectionChanged,
   _RegisterActivatedEvent: eventType.activated,
   _RegisterDeactivatedEvent: eventType.deactivated,

@@ -1,0 +1,127 @@
+import type { Place } from "../../cells";
+import { layoutOf, type SheetKind } from "../columns";
+import { fitJob, type JobFit, plainName, searchedRows } from "../fit";
+import type { JobFile } from "../grid";
+import { filledIn } from "./block";
+import { FanRows } from "./fan-rows";
+import type { Job } from "./job";
+import type { Table } from "./table";
+
+/** A job after an edit that bears on some of its dwellings alone. */
+export interface JobAgain {
+  readonly job: Job;
+  /** The same with no other fans and dwellings than those that the edit bears on. */
+  readonly part: Job;
+  /** Their numbers in the whole. */
+  readonly rows: Readonly<Partial<Record<SheetKind, readonly number[]>>>;
+}
+
+/** An edit that bears on more fans than these is no small one. */
+const mostRows = 1_000;
+
+/**
+ * A job read again after an edit of some cells. All that is worked out of a fan rests on its own
+ * dwelling, the settings, the boxes and instruments. undefined where the edit bears on any of these, or
+ * on what is a row at all: then the whole is read.
+ */
+export function readJobAgain(
+  before: Job,
+  file: JobFile,
+  cells: readonly Place[],
+): JobAgain | undefined {
+  const { fans, dwellings } = before.tables;
+  if (!fans || !before.fans || before.firm || fans.blocks.length > 1) return undefined;
+  let isFitDue = false;
+  const edited = { fans: new Set<number>(), dwellings: new Set<number>() };
+  const settingSheets = new Set([...before.fit.settings.values()].map(({ sheet }) => sheet));
+  for (const place of cells) {
+    const { sheet, top, bottom } = place;
+    isFitDue ||= top < searchedRows;
+    if (settingSheets.has(sheet)) return undefined;
+    const [kind, fits] = Object.entries(before.fit.sheets).find(([, all]) =>
+      all.some((fit) => fit.sheet === sheet),
+    ) ?? [undefined, []];
+    isFitDue ||= kind === undefined;
+    if (kind === undefined) continue;
+    const fit = fits.find((each) => each.sheet === sheet);
+    const grid = file.sheets.find(({ name }) => name === sheet);
+    if ((kind !== "fans" && kind !== "dwellings") || !fit || !grid || top <= fit.headerRow)
+      return undefined;
+    const isFilled = filledIn(grid, fit, layoutOf(kind));
+    for (let row = top; row <= bottom; row++) {
+      const readings = before.tables[kind]?.readingsAt(sheet, row) ?? [];
+      if (readings.length > 0 !== isFilled(row)) return undefined;
+      for (const i of readings) edited[kind].add(i);
+    }
+  }
+  if (isFitDue && textOf(fitJob(file)) !== textOf(before.fit)) return undefined;
+  const tables = { ...before.tables, fans: fans.again(file.sheets, [...edited.fans]) };
+  if (dwellings) tables.dwellings = dwellings.again(file.sheets, [...edited.dwellings]);
+  const job = withTables({ ...before, file }, tables);
+  const around = [
+    ...[fans, tables.fans].flatMap((table) => namesOf(table, edited.fans)),
+    ...[dwellings, tables.dwellings].flatMap((table) => namesOf(table, edited.dwellings)),
+  ];
+  const rows = rowsOf(job, new Set(around));
+  if (rows.fans.length > mostRows) return undefined;
+  return { job, part: partOf(job, rows), rows };
+}
+
+const parts = new WeakMap<Job, Map<string, Job>>();
+
+/**
+ * A job of no other fans and dwellings than those that rows of one of its tables rest on, with the
+ * numbers that the rows have there; the job itself where all rests on all.
+ */
+export function partAround(
+  job: Job,
+  kind: SheetKind,
+  rows: readonly number[],
+): { readonly part: Job; readonly rows: readonly number[] } {
+  if (job.firm || !job.fans || (kind !== "fans" && kind !== "dwellings"))
+    return { part: job, rows };
+  const all = rowsOf(job, new Set(namesOf(job.tables[kind], rows)));
+  const known = parts.get(job) ?? new Map<string, Job>();
+  parts.set(job, known);
+  const name = JSON.stringify(all);
+  const part = known.get(name) ?? partOf(job, all);
+  known.set(name, part);
+  const numbers = new Map(all[kind].map((i, at) => [i, at]));
+  return { part, rows: rows.map((i) => numbers.get(i) as number) };
+}
+
+function partOf(job: Job, rows: ReturnType<typeof rowsOf>): Job {
+  const { fans, dwellings } = job.tables;
+  return withTables(job, {
+    ...job.tables,
+    fans: (fans as Table).part(rows.fans),
+    ...(dwellings && { dwellings: dwellings.part(rows.dwellings) }),
+  });
+}
+
+function withTables(job: Job, tables: Job["tables"] & { readonly fans: Table }): Job {
+  const { settings, boxes, instruments } = job;
+  const { fans, dwellings } = tables;
+  return {
+    ...job,
+    tables,
+    fans: new FanRows(fans, settings, boxes, instruments, undefined, dwellings),
+  };
+}
+
+function namesOf(table: Table | undefined, rows: Iterable<number>): string[] {
+  return table ? [...rows].map((i) => plainName(table.text("dwelling", i))) : [];
+}
+
+/** The fans of some dwellings, and their own rows. */
+function rowsOf({ tables }: Job, names: ReadonlySet<string>) {
+  const of = (table: Table | undefined) =>
+    [...(table?.texts("dwelling") ?? []).entries()].flatMap(([i, name]) =>
+      names.has(plainName(name)) ? [i] : [],
+    );
+  return { fans: of(tables.fans), dwellings: of(tables.dwellings) };
+}
+
+function textOf(fit: JobFit): string {
+  return JSON.stringify(fit, (_, value) => (value instanceof Map ? [...value] : value));
+}
