@@ -89,7 +89,7 @@ describe("the pane's session over the real client library", () => {
       const { sheets = [] } = session.state.check?.job.file ?? {};
       return sheets.find(({ name }) => name === "Fans")?.value(419, 20);
     };
-    await expect.poll(lastRead).toBe("seen");
+    await expect.poll(lastRead, { timeout: 20_000 }).toBe("seen");
     expect(host.requestCount - before).toBeLessThanOrEqual(5);
   });
 
