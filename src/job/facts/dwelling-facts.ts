@@ -13,7 +13,6 @@ import {
   type SystemKind,
   withDeficits,
 } from "../../rules";
-import type { Values } from "../columns";
 import { plainName } from "../fit";
 import { attempt, type Job, type Maybe, valueIn, valueOrThrow } from "../read";
 import type { FanFacts } from "./fan-facts";
@@ -95,17 +94,6 @@ export class AllDwellings {
       return isNew(name) ? [this.make(name, -1)] : [];
     });
     return [...listed, ...this.strayed];
-  }
-
-  /** A computed field of the Dwellings sheet in every row; undefined for those that only its definition tells. */
-  column(key: string): Values | undefined {
-    const { tables } = this.job;
-    const read = columnReaders[key];
-    if (!read) return undefined;
-    return Array.from({ length: tables.dwellings?.length ?? 0 }, (_, row) => {
-      const value = read(this.at(row));
-      return value === undefined || Number.isNaN(value) ? null : value;
-    });
   }
 
   private make(name: string, row: number): DwellingFacts {
@@ -228,18 +216,3 @@ export class AllDwellings {
     };
   }
 }
-
-const rateOf = (maybe: Maybe<RequiredRate> | undefined) => maybe && valueIn(maybe)?.rate;
-
-const columnReaders: Readonly<Record<string, (facts: DwellingFacts) => number | undefined>> = {
-  required: ({ required }) => rateOf(required),
-  ofSystem: ({ ofSystem, required }) => rateOf(ofSystem ?? required),
-  deficits: ({ deficits }) => deficits?.sum,
-  raised: ({ raised }) => rateOf(raised),
-  infiltration: (facts) => rateOf(facts.infiltration),
-  needed: ({ neededFlow }) => neededFlow,
-  exhausted: ({ exhausted }) => exhausted,
-  supplied: ({ supplied }) => supplied,
-  provided: ({ provided }) => provided,
-  missing: ({ missing }) => missing,
-};

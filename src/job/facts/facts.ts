@@ -15,7 +15,7 @@ interface Facts {
 /** The facts of a job, each worked out when it is first asked for. */
 export const factsOf = once((job: Job): Facts => {
   const column = (kind: SheetKind, key: string) =>
-    kind === "fans" ? fans?.column(key) : kind === "dwellings" ? dwellings.column(key) : undefined;
+    kind === "fans" ? fans?.column(key) : undefined;
   const columns: Columns = new Columns(job, (kind, key) => {
     // What stands on the other sheets is taken as it is, where it stands there.
     const isFollowed = kind === "fans" || kind === "dwellings";
