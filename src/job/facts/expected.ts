@@ -14,16 +14,9 @@ export function expectedIn(job: Job, table: Table, field: Field): Values {
 
 /** The columns of a job as they are stored; those that its sheets do not have are worked out. */
 export const storedIn = once((job: Job): Columns => {
-  const { column, dwellings } = factsOf(job);
-  const stored: Columns = new Columns(job, (kind, key) => {
-    if (job.tables[kind]?.has(key)) return undefined;
-    if (kind !== "dwellings" || key !== "needed")
-      return column(kind, key) ?? definedAs(kind, key, stored);
-    // Where nothing raises or lowers it, what is needed is what is required.
-    return stored.of(kind, "required").map((required, row) => {
-      const { ofSystem, raised, infiltration, neededFlow } = dwellings.at(row);
-      return ofSystem || raised || infiltration ? neededFlow : required;
-    });
-  });
+  const { column } = factsOf(job);
+  const stored: Columns = new Columns(job, (kind, key) =>
+    job.tables[kind]?.has(key) ? undefined : (column(kind, key) ?? definedAs(kind, key, stored)),
+  );
   return stored;
 });

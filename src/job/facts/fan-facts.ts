@@ -21,7 +21,6 @@ import {
   valueIn,
   valueOrThrow,
 } from "../read";
-import { areaLimitOf } from "./area-limit";
 import { fanBudget } from "./fan-budget";
 import { secondArea, type TwoOpenings, twoOpeningsOf } from "./two-openings";
 
@@ -194,10 +193,6 @@ export class FanFacts {
       case "constant":
       case "flow":
         return Array.from(fans[key], numberOrNull);
-      case "status":
-        return fans.status.map((status, i) => (fans.isByInstrument(i) ? null : (status ?? null)));
-      case "areaLimit":
-        return this.each((i) => valueIn(attempt(() => areaLimitOf(fans, i))) ?? null);
       case "spread":
         return this.each((i) => this.budget(i)?.u ?? null);
       case "freedom":
@@ -205,17 +200,10 @@ export class FanFacts {
           const { dof = null } = this.budget(i) ?? {};
           return dof === Number.POSITIVE_INFINITY ? "infinite" : dof;
         });
-      case "expanded":
-        return this.each((i) => this.budget(i)?.expanded ?? null);
       case "required":
         return this.each((i) =>
           fans.asksNothing(i) ? "none" : numberOrNull(fans.requiredNumber(i)),
         );
-      case "deficit":
-        return this.each((i) => {
-          const deficit = this.deficit(i);
-          return (deficit && valueIn(deficit)?.rate) ?? null;
-        });
       default:
         return undefined;
     }
