@@ -37,6 +37,8 @@ export interface ProofView {
   readonly figures: readonly { readonly name: string; readonly value: string }[];
   readonly coverage: readonly CoverageView[];
   readonly pairs: readonly PairView[];
+  /** The reference is too weak to prove anything, for or against. */
+  readonly isWeak: boolean;
   /** Written accuracy asked for, per cent. */
   readonly requirement: number;
 }
@@ -52,6 +54,7 @@ export function proofView(job: Job, box: string, today: number): ProofView | und
   return {
     box: own.box,
     verdict: proof.verdict,
+    isWeak: !proof.referenceAllows,
     // The last reasons say of each opening how far it was read, which its bar says too.
     reasons: proof.reasons.slice(0, proof.reasons.length - proof.coverage.length),
     figures: figuresOf(job, own, today),

@@ -4,7 +4,7 @@ import { type Job, underEdition, unitOf } from "../../job";
 
 interface UnderRow {
   readonly what: string;
-  /** "50 → 80 cfm, up" */
+  /** "50 → 80 cfm, up", "20 cfm, the same" */
   readonly rate: string;
   /** "9 turn short", or "none turn". */
   readonly turns: string;
@@ -27,10 +27,12 @@ export function underRows(job: Job, other: string): UnderRow[] {
       ...(row.turnsShort.length > 0 ? [`${row.turnsShort.length} turn short`] : []),
       ...(row.turnsMet.length > 0 ? [`${row.turnsMet.length} turn to meet`] : []),
     ];
+    const [before, after] = [rate(row.before), rate(row.after)];
+    const inUnit = after === "none" ? after : `${after} ${unit}`;
     const change = row.change === "unlike" ? "" : `, ${row.change}`;
     return {
       what: row.count === 1 ? row.what : `${row.what} (${row.count})`,
-      rate: `${rate(row.before)} → ${rate(row.after)} ${unit}${change}`,
+      rate: before === after ? `${inUnit}, the same` : `${before} → ${inUnit}${change}`,
       turns: turned.join(", ") || "none turn",
       note:
         typeof row.after === "string"

@@ -41,12 +41,13 @@ export function balanceOf(
 
 function judged(limit: BalanceLimit, S: number, E: number, system: System, code: string) {
   const share = limit.within * (limit.of === "supply" ? S : S + E);
-  const most = Math.max(share, limit.orFlow ? statedIn(limit.orFlow, system, code) : 0);
+  const fixed = limit.orFlow ? statedIn(limit.orFlow, system, code) : 0;
+  const most = Math.max(share, fixed);
   const apart = Math.abs(E - S);
   const isMet = apart <= most + roundOff;
   const [own, allowed] = [apart, most].map((each) => withUnit(each, flowUnits, system));
   const base = limit.of === "supply" ? "of the supply" : "of supply and exhaust together";
-  const words = `${own} apart, ${isMet ? "within" : "more than"} ${allowed} (${100 * limit.within} % ${base}${limit.orFlow ? ", or a fixed flow if more" : ""}; ${limit.source.clause})`;
+  const words = `${own} apart, ${isMet ? "within" : "more than"} ${allowed} (${100 * limit.within} % ${base}${fixed > 0 ? `, or ${withUnit(fixed, flowUnits, system)} if more` : ""}; ${limit.source.clause})`;
   return { isMet, words };
 }
 

@@ -49,12 +49,14 @@ export function ProofSection({ view, settings }: ProofSectionProps) {
   const shared = useShared();
   const unit = flowUnit(settings.system);
   const draw = useCallback((width: number) => proofPlot(view, unit, width), [view, unit]);
-  const Icon = icons[view.verdict];
+  // A weak reference says nothing against the box.
+  const look = view.isWeak && view.verdict === "not proved" ? "too few pairs" : view.verdict;
+  const Icon = icons[look];
   return (
     <div className={styles.proof}>
       <h3 className={shared.subheading}>
         <span className={styles.verdict}>
-          <Icon className={styles[view.verdict]} aria-hidden />
+          <Icon className={styles[look]} aria-hidden />
           Proof: {view.verdict}
         </span>
       </h3>

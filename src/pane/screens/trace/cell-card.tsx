@@ -62,7 +62,7 @@ export function CellCard({ view, head }: CellCardProps) {
         >
           {heading === "" ? target.name : `${target.name}, ${heading}`}
         </h3>
-        {about === "" || about === heading ? null : <p className={shared.muted}>{about}</p>}
+        {about === "" || heading.includes(about) ? null : <p className={shared.muted}>{about}</p>}
       </div>
       {view.isChanged ? <ChangedBar /> : null}
       <p className={styles.value}>{value}</p>
