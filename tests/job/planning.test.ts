@@ -55,6 +55,19 @@ describe("The holes of a planned box", () => {
     }
   });
 
+  it("never nearly repeat: the last has half as much again as the one before where the face allows", () => {
+    for (const most of [57, 60, 146, 148, 200, 390])
+      for (const options of [{}, { shape: "square" as const }, { saws: holeSaws.ip }]) {
+        const areas = planOpenings(20, most, constant, options).openings.map(({ area }) => area);
+        for (const [i, area] of areas.slice(1).entries())
+          expect(area).toBeGreaterThan(1.5 * (areas[i] as number));
+      }
+    const small = { width: 10, height: 10, rim: 0.5 };
+    const [first, last] = planOpenings(20, 60, constant, { face: small }).openings;
+    expect(last?.area).toBeGreaterThan(first?.area as number);
+    expect(last?.area).toBeLessThanOrEqual(25);
+  });
+
   it("are several equal ones where no saw is large enough for one", () => {
     const { openings } = planOpenings(20, 300, constant, { saws: holeSaws.ip });
     const several = openings.filter(({ count }) => count > 1);

@@ -61,6 +61,25 @@ export function planOpenings(
   constant: number,
   options: PlanOptions = {},
 ): BoxPlan {
+  const planned = (apart: number) => planApart(apart, least, most, constant, options);
+  try {
+    return planned(leastApart);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return planned(1);
+  }
+}
+
+/** The last opening has so many times the area of the one before, where the face has room for it. */
+const leastApart = 1.5;
+
+function planApart(
+  apart: number,
+  least: number,
+  most: number,
+  constant: number,
+  options: PlanOptions,
+): BoxPlan {
   const { overlap = 0.1, window = usualWindow, face, system = "ip" } = options;
   if (!(least > 0) || !(most > least))
     throw new InputError(
@@ -71,7 +90,10 @@ export function planOpenings(
   while (openings.length < mostPlanned && from < most) {
     const label = columnLetters(openings.length);
     const area = oneValue(areaForFlow, { Q: from, P: window.low, K: constant });
-    const enough = oneValue(areaForFlow, { Q: most, P: window.high, K: constant });
+    const enough = Math.max(
+      oneValue(areaForFlow, { Q: most, P: window.high, K: constant }),
+      apart * (openings.at(-1)?.area ?? 0),
+    );
     const cut = lastCut(enough, area, options) ?? cutFor(area, options);
     if (!cut)
       throw new InputError(
