@@ -18,6 +18,7 @@ export interface SheetFacts {
   readonly frozenCols: number;
   readonly hiddenRows: ReadonlySet<number>;
   readonly hiddenCols: ReadonlySet<number>;
+  readonly hasMerges: boolean;
   readonly isProtected: boolean;
   /** Width in characters. */
   width(col: number): number;

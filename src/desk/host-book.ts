@@ -129,6 +129,7 @@ export class HostBook implements Book {
       isProtected: info.isProtected,
       hiddenRows: stored?.hiddenRows ?? none,
       hiddenCols: stored?.hiddenCols ?? none,
+      hasMerges: (stored?.merges.length ?? 0) > 0,
       width: (col) => host.columnWidth(info.name, col),
     };
   }

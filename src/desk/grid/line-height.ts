@@ -8,10 +8,14 @@ const letter = 8.2;
 const lineOfText = 17;
 const mostLines = 4;
 
-/** The height of a row: frozen rows whose cells wrap are as high as their longest heading needs. */
+/** More rows than these below the frozen ones are not measured. */
+const mostMeasured = 200;
+
+/** The height of a row whose cells wrap: as their longest text needs, below the frozen rows of short sheets alone. */
 export function lineHeight(desk: Desk, line: Line | undefined, isFrozen: boolean): number {
-  if (!line || !isFrozen) return rowHeight;
   const { sheet, book } = desk;
+  const isMeasured = isFrozen || (sheet.rowCount <= mostMeasured && !sheet.hasMerges);
+  if (!line || !isMeasured) return rowHeight;
   let lines = 1;
   for (let col = 0; col < sheet.colCount; col++) {
     if (sheet.hiddenCols.has(col) || !book.look(sheet.name, line.row, col).wrap) continue;

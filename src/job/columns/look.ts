@@ -78,7 +78,7 @@ const printedOn = (system: System) =>
   ({ paper: paperOf(system), margins, footer: { left: "&A", right: "&P/&N" } }) as const;
 
 /** Widths of the settings, their values and what they mean, in characters: upright, hardly shrunk. */
-export const settingsWidths = [30, 20, 60] as const;
+export const settingsWidths = [29, 18, 54] as const;
 
 /** Points of the row of a setting, of which the meaning is wrapped. */
 export const settingHeight = (help: string) => lineHeight * linesOf(help, settingsWidths[2] + 6);
