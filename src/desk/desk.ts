@@ -20,6 +20,18 @@ interface Spot {
 
 const corner: Spot = { row: 0, col: 0 };
 
+/** The rows of a sheet that alone are shown. */
+interface Filter {
+  readonly sheet: string;
+  /** Row of the headings, and the column of which the cells are wanted as they are shown. */
+  readonly head: number;
+  readonly col: number;
+  readonly wanted: string;
+  readonly hidden: ReadonlySet<number>;
+  /** The message that says so. */
+  readonly told: number;
+}
+
 /** What the person at the desk is doing: the open book, the cell they are at, the text they type. */
 export class Desk {
   readonly messages = new Messages(() => this.tell("messages"));
@@ -36,7 +48,7 @@ export class Desk {
   /** The row that was begun like the one above it. */
   private likeRow: { readonly sheet: string; readonly row: number } | null = null;
   /** Rows out of view because another value stands in a column; null while all are shown. */
-  filter: { readonly sheet: string; readonly hidden: ReadonlySet<number> } | null = null;
+  filter: Filter | null = null;
   /** Counts the workbooks that were opened, for what belongs to one of them. */
   opened = 0;
   private marks: ReadonlyMap<string, PageMark> = new Map();
@@ -255,18 +267,29 @@ export class Desk {
   /** Shows of the list at the active cell only the rows that show the same in its column. */
   filterHere(): void {
     const { row, col } = this.cursor;
-    const { name } = this.sheet;
     const head = headRow(this, row);
-    const wanted = this.book.shown(name, row, col);
+    this.showAllRows();
+    const wanted = this.book.shown(this.sheet.name, row, col);
+    const told = this.messages.add("info", `Only rows with "${wanted}" in this column are shown.`);
+    this.filter = { sheet: this.sheet.name, head, col, wanted, told, hidden: new Set() };
+    this.filterAgain();
+  }
+
+  /** Looks anew for the rows of the filter, once rows have moved. */
+  filterAgain(): void {
+    const { filter, book } = this;
+    if (filter?.sheet !== this.sheet.name) return;
+    const { sheet, head, col, wanted } = filter;
     const hidden = new Set<number>();
     for (let each = head + 1; each < this.extent.usedRows; each++)
-      if (this.book.shown(name, each, col) !== wanted) hidden.add(each);
-    this.filter = { sheet: name, hidden };
-    this.messages.add("info", `Only rows with "${wanted}" in this column are shown.`);
+      if (book.shown(sheet, each, col) !== wanted) hidden.add(each);
+    this.filter = { ...filter, hidden };
     this.layOut();
   }
 
   showAllRows(): void {
+    if (!this.filter) return;
+    this.messages.dismiss(this.filter.told);
     this.filter = null;
     this.layOut();
   }

@@ -12,21 +12,29 @@ import type { CellText } from "../book";
 import type { Desk } from "../desk";
 import { closedAt, openedAt, sortedBy } from "../rows/arrange";
 import { formulasFor } from "../rows/grow";
+import { focusGrid } from "./regions";
 import { Word } from "./Word";
 
 /** What can be done with the rows of the list at the active cell. Formulas stay where they are. */
 export function RowsMenu({ desk, onFind }: { desk: Desk; onFind: () => void }) {
   const { row, col } = desk.cursor;
-  const write = (cells: () => readonly CellText[]) =>
+  // The closing menu leads the keyboard to its button; the work goes on in the grid.
+  const inGrid = () => void setTimeout(focusGrid);
+  const write = (cells: () => readonly CellText[]) => {
+    inGrid();
     desk.attempt(() => {
       const texts = cells();
       if (texts.length > 0) desk.book.enter(desk.sheet.name, texts);
+      desk.filterAgain();
     });
+  };
   const open = () =>
     write(() => {
       const cells = openedAt(desk, row);
       const last = Math.max(row, ...cells.map((cell) => cell.row));
-      return [...cells, ...formulasFor(desk, last)];
+      const isSet = (one: CellText) =>
+        cells.some((cell) => cell.row === one.row && cell.col === one.col);
+      return [...cells, ...formulasFor(desk, last).filter((one) => !isSet(one))];
     });
   return (
     <Menu>
@@ -54,8 +62,21 @@ export function RowsMenu({ desk, onFind }: { desk: Desk; onFind: () => void }) {
             Sort by this column, down
           </MenuItem>
           <MenuDivider />
-          <MenuItem onClick={() => desk.filterHere()}>Only rows like this cell</MenuItem>
-          <MenuItem disabled={desk.filter === null} onClick={() => desk.showAllRows()}>
+          <MenuItem
+            onClick={() => {
+              inGrid();
+              desk.filterHere();
+            }}
+          >
+            Only rows like this cell
+          </MenuItem>
+          <MenuItem
+            disabled={desk.filter === null}
+            onClick={() => {
+              inGrid();
+              desk.showAllRows();
+            }}
+          >
             All rows again
           </MenuItem>
           <MenuDivider />

@@ -1,38 +1,47 @@
 import { InputError } from "../../cells";
 import type { CellText } from "../book";
+import { shifted } from "../text/shift";
 import { headRow, isFormula, type RowsAt } from "./typed-cells";
 
-/** The typed cells of a list, row by row: what is moved when rows are. Formulas stay where they are. */
+/**
+ * The cells of a list that move with its rows. Columns all of formulas stay where they are; in a
+ * column of formulas over which something was typed all move, each formula adjusted to its new row.
+ */
 interface List {
   readonly top: number;
   readonly bottom: number;
-  readonly columns: readonly number[];
+  readonly columns: readonly Column[];
 }
 
-/**
- * The list around a row: from below its headings to its last row with a typed cell. Throws an InputError
- * that says why its rows cannot be moved: no headings, or a column of formulas that is broken by
- * typed values, which a move would tear apart.
- */
+interface Column {
+  readonly col: number;
+  /** A row with a formula, in a column that has typed cells too; undefined where all are typed. */
+  readonly formulaAt: number | undefined;
+}
+
+/** The list around a row: from below its headings to its last row with a typed cell. */
 function listAround(at: RowsAt, row: number): List {
   const head = headRow(at, row);
   if (head < 0 || row <= head)
     throw new InputError("Choose a cell in a list with headings above it, then try again.");
   const { book, sheet, extent } = at;
-  const isHeaded = (col: number) => book.value(sheet.name, head, col) !== null;
-  const headed = Array.from({ length: extent.usedCols }, (_, col) => col).filter(isHeaded);
-  const rows = { top: head + 1, bottom: extent.lastUsed.row };
-  const columns = headed.filter((col) => !isFormula(at, rows.top, col));
-  for (let each = rows.top; each <= rows.bottom; each++)
-    for (const col of columns)
-      if (isFormula(at, each, col))
-        throw new InputError(
-          `${sheet.name}: row ${each + 1} has a formula where the first row of the list has none. Rows are moved only where each column is all typed or all formulas.`,
-        );
+  const top = head + 1;
+  let bottom = extent.lastUsed.row;
+  const columns: Column[] = [];
+  for (let col = 0; col < extent.usedCols; col++) {
+    if (book.value(sheet.name, head, col) === null) continue;
+    const rows = range(top, bottom);
+    const formulaAt = rows.find((each) => isFormula(at, each, col));
+    const isTyped = (each: number) =>
+      book.value(sheet.name, each, col) !== null && !isFormula(at, each, col);
+    if (formulaAt === undefined || rows.some(isTyped)) columns.push({ col, formulaAt });
+  }
   const isFilled = (each: number) =>
-    columns.some((col) => book.value(sheet.name, each, col) !== null);
-  while (rows.bottom > rows.top && !isFilled(rows.bottom)) rows.bottom--;
-  return { ...rows, columns };
+    columns.some(
+      ({ col, formulaAt }) => formulaAt === undefined && book.value(sheet.name, each, col) !== null,
+    );
+  while (bottom > top && !isFilled(bottom)) bottom--;
+  return { top, bottom, columns };
 }
 
 /** The texts that put an empty row at `row`: every typed cell from there on moves down by one. */
@@ -68,18 +77,22 @@ function compare(x: unknown, y: unknown): number {
   return String(x).localeCompare(String(y), undefined, { numeric: true, sensitivity: "base" });
 }
 
-/** The rows from `top` on filled with the typed cells of other rows; −1 stands for an empty one. */
+/** The rows from `top` on filled with the cells of other rows; −1 stands for an empty one. */
 function moved(
   { book, sheet }: RowsAt,
-  columns: readonly number[],
+  columns: readonly Column[],
   top: number,
   order: readonly number[],
 ): CellText[] {
+  const textOf = (row: number, col: number) => book.content(sheet.name, row, col);
   return order.flatMap((from, i) =>
-    columns.flatMap((col) => {
+    columns.flatMap(({ col, formulaAt }) => {
       const row = top + i;
-      const text = from < 0 ? "" : book.content(sheet.name, from, col);
-      return text === book.content(sheet.name, row, col) ? [] : [{ row, col, text }];
+      const source = from < 0 ? formulaAt : from;
+      const own = source === undefined ? "" : textOf(source, col);
+      const isShifted = source !== undefined && own.startsWith("=");
+      const text = isShifted ? shifted(own, { row: source, col }, { row, col }) : own;
+      return text === textOf(row, col) ? [] : [{ row, col, text }];
     }),
   );
 }
