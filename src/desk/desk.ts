@@ -285,6 +285,8 @@ export class Desk {
       if (book.shown(sheet, each, col) !== wanted) hidden.add(each);
     this.filter = { ...filter, hidden };
     this.layOut();
+    const { cursor, extent } = this;
+    if (hidden.has(cursor.row)) this.moveTo(extent.rowFrom(head, 1), cursor.col);
   }
 
   showAllRows(): void {

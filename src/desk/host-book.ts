@@ -41,7 +41,9 @@ export class HostBook implements Book {
   }
 
   shown(sheet: string, row: number, col: number): string {
-    return this.host.text(sheet, row, col);
+    const text = this.host.text(sheet, row, col);
+    // The room that a number format leaves after a number is none of the page's.
+    return typeof this.value(sheet, row, col) === "number" ? text.trimEnd() : text;
   }
 
   content(sheet: string, row: number, col: number): string {

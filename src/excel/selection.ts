@@ -77,7 +77,8 @@ export function describeCell(sheet: string, row: number, col: number): Promise<C
     return {
       formula: formulaOf(value, formula),
       value: toCellValue(value, formula, type),
-      text: text ?? "",
+      // Without the room that a number format leaves after a number.
+      text: typeof value === "number" ? (text ?? "").trimEnd() : (text ?? ""),
     };
   });
 }

@@ -100,6 +100,35 @@ describe("typing fans at the desk", () => {
     await goTo(page, "Dwellings!A3");
     await rows("Take this row out");
     expect(await names()).toEqual(first);
+    // A value typed over a formula goes with its row, and its place gets the formula of the column.
+    await type(page, "Dwellings!E2", "61");
+    await goTo(page, "Dwellings!A2");
+    await rows("Sort by this column, down");
+    const at = [28, 27, 26, 25].map((row) => `Dwellings!E${row}`);
+    const typed: string[] = [];
+    for (const address of at) typed.push(await formula(address));
+    expect(typed.filter((text) => text === "61")).toHaveLength(1);
+    expect(await formula("Dwellings!E2")).toBe(before);
+    await page.keyboard.press("Control+z");
+  });
+
+  it("shows only the rows like a cell, also once they are sorted, and goes on in the grid", async () => {
+    const page = await open();
+    const rows = async (name: string) => {
+      await tool(page, "Rows").click();
+      await page.getByRole("menuitem", { name }).click();
+    };
+    await goTo(page, "Dwellings!B3");
+    const wanted = await read(page, "Dwellings!B3");
+    await rows("Only rows like this cell");
+    await page.getByText("in this column are shown").waitFor();
+    await rows("Sort by this column, up");
+    await page.keyboard.press("ArrowDown");
+    const here = await addressField(page).inputValue();
+    expect(await (await cell(page, here)).textContent()).toBe(wanted);
+    await rows("All rows again");
+    await page.getByRole("rowheader", { name: "4", exact: true }).waitFor();
+    expect(await page.getByText("in this column are shown").count()).toBe(0);
   });
 
   it("finds and replaces in typed cells", async () => {

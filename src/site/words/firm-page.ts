@@ -14,7 +14,7 @@ const ways: readonly Way[] = [
     when: "Any web server for files will do, inside the firm or outside. Nothing runs on it.",
     steps: [
       html`Choose its address, such as <code>https://fans.example.org/fanrow/</code>. It must answer over https with a certificate that every machine of the firm trusts.`,
-      html`Make the site and the manifest for that address: <code>npm run build</code>, then <code>npm run manifest -- https://fans.example.org/fanrow/</code>. Both are in the folder <code>dist</code>.`,
+      html`On a machine with Node, in the folder of this project, make the site and the manifest for that address: <code>npm ci</code>, <code>npm run build</code>, then <code>npm run manifest -- https://fans.example.org/fanrow/</code>. Both are in the folder <code>dist</code>.`,
       html`Copy the whole folder to the server, and let it send the headers listed below.`,
       html`Open <code>pane.html</code> at that address on one machine of the firm. It must come without a warning.`,
     ],
