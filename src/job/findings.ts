@@ -37,7 +37,7 @@ export const findingKinds = {
   "pressure-above": result("pressure above the window", spoilsRow),
   "pressure-below": result("pressure below the window", spoilsRow),
   "pressure-negative": wrong("pressure of the wrong sign", spoilsRow),
-  "pressure-blank": result("no pressure reading", spoilsRow),
+  "pressure-blank": result("no reading", spoilsRow),
   "pressure-unit": wrong("pressure in another unit", spoilsRow),
   "pressure-repeated": doubtful("same pressure copied down", spoilsRow),
   "readings-apart": doubtful("readings far apart", spoilsRow),

@@ -76,6 +76,7 @@ export {
   constantInUse,
   dwellingRow,
   fieldOfRole,
+  flowsOf,
   type Job,
   type Maybe,
   type Replaced,

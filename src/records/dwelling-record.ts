@@ -1,7 +1,7 @@
 import { isoDay } from "../cells";
-import { factsOf, type JobCheck, unitOf } from "../job";
+import { factsOf, flowsOf, type JobCheck, unitOf } from "../job";
 import { type DwellingFact, dwellingFacts, findingsOf } from "./dwelling-facts";
-import { type FanFact, whoAndWhen } from "./fan-facts";
+import { type FanFact, readsPressure, requiredBy, whoAndWhen } from "./fan-facts";
 import { looks } from "./looks";
 import { sheetNameOf } from "./names";
 import type { Look, SheetPlan } from "./plan";
@@ -62,7 +62,8 @@ function addFacts(rows: PlanRows, check: JobCheck, fact: DwellingFact): void {
     fact.bedrooms >= 0 ? counted(fact.bedrooms, "bedroom") : "",
   ].filter((part) => part !== "");
   rows.gap(4);
-  rows.fact("Dwelling", size.length === 0 ? "not on the sheet of dwellings" : size.join(", "), 2);
+  if (check.job.tables.dwellings)
+    rows.fact("Dwelling", size.length === 0 ? "not on the sheet of dwellings" : size.join(", "), 2);
   rows.fact(
     "Tested",
     [when, testers.size === 0 ? "nobody named" : `by ${[...testers.keys()].join(", ")}`].join(", "),
@@ -70,13 +71,13 @@ function addFacts(rows: PlanRows, check: JobCheck, fact: DwellingFact): void {
   );
   rows.fact(
     "Required by",
-    `${settings.edition?.title ?? "no edition named"}; pressures from ${figure(settings.low)} to ${figure(settings.high)} Pa are used`,
+    `${requiredBy(check.job)}${readsPressure(check.job) ? `; pressures from ${figure(settings.low)} to ${figure(settings.high)} Pa are used` : ""}`,
     2,
   );
 }
 
 function addFans(rows: PlanRows, { job }: JobCheck, { fans }: DwellingFact): void {
-  const unit = unitOf("flow", job.settings.system);
+  const { unit, factor } = flowsOf(job);
   rows.section("Fans");
   if (fans.length === 0) {
     rows.line("No fan is listed for this dwelling.", looks.text);
@@ -98,12 +99,15 @@ function addFans(rows: PlanRows, { job }: JobCheck, { fans }: DwellingFact): voi
       column("Verdict", looks.strongCell),
       column("Date", looks.small),
     ],
-    fans.map((fan) => fanLine(fan, job.file.dateOffset)),
+    fans.map((fan) => fanLine(fan, factor, job.file.dateOffset)),
   );
 }
 
-function fanLine(fan: FanFact, dateOffset = 0): (string | number | null)[] {
-  const { flow, required, isAbsent } = fan;
+function fanLine(fan: FanFact, factor: number, dateOffset = 0): (string | number | null)[] {
+  const [flow, expanded, required] = [fan.flow, fan.expanded, fan.required].map(
+    (value) => value * factor,
+  ) as [number, number, number];
+  const { isAbsent } = fan;
   if (isAbsent)
     return [
       "none",
@@ -127,7 +131,7 @@ function fanLine(fan: FanFact, dateOffset = 0): (string | number | null)[] {
     fan.readings.map((reading) => figure(reading, 2)).join(", "),
     orNull(fan.pressure),
     orNull(flow),
-    orNull(fan.expanded),
+    orNull(expanded),
     orNull(required),
     fan.verdict === "short" ? orNull(required - flow) : null,
     [
@@ -146,6 +150,8 @@ function fanLine(fan: FanFact, dateOffset = 0): (string | number | null)[] {
 function addRate(rows: PlanRows, { job }: JobCheck, fact: DwellingFact): void {
   const unit = unitOf("flow", job.settings.system);
   const { rate, neededFlow, provided, missing, continuousFans, isUnsure, isTold } = fact;
+  // A firm that keeps fans alone asks nothing of the dwelling as a whole.
+  if (!job.settings.edition && !job.tables.dwellings) return;
   rows.section("Whole dwelling");
   if (!rate) {
     rows.line("Its rate cannot be told: floor area, bedrooms or edition are missing.", looks.text);

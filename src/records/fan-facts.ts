@@ -1,5 +1,5 @@
-import { isoDay } from "../cells";
-import { factsOf, type Job, type JobCheck, type Replaced, type Verdict } from "../job";
+import { isoDay, shown } from "../cells";
+import { factsOf, type Job, type JobCheck, type Replaced, type Table, type Verdict } from "../job";
 import { counted } from "./words";
 
 /** What a record says of one fan row, recomputed from the row's own cells. */
@@ -11,7 +11,7 @@ export interface FanFact {
   readonly room: string;
   readonly duty: string;
   readonly isContinuous: boolean;
-  /** The box with its openings, or the other instrument. */
+  /** The box with its openings or their area, or the other instrument. */
   readonly by: string;
   readonly readings: readonly number[];
   readonly pressure: number;
@@ -54,7 +54,7 @@ function gather(job: Job): FanFact[] {
   return Array.from({ length }, (_, i) => {
     const duty = fans.duty(i);
     const isBox = !fans.isByInstrument(i);
-    const openings = table.text("openings", i);
+    const openings = table.text("openings", i) || areaIn(table, i);
     return {
       row: i,
       dwelling: table.text("dwelling", i),
@@ -81,6 +81,21 @@ function gather(job: Job): FanFact[] {
     };
   });
 }
+
+/** The area as its sheet has it, where a firm names no openings. */
+function areaIn(table: Table, i: number): string {
+  const area = table.has("openings") ? Number.NaN : table.number("area", i);
+  return area > 0 ? `${shown(area / table.factor("area", i))} ${table.unit("area", i)}` : "";
+}
+
+/** By which rates the fans are judged, in words. */
+export function requiredBy({ firm, settings }: Job): string {
+  if (settings.edition) return settings.edition.title;
+  return firm ? "the sheets' own required rates, no edition named" : "no edition named";
+}
+
+/** Whether anything was read through a box, and not flows alone. */
+export const readsPressure = ({ firm }: Job): boolean => firm?.readsPressure !== false;
 
 /**
  * First and last day of some rows, with the people who tested. Days that a finding calls unusable

@@ -1,7 +1,7 @@
 import { estimateOf, type JobCheck, provenanceOf, unitOf, type Verdict, verdicts } from "../job";
 import { type DwellingFact, dwellingFacts, isUntested } from "./dwelling-facts";
 import { estimateRecord } from "./estimate-record";
-import { type FanFact, fanFacts, whoAndWhen } from "./fan-facts";
+import { type FanFact, fanFacts, readsPressure, requiredBy, whoAndWhen } from "./fan-facts";
 import { looks } from "./looks";
 import type { SheetPlan } from "./plan";
 import { PlanRows } from "./plan-rows";
@@ -87,13 +87,13 @@ function addFacts(
   );
   rows.fact(
     "Required by",
-    settings.edition
-      ? `${settings.edition.title}${method}${inForce && `, in force from ${inForce}`}`
-      : "no edition named",
+    `${requiredBy(check.job)}${settings.edition ? `${method}${inForce && `, in force from ${inForce}`}` : ""}`,
   );
   rows.fact(
     "Reading used",
-    `box pressures from ${figure(settings.low)} to ${figure(settings.high)} Pa; constant ${figure(settings.constant, 4)} where a box states none of its own`,
+    readsPressure(check.job)
+      ? `box pressures from ${figure(settings.low)} to ${figure(settings.high)} Pa; constant ${figure(settings.constant, 4)} where a box states none of its own`
+      : "flows as they were typed: no pressure is kept",
   );
 }
 
@@ -159,6 +159,7 @@ function addVerdicts(
 
 function addShort(rows: PlanRows, { job }: JobCheck, dwellings: readonly DwellingFact[]): void {
   const unit = unitOf("flow", job.settings.system);
+  if (!job.settings.edition && !job.tables.dwellings) return;
   const short = dwellings.filter(({ missing, isTold }) => isTold && missing > 0);
   rows.section("Dwellings that fall short");
   if (short.length === 0) {

@@ -16,12 +16,13 @@ export const checkPressureBlank: Check = (job, report) => {
         });
       continue;
     }
-    const keys = fans.readingKeys.length > 0 ? [...fans.readingKeys, "pressure"] : ["pressure"];
+    const typed = fans.typedPressure(i);
+    const keys = [...fans.readingKeys, typed === "flow" ? typed : "pressure"];
     const gaps = keys.map((key) => fans.table.gap(key, i));
     const allBlank = gaps.every((gap) => gap === "blank" || gap === "absent");
     if (!allBlank || !Number.isNaN(fans.pressure[i])) continue;
-    report.at("pressure-blank", fans.table, fans.typedPressure(i), i, fans.label(i), {
-      what: "no pressure has been read",
+    report.at("pressure-blank", fans.table, typed, i, fans.label(i), {
+      what: typed === "flow" ? "no flow has been read" : "no pressure has been read",
       effect: "The fan has no flow and no verdict. A blank is not a flow of 0.",
       mend: "Measure the fan, or say in the note why it could not be measured.",
     });

@@ -104,8 +104,13 @@ export class FanRows {
   which(i: number): string {
     const visit = this.visit(i);
     const direction = this.isSupply(i) ? "supply" : "";
-    const mean = this.firm?.isMean(i) ? "mean" : "";
-    const words = [mean, direction, this.table.text("speed", i), visit > 1 ? `visit ${visit}` : ""];
+    const again = this.firm?.kindOfTest(i) ?? "";
+    const words = [
+      again,
+      direction,
+      this.table.text("speed", i),
+      visit > 1 ? `visit ${visit}` : "",
+    ];
     return words.filter((word) => word !== "").join(", ");
   }
 

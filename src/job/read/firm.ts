@@ -85,6 +85,12 @@ export class FirmSheets {
     return found;
   }
 
+  /** What a row is where it is no first test of its fan. */
+  kindOfTest(i: number): "mean" | "retest" | undefined {
+    if (this.isMean(i)) return "mean";
+    return this.at(i).block.retestOf === undefined ? undefined : "retest";
+  }
+
   /** Whether a row is the mean of the tests above it. */
   isMean(i: number): boolean {
     const { block, own } = this.at(i);
@@ -100,6 +106,12 @@ export class FirmSheets {
     ]);
     const named = units.find((unit) => unit !== undefined);
     return named === undefined || ["cfm", "in²", "ft²"].includes(named) ? "ip" : "si";
+  }
+
+  /** The unit in which all its sheets keep flows; undefined where they have none, or several. */
+  get flowUnit(): string | undefined {
+    const [unit, ...others] = new Set(this.reading.blocks.map(({ habits }) => habits.units.flow));
+    return others.length === 0 ? unit : undefined;
   }
 
   /** The constant of a block in the job's units; NaN where none is known. */

@@ -8,7 +8,7 @@ export { dwellingRow } from "./dwelling-rows";
 export { FanRows } from "./fan-rows";
 export type { FirmSheets, Replaced } from "./firm";
 
-export { type Job, readJob } from "./job";
+export { flowsOf, type Job, readJob } from "./job";
 export { attempt, type Maybe, valueIn, valueOrThrow } from "./maybe";
 export { fieldOfRole, roomOf, unitsOfRole } from "./roles";
 export type { Settings } from "./settings";

@@ -1,5 +1,6 @@
 import type { LotList } from "../../reading";
-import { layouts, type SheetKind } from "../columns";
+import { conversionFactor } from "../../units";
+import { layouts, type SheetKind, unitOf } from "../columns";
 import { fitJob, type JobFit } from "../fit";
 import type { JobFile } from "../grid";
 import { rowBlock } from "./block";
@@ -66,4 +67,11 @@ export function readJob(file: JobFile): Job {
     : (reading?.because ?? "no sheet with a row a fan was recognised");
   const lots = reading?.lots ?? [];
   return { file, fit, settings, tables, boxes, instruments, fans, firm, second, lots, noFans };
+}
+
+/** The unit in which flows are told, that of a firm's own sheets, and how many of it one of the job's is. */
+export function flowsOf({ firm, settings }: Job): { unit: string; factor: number } {
+  const own = unitOf("flow", settings.system);
+  const unit = firm?.flowUnit ?? own;
+  return { unit, factor: conversionFactor(own, unit) };
 }

@@ -1,6 +1,7 @@
 import { cellName } from "../../cells";
 import {
   factsOf,
+  flowsOf,
   type Job,
   type RangeStatus,
   type Replaced,
@@ -11,7 +12,7 @@ import {
 /** A verdict, that there is no rate to judge by, or how another row stands for the fan. */
 export type FanVerdict = Verdict | "rate unknown" | Replaced;
 
-/** One fan as the pictures show it. Flows in the job's unit; NaN where not known. */
+/** One fan as the pictures show it. Flows in the unit in which they are told; NaN where not known. */
 export interface FanReading {
   /** Sheet row, from 0. */
   readonly row: number;
@@ -48,6 +49,7 @@ export function fanReadings(job: Job): FanReading[] {
   if (!facts) return [];
   const { fans } = facts;
   const { length, flow, table } = fans;
+  const { factor } = flowsOf(job);
   return Array.from({ length }, (_, i) => {
     const readings = fans.readings(i).filter((value) => value > 0);
     const span =
@@ -64,12 +66,12 @@ export function fanReadings(job: Job): FanReading[] {
       cell: cellName(place.row, place.col),
       label: fans.label(i) || table.where(i),
       pressure: fans.pressure[i] as number,
-      flow: flow[i] as number,
-      required: facts.required(i),
+      flow: factor * (flow[i] as number),
+      required: factor * facts.required(i),
       status: fans.status[i],
       outside: outsideWords(fans.status[i], facts.alreadyMeets(i)),
       verdict: facts.replacedAs(i) ?? facts.verdict(i) ?? "rate unknown",
-      spread: span && span.lowest > 0 ? [span.lowest, span.highest] : undefined,
+      spread: span && span.lowest > 0 ? [factor * span.lowest, factor * span.highest] : undefined,
     };
   });
 }

@@ -1,12 +1,13 @@
 import { isoDay } from "../../cells";
 import { boxProofs, constantInUse, type Job, unitOf } from "../../job";
-import type { FanFact } from "../fan-facts";
+import { type FanFact, readsPressure } from "../fan-facts";
 import { looks } from "../looks";
 import type { PlanRows } from "../plan-rows";
 import { figure, orNull } from "../words";
 
 /** The boxes and other instruments that the fans were measured with. */
 export function addMeasuredWith(rows: PlanRows, job: Job, facts: readonly FanFact[]): void {
+  if (!readsPressure(job)) return;
   rows.section("Measured with");
   const measured = facts.filter(({ isMeasured }) => isMeasured);
   const fans = job.fans;

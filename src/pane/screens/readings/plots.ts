@@ -21,8 +21,10 @@ const symbols = {
   range: Object.values(verdictLook).map(({ symbol }) => symbol),
 };
 
-/** Beside the names of fans, beside numbers, and at the right, in pixels. */
-const margin = { wide: 88, narrow: 44, right: 14 };
+/** Beside numbers and at the right, in pixels. */
+const margin = { narrow: 44, right: 14 };
+/** Names of fans take this share of the width at most; a letter of them takes so many pixels. */
+const [mostForNames, letterWidth] = [0.42, 5.6];
 
 type Element = SVGSVGElement | HTMLElement;
 
@@ -31,40 +33,44 @@ type Element = SVGSVGElement | HTMLElement;
 /** One line a fan: the flow as a dot, the spread of its readings, the required rate as a tick. */
 export function flowPlot(fans: readonly FanReading[], unit: string, width: number): Element {
   const axis = flowAxis(fans.flatMap((fan) => [fan.flow, fan.required, ...(fan.spread ?? [])]));
-  const ticks = ticksFor(axis, width - margin.wide - margin.right);
-  const labels = new Map(fans.map((fan) => [fan.row, shorten(fan.label)]));
+  const longest = Math.max(...fans.map(({ label }) => label.length));
+  const wide = Math.ceil(Math.min(mostForNames * width, longest * letterWidth + 8));
+  const ticks = ticksFor(axis, width - wide - margin.right);
+  const labels = fans.map(({ label }) => shorten(label, Math.floor((wide - 8) / letterWidth)));
+  // Several fans may stand in one row of a sheet, and in the same rows of others.
+  const y = (fan: FanReading) => fans.indexOf(fan);
   return plot({
     width,
     height: fans.length * 18 + 60,
-    marginLeft: margin.wide,
+    marginLeft: wide,
     marginRight: margin.right,
     x: { type: "log", domain: [axis.low, axis.high] },
-    y: { type: "band", domain: fans.map((fan) => fan.row), label: null, padding: 0.2 },
+    y: { type: "band", domain: [...fans.keys()], label: null, padding: 0.2 },
     symbol: symbols,
     marks: [
       gridX(ticks),
       axisX(ticks, { anchor: "top", label: null, text: String }),
       axisX(ticks, { anchor: "bottom", label: `flow, ${unit}`, text: String }),
-      axisY({ tickFormat: (row: number) => labels.get(row) ?? "", tickSize: 0, label: null }),
+      axisY({ tickFormat: (at: number) => labels[at] ?? "", tickSize: 0, label: null }),
       link(
         fans.filter((fan) => fan.spread),
         {
           x1: (fan: FanReading) => fan.spread?.[0],
           x2: (fan: FanReading) => fan.spread?.[1],
-          y: "row",
+          y,
           stroke: chart.ink,
           strokeWidth: 1.5,
         },
       ),
       tickX(known(fans, "required"), {
         x: "required",
-        y: "row",
+        y,
         stroke: chart.ink,
         strokeWidth: 2.5,
       }),
       dot(known(fans, "flow"), {
         x: "flow",
-        y: "row",
+        y,
         symbol: "verdict",
         r: 4.5,
         fill: (fan: FanReading) => verdictLook[fan.verdict].colour,
@@ -124,6 +130,9 @@ function known(fans: readonly FanReading[], key: "flow" | "required"): readonly 
   return fans.filter((fan) => fan[key] > 0);
 }
 
-function shorten(label: string): string {
-  return label.length > 14 ? `${label.slice(0, 13)}…` : label;
+/** A name in so many letters: both its beginning and its end tell it from others. */
+function shorten(label: string, most: number): string {
+  if (label.length <= most) return label;
+  const end = Math.floor((most - 1) / 2);
+  return `${label.slice(0, most - 1 - end)}…${label.slice(label.length - end)}`;
 }

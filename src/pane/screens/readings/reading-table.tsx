@@ -36,7 +36,7 @@ export function ReadingTable({ fans, unit }: ReadingTableProps) {
       </thead>
       <tbody>
         {fans.map((fan) => (
-          <tr key={fan.row}>
+          <tr key={`${fan.sheet}!${fan.cell}`}>
             <th scope="row">
               <Link as="button" onClick={() => void session.select(fan.sheet, fan.cell)}>
                 {fan.label}

@@ -1,7 +1,7 @@
 import { Button, Field, Select } from "@fluentui/react-components";
 import { useCallback, useMemo, useState } from "react";
 import { shown } from "../../../cells";
-import { flowUnit, type JobCheck } from "../../../job";
+import { flowsOf, type JobCheck } from "../../../job";
 import {
   countReadings,
   fanReadings,
@@ -43,7 +43,7 @@ export function ReadingsScreen({ check }: { check: JobCheck }) {
   const chosen = useMemo(() => filterReadings(all, filter), [all, filter]);
   const first = start < chosen.length ? start : 0;
   const fans = useMemo(() => chosen.slice(first, first + page), [chosen, first]);
-  const unit = flowUnit(settings.system);
+  const { unit } = flowsOf(job);
   const drawFlow = useCallback((width: number) => flowPlot(fans, unit, width), [fans, unit]);
   const drawPressure = useCallback(
     (width: number) => pressurePlot(chosen, settings, unit, width),
