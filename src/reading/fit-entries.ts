@@ -1,5 +1,5 @@
 import { cellName } from "../cells";
-import type { Block, Role, WorkbookReading } from "./types";
+import type { Block, FieldValue, Role, WorkbookReading } from "./types";
 
 /** One block as `--fit` and the JSON of the check tell it. */
 interface FitEntry {
@@ -12,6 +12,9 @@ interface FitEntry {
   readonly habits: Readonly<Record<string, unknown>>;
 }
 
+/** More cells than this are told as a range. */
+const mostCells = 12;
+
 /** What was read, as plain data: a line for each block of each sheet. */
 export function fitEntries(reading: WorkbookReading): FitEntry[] {
   return reading.blocks.map((block) => {
@@ -23,11 +26,14 @@ export function fitEntries(reading: WorkbookReading): FitEntry[] {
         ...new Set(evidence.filter(({ weight }) => weight > 0).map((entry) => entry.because)),
       ];
     }
-    for (const role of ["dwelling", "tester", "date"] as const) {
-      const labels = block.roles.has(role) ? [] : labelCells(block, role);
-      if (labels.length) {
-        roles[role] = labels;
-        because[role] = ["a label beside it says so"];
+    for (const role of ["dwelling", "room", "required", "tester", "date"] as const) {
+      if (block.roles.has(role)) continue;
+      for (const [from, words] of Object.entries(toldBy)) {
+        const cells = cellsTold(block, role, from);
+        if (cells.length === 0) continue;
+        roles[role] = cells;
+        because[role] = [words];
+        break;
       }
     }
     const { habits } = block;
@@ -82,11 +88,20 @@ function ranges(block: Block, role: Role): string[] {
   });
 }
 
-function labelCells(block: Block, role: Role): string[] {
+/** What tells a role that has no line of its own, in words. */
+const toldBy: Readonly<Partial<Record<FieldValue["from"], string>>> = {
+  label: "a label beside it says so",
+  above: "a line above its rows says so",
+  heading: "a heading over the block says so",
+  formula: "the verdict's formula holds it",
+};
+
+function cellsTold(block: Block, role: Role, from: string): string[] {
   const cells = new Set<string>();
   for (let at = 0; at < block.fans.length; at++) {
     const field = block.field(at, role);
-    if (field?.from === "label") cells.add(cellName(field.place.row, field.place.col));
+    if (field?.from === from) cells.add(cellName(field.place.row, field.place.col));
   }
-  return [...cells];
+  const [first = "", ...others] = cells;
+  return others.length > mostCells ? [`${first}:${others.at(-1)}`] : [...cells];
 }

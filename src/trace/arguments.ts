@@ -41,7 +41,7 @@ export function argumentsOf(
     return {
       told: {
         ...told,
-        reads: readsIn(piece, at.sheet, file),
+        reads: readsIn(piece, at, file),
         ...(value === undefined || given === "left out" ? {} : { value }),
       },
       passed,
@@ -70,7 +70,7 @@ function passedFor(piece: Piece, call: Call, at: Spot, file: JobFile): unknown {
       return null;
     case "cell":
     case "range": {
-      const [read] = readsIn(piece, at.sheet, file);
+      const [read] = readsIn(piece, at, file);
       if (read) return matrixAt(read.place, file);
       break;
     }

@@ -1,4 +1,4 @@
-import { parseA1Ref, type Token, tokenTypes } from "@borgar/fx/xlsx";
+import { parseA1Ref, parseStructRef, type Token, tokenTypes } from "@borgar/fx/xlsx";
 import { type CellValue, cellName, kept, once, type Place, type Spot, sheetPrefix } from "../cells";
 import type { Grid, JobFile } from "../job";
 import type { Piece } from "./calls";
@@ -54,13 +54,34 @@ export function cellNamed(text: string): Spot | undefined {
     : undefined;
 }
 
-/** Every reference in a part of a formula, each once. */
-export function readsIn(piece: Piece, home: string, file: JobFile): Read[] {
+/** Where a name of the workbook points, or columns of one of its tables. Undefined elsewhere. */
+function placeNamed({ type, value }: Token, at: Spot, file: JobFile): Place | undefined {
+  const isSame = (a: string, b: string) => a.toLowerCase() === b.toLowerCase();
+  if (type === tokenTypes.REF_NAMED) {
+    const named = file.names?.find(({ name }) => isSame(name, value));
+    return named && placeOf(named.formula, at.sheet, file);
+  }
+  const parsed = type === tokenTypes.REF_STRUCT ? parseStructRef(value) : undefined;
+  const table = file.tables?.find(({ name }) => isSame(name, parsed?.table ?? ""));
+  const [first = "", last = first] = parsed?.columns ?? [];
+  const [from, to] = [first, last].map((each) =>
+    (table?.columns ?? []).findIndex((column) => isSame(column, each)),
+  ) as [number, number];
+  if (!table || from < 0 || to < 0) return undefined;
+  const rows = parsed?.sections?.includes("this row")
+    ? { top: at.row, bottom: at.row }
+    : { top: table.top + 1, bottom: table.bottom };
+  return { sheet: table.sheet, ...rows, left: table.left + from, right: table.left + to };
+}
+
+/** Every reference in a part of a formula, each once, also by the names of cells and tables. */
+export function readsIn(piece: Piece, at: Spot, file: JobFile): Read[] {
   const reads: Read[] = [];
   const seen = new Set<string>();
   for (const token of piece.tokens) {
-    if (!isReference(token)) continue;
-    const place = placeOf(token.value, home, file);
+    const place = isReference(token)
+      ? placeOf(token.value, at.sheet, file)
+      : placeNamed(token, at, file);
     const key = place && JSON.stringify(place);
     if (!place || !key || seen.has(key)) continue;
     seen.add(key);

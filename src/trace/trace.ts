@@ -49,7 +49,7 @@ export function trace(file: JobFile, sheet: string, row: number, col: number): T
     kind: known.length > 0 ? "ours" : "native",
     formula: `=${formula}`,
     calls: told,
-    reads: readsIn(wholeOf(formula), grid.name, file),
+    reads: readsIn(wholeOf(formula), at, file),
     picks: picksOf(calls, at, file),
     agreement: anchor ? { state: "agrees" } : agreementOf(formula, at, seen.value, file),
     ...(spread ? { spread } : {}),

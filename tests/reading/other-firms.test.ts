@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { fitEntries, type ReadWorkbook, readWorkbook } from "../../src/reading";
+import { type Block, fitEntries, habitsInWords, readWorkbook } from "../../src/reading";
 import { letters, type Made, sheet, workbook } from "./books";
 
 /** The cells of each role, block by block, as `--fit` tells them. */
@@ -194,6 +194,27 @@ describe("workbooks as other firms keep them", () => {
       flow: "F",
       required: "G",
     });
+  });
+
+  test("a day and a name in the line over a dwelling's fans are told apart", () => {
+    const rows: Made[][] = [["Fan", "Run", "Hole in²", "Pa", "cfm"]];
+    for (let home = 1; home < 6; home++) {
+      rows.push([`Lot ${home} - Plan C`, null, null, "06/05/2023  Ray"]);
+      for (const room of ["Bath", "Laundry", "WC", "Kitchen"]) {
+        const pressure = 2 + rows.length * 0.13;
+        rows.push([room, "switch", 27, pressure, root(1.07, 27, pressure)]);
+      }
+    }
+    const reading = readWorkbook(workbook([sheet("Fans", rows)]));
+    const [block] = reading.blocks;
+    expect(block?.field(5, "tester")).toMatchObject({ value: "Ray", from: "above" });
+    expect(block?.field(5, "date")).toMatchObject({ value: "06/05/2023", from: "above" });
+    const [entry] = fitEntries(reading);
+    expect(entry?.roles.tester).toEqual(["D2", "D7", "D12", "D17", "D22"]);
+    expect(entry?.because.dwelling).toEqual(["a line above its rows says so"]);
+    expect(habitsInWords(block as Block)).toContain(
+      "flow = 1.07 × area × √pressure: 100 % of the rows give 1.07",
+    );
   });
 
   test("an opening that is called middle, as a mean is, makes no total of its rows", () => {

@@ -42,3 +42,31 @@ describe("a typed flow of a firm's sheet", () => {
     expect(traced(1, 3).given).toBeUndefined();
   });
 });
+
+describe("a flow whose formula names cells and columns of a table", () => {
+  it("is traced to them", () => {
+    const formula = "BoxK*tests[[#This Row],[Open in2]]*SQRT(tests[[#This Row],[Box Pa]])";
+    const log = grid("Log", [
+      ["Open in2", "Box Pa", "cfm"],
+      [24, 4, { formula, value: 51.36 }],
+      [48, 4, { formula, value: 102.72 }],
+    ]);
+    const file = {
+      ...jobFile(log, grid("Set", [["Constant", 1.07]])),
+      names: [{ name: "BoxK", formula: "Set!$B$1" }],
+      tables: [
+        {
+          ...{ name: "Tests", sheet: "Log", columns: ["Open in2", "Box Pa", "cfm"] },
+          ...{ top: 0, left: 0, bottom: 2, right: 2 },
+        },
+      ],
+    };
+    const { reads } = trace(file, "Log", 2, 2);
+    const seen = reads.flatMap(({ cells }) => cells.map(({ name, value }) => [name, value]));
+    expect(seen).toEqual([
+      ["Set!B1", 1.07],
+      ["Log!A3", 48],
+      ["Log!B3", 4],
+    ]);
+  });
+});

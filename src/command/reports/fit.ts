@@ -1,6 +1,6 @@
 import { visible } from "../../cells";
 import type { JobCheck } from "../../job";
-import { fitEntries } from "../../reading";
+import { type Block, fitEntries, habitsInWords } from "../../reading";
 import type { FileCheck } from "../check-file";
 import { plainTable } from "./plain-table";
 import type { Report } from "./report";
@@ -28,7 +28,7 @@ function firmLines({ job }: JobCheck): string[] {
   if (!job.firm) return [];
   const { reading } = job.firm;
   const blocks = fitEntries(reading).flatMap(
-    ({ sheet, layout, readings, roles, because, units }) => {
+    ({ sheet, layout, readings, roles, because, units }, at) => {
       const rows = Object.entries(roles).map(([role, cells]) => {
         const unit = units[role as keyof typeof units] ?? "";
         const reasons = because[role as keyof typeof because] ?? [];
@@ -36,7 +36,15 @@ function firmLines({ job }: JobCheck): string[] {
         return [role, cells.join(", "), unit, shown].map(visible);
       });
       const title = `  Sheet ${visible(sheet)}: ${readings} readings, ${layout}`;
-      return [title, plainTable(rows, shape), ""];
+      const habits = habitsInWords(reading.blocks[at] as Block).map(
+        (each) => `    ${visible(each)}`,
+      );
+      return [
+        title,
+        plainTable(rows, shape),
+        ...(habits.length > 0 ? ["    keeps to", ...habits.map((each) => `  ${each}`)] : []),
+        "",
+      ];
     },
   );
   return [...blocks, ...reading.notRead.map(({ because }) => `  ${visible(because)}`)];

@@ -3,7 +3,7 @@ import type { Book } from "../formulas/book";
 import { testsOf } from "../formulas/tests";
 import type { Label } from "../tables/labels";
 import { readHeading } from "../text/heading";
-import { looksLikeDay } from "../text/number";
+import { dayIn, looksLikeDay } from "../text/number";
 import type { FieldValue, Role } from "../types";
 import type { SheetBlock, Told } from "./block";
 
@@ -48,17 +48,18 @@ export function tellerOf(block: SheetBlock, book: Book, manySheets: boolean): To
   };
 }
 
-/** A line over a group of fans: its first text names the dwelling, a day or a name may stand beside. */
+/** A line over a group of fans: its first text names the dwelling; a day may stand beside, with a name. */
 function inLine({ cells }: SheetBlock, row: number, role: Role): FieldValue | null {
   let first = true;
   for (let col = 0; col < cells.cols; col++) {
     if (cells.isBlank(row, col)) continue;
     const text = cells.text(row, col).trim();
-    const isDay = looksLikeDay(text);
-    if (role === "dwelling" && first)
-      return { value: text, place: cells.place(row, col), from: "above" };
-    if ((role === "date" || role === "tester") && !first && isDay)
-      return { value: text, place: cells.place(row, col), from: "above" };
+    const [place, from] = [cells.place(row, col), "above"] as const;
+    if (role === "dwelling" && first) return { value: text, place, from };
+    const found = first ? undefined : dayIn(text);
+    if (role === "date" && found) return { value: found.day, place, from };
+    if (role === "tester" && found && /\p{L}/u.test(found.beside))
+      return { value: found.beside, place, from };
     first = false;
   }
   return null;

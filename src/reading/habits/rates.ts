@@ -8,7 +8,7 @@ export function ratesOf(block: SheetBlock): FirmRate[] {
     string,
     { room: string; duty: string; counts: Map<number, number>; rows: number }
   >();
-  for (let at = 0; at < block.fans.length; at++) {
+  for (let at = 0; at < block.fans.length + block.means.length; at++) {
     const rate = block.number(at, "required");
     const room = wordAt(block, at, "room");
     if (rate === null || room === "") continue;

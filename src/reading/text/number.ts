@@ -24,10 +24,19 @@ export function textNumber(text: string): number | undefined {
   return sign * Number(found[2]!.replace(",", "."));
 }
 
-/** A day written as text in one of the usual orders: "06/05/2023", "2024-07-10", "10.2.25". */
+const days = [
+  /(?<!\d)\d{1,4}\s*[./-]\s*\d{1,2}\s*[./-]\s*\d{1,4}(?!\d)/,
+  /(?<!\S)\d{1,2}\.?\s+\p{L}{3,9}\.?\s+\d{2,4}(?!\S)/u,
+];
+
+/** A day written in a text in one of the usual orders, "06/05/2023", "10.2.25", and what stands beside it. */
+export function dayIn(text: string): { day: string; beside: string } | undefined {
+  const found = days.flatMap((pattern) => pattern.exec(text) ?? [])[0];
+  if (found === undefined) return undefined;
+  const beside = text.replace(found, " ").replace(/^[\s,;:|–-]+|[\s,;:|–-]+$/g, "");
+  return { day: found, beside };
+}
+
 export function looksLikeDay(text: string): boolean {
-  return (
-    /(?:^|\D)\d{1,4}\s*[./-]\s*\d{1,2}\s*[./-]\s*\d{1,4}(?:\D|$)/.test(text) ||
-    /(?:^|\s)\d{1,2}\.?\s+\p{L}{3,9}\.?\s+\d{2,4}(?:\s|$)/u.test(text)
-  );
+  return dayIn(text) !== undefined;
 }

@@ -1,6 +1,7 @@
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { useId } from "react";
 import { unitsOfRole, withAnswer } from "../../../job";
+import { habitsInWords } from "../../../reading";
 import { count } from "../../model/announce";
 import {
   type FirmGroup,
@@ -106,6 +107,13 @@ export function BlockSection({ group, isFirst, job, busy, onAnswers }: BlockProp
           <p className={`${shared.muted} ${styles.reason}`}>{sign.because}</p>
         </div>
       ) : null}
+      <Fold title="What the sheet keeps to">
+        <ul className={shared.plainList}>
+          {habitsInWords(block).map((each) => (
+            <li key={each}>{each}</li>
+          ))}
+        </ul>
+      </Fold>
       {absent.length > 0 ? (
         <Fold title={`Not in a column: ${absent.map(({ role }) => role).join(", ")}`}>
           {absent.map(row)}

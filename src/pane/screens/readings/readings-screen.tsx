@@ -4,6 +4,7 @@ import { shown } from "../../../cells";
 import { flowsOf, type JobCheck } from "../../../job";
 import {
   countReadings,
+  type FanVerdict,
   fanReadings,
   filterReadings,
   type ReadingFilter,
@@ -21,11 +22,6 @@ import { SpreadSection } from "./spread-section";
 import { verdictLook } from "./verdict-look";
 
 const page = 40;
-const legend = Object.entries(verdictLook)
-  .filter(([verdict]) => verdict !== "not measured")
-  .map(([verdict, { sign }]) => `${sign} ${verdict}`)
-  .join(", ");
-
 /** What was measured against what is asked for, fan by fan and all together. */
 export function ReadingsScreen({ check }: { check: JobCheck }) {
   const shared = useShared();
@@ -49,6 +45,10 @@ export function ReadingsScreen({ check }: { check: JobCheck }) {
     (width: number) => pressurePlot(chosen, settings, unit, width),
     [chosen, settings, unit],
   );
+  const legend = Object.entries(verdictLook)
+    .filter(([verdict]) => verdict !== "not measured" && counts[verdict as FanVerdict] > 0)
+    .map(([verdict, { sign }]) => `${sign} ${verdict}`)
+    .join(", ");
   const judged =
     settings.judgeBy === "measured" ? "" : `Verdicts are on the flow judged: ${settings.judgeBy}.`;
   const outside = chosen.filter((fan) => fan.status && fan.status !== "in range");
@@ -120,13 +120,15 @@ export function ReadingsScreen({ check }: { check: JobCheck }) {
               </Button>
             </nav>
           ) : null}
-          <Picture
-            title="Flow against pressure"
-            summary={`The window of ${shown(settings.low)} to ${shown(settings.high)} Pa is shaded; ${outside.length} of ${chosen.length} fans read outside it.`}
-            twin={<ReadingTable fans={outside} unit={unit} />}
-          >
-            <PlotBox draw={drawPressure} />
-          </Picture>
+          {chosen.some(({ pressure }) => pressure > 0) ? (
+            <Picture
+              title="Flow against pressure"
+              summary={`The window of ${shown(settings.low)} to ${shown(settings.high)} Pa is shaded; ${outside.length} of ${chosen.length} fans read outside it.`}
+              twin={<ReadingTable fans={outside} unit={unit} />}
+            >
+              <PlotBox draw={drawPressure} />
+            </Picture>
+          ) : null}
         </>
       )}
     </div>
