@@ -1,5 +1,11 @@
 import { describe, expect, test } from "vitest";
-import { type Block, fitEntries, habitsInWords, readWorkbook } from "../../src/reading";
+import {
+  type Block,
+  fitEntries,
+  habitsInWords,
+  type ReadWorkbook,
+  readWorkbook,
+} from "../../src/reading";
 import { letters, type Made, sheet, workbook } from "./books";
 
 /** The cells of each role, block by block, as `--fit` tells them. */
