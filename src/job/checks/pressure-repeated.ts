@@ -11,15 +11,16 @@ export const checkPressureRepeated: Check = (job, report) => {
   if (!fans) return;
   const { table } = fans;
   const keys = [...fans.readingKeys, "pressure"].filter((key) => table.has(key));
-  const signature = (i: number) =>
+  const signatures = Array.from({ length: fans.length }, (_, i) =>
     keys
-      .map((key) => (!table.hasFormula(key, i) ? table.number(key, i) : Number.NaN))
-      .filter((value) => !Number.isNaN(value))
-      .join(" ");
+      .filter((key) => !Number.isNaN(table.number(key, i)) && !table.hasFormula(key, i))
+      .map((key) => table.number(key, i))
+      .join(" "),
+  );
   for (let start = 0; start < fans.length; ) {
     let end = start + 1;
-    const first = signature(start);
-    while (end < fans.length && first !== "" && signature(end) === first && follows(table, end))
+    const first = signatures[start] as string;
+    while (end < fans.length && first !== "" && signatures[end] === first && follows(table, end))
       end++;
     if (end - start >= leastRows) {
       const cell = fans.typedPressure(start + 1);

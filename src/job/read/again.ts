@@ -1,4 +1,4 @@
-import type { Place } from "../../cells";
+import { kept, once, type Place } from "../../cells";
 import { layoutOf, type SheetKind } from "../columns";
 import { fitJob, type JobFit, plainName, searchedRows } from "../fit";
 import type { JobFile } from "../grid";
@@ -67,27 +67,26 @@ export function readJobAgain(
   return { job, part: partOf(job, rows), rows };
 }
 
-const parts = new WeakMap<Job, Map<string, Job>>();
+/** A part of a job, with the numbers that some rows have there. */
+interface Part {
+  readonly part: Job;
+  readonly rows: readonly number[];
+}
+
+const partsOf = once((_: Job) => new Map<string, Part>());
 
 /**
  * A job of no other fans and dwellings than those that rows of one of its tables rest on, with the
  * numbers that the rows have there; the job itself where all rests on all.
  */
-export function partAround(
-  job: Job,
-  kind: SheetKind,
-  rows: readonly number[],
-): { readonly part: Job; readonly rows: readonly number[] } {
+export function partAround(job: Job, kind: SheetKind, rows: readonly number[]): Part {
   if (job.firm || !job.fans || (kind !== "fans" && kind !== "dwellings"))
     return { part: job, rows };
-  const all = rowsOf(job, new Set(namesOf(job.tables[kind], rows)));
-  const known = parts.get(job) ?? new Map<string, Job>();
-  parts.set(job, known);
-  const name = JSON.stringify(all);
-  const part = known.get(name) ?? partOf(job, all);
-  known.set(name, part);
-  const numbers = new Map(all[kind].map((i, at) => [i, at]));
-  return { part, rows: rows.map((i) => numbers.get(i) as number) };
+  return kept(partsOf(job), JSON.stringify([kind, rows]), () => {
+    const all = rowsOf(job, new Set(namesOf(job.tables[kind], rows)));
+    const numbers = new Map(all[kind].map((i, at) => [i, at]));
+    return { part: partOf(job, all), rows: rows.map((i) => numbers.get(i) as number) };
+  });
 }
 
 function partOf(job: Job, rows: ReturnType<typeof rowsOf>): Job {

@@ -186,7 +186,7 @@ export class FanRows {
     if (this.firm) return this.firm.hasPressure(i) ? "pressure" : "flow";
     const typed = this.readingKeys[0];
     if (!typed) return "pressure";
-    const byFormula = this.table.formula("pressure", i) !== null;
+    const byFormula = this.table.hasFormula("pressure", i);
     return byFormula || !this.table.has("pressure") || this.readings(i).length > 0
       ? typed
       : "pressure";
