@@ -1,14 +1,9 @@
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { type ReactNode, useState } from "react";
+import { useShared } from "./styles";
 
 const useStyles = makeStyles({
-  summary: { cursor: "pointer", minHeight: "24px" },
-  inside: {
-    display: "flex",
-    flexDirection: "column",
-    gap: tokens.spacingVerticalS,
-    paddingTop: tokens.spacingVerticalS,
-  },
+  inside: { paddingTop: tokens.spacingVerticalS },
 });
 
 interface FoldProps {
@@ -19,11 +14,12 @@ interface FoldProps {
 /** What is read only when asked for. Its inside is not drawn before it is first opened. */
 export function Fold({ title, children }: FoldProps) {
   const styles = useStyles();
+  const shared = useShared();
   const [opened, setOpened] = useState(false);
   return (
     <details onToggle={(event) => setOpened(opened || event.currentTarget.open)}>
-      <summary className={styles.summary}>{title}</summary>
-      {opened ? <div className={styles.inside}>{children}</div> : null}
+      <summary className={shared.summary}>{title}</summary>
+      {opened ? <div className={mergeClasses(shared.stack, styles.inside)}>{children}</div> : null}
     </details>
   );
 }

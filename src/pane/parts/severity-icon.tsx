@@ -1,4 +1,3 @@
-import { makeStyles, tokens } from "@fluentui/react-components";
 import {
   CircleHint20Regular,
   ErrorCircle20Filled,
@@ -6,13 +5,7 @@ import {
   Warning20Filled,
 } from "@fluentui/react-icons";
 import type { Severity } from "../../job";
-
-const useStyles = makeStyles({
-  wrong: { color: tokens.colorStatusDangerForeground1, flexShrink: 0 },
-  doubtful: { color: tokens.colorStatusWarningForeground3, flexShrink: 0 },
-  missing: { color: tokens.colorNeutralForeground2, flexShrink: 0 },
-  result: { color: tokens.colorNeutralForeground2, flexShrink: 0 },
-});
+import { useShared } from "./styles";
 
 const icons = {
   wrong: ErrorCircle20Filled,
@@ -21,10 +14,17 @@ const icons = {
   result: Gauge20Regular,
 } as const satisfies Record<Severity, unknown>;
 
+const looks = {
+  wrong: "bad",
+  doubtful: "doubt",
+  missing: "quiet",
+  result: "quiet",
+} as const satisfies Record<Severity, unknown>;
+
 /** A shape of its own for each severity; the word stands beside it or is said. */
 export function SeverityIcon({ severity, said }: { severity: Severity; said?: boolean }) {
   const Icon = icons[severity];
-  const { [severity]: className } = useStyles();
+  const { [looks[severity]]: className } = useShared();
   return said ? (
     <Icon className={className} role="img" aria-label={severity} />
   ) : (

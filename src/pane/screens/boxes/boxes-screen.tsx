@@ -1,4 +1,3 @@
-import { makeStyles } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { todayOf } from "../../../cells";
 import { type JobCheck, unitOf } from "../../../job";
@@ -10,13 +9,8 @@ import { TypedNumber } from "../../parts/typed-number";
 import { BoxCard } from "./box-card";
 import { Planner } from "./planner";
 
-const useStyles = makeStyles({
-  face: { display: "grid", gridTemplateColumns: "1fr 1fr", gap: "8px" },
-});
-
 /** The boxes of the job with the reach of their openings, and a planner for a new one. */
 export function BoxesScreen({ check }: { check: JobCheck }) {
-  const styles = useStyles();
   const shared = useShared();
   const { job } = check;
   const boxes = useMemo(() => boxViews(job), [job]);
@@ -41,7 +35,7 @@ export function BoxesScreen({ check }: { check: JobCheck }) {
         <section className={shared.stack}>
           <h3 className={shared.subheading}>Box face</h3>
           <p className={shared.muted}>Its size tells which openings are too large for it.</p>
-          <div className={styles.face}>
+          <div className={shared.pair}>
             <TypedNumber label={`Width (${unit})`} value={width} onType={setWidth} />
             <TypedNumber label={`Height (${unit})`} value={height} onType={setHeight} />
           </div>

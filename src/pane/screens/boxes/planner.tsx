@@ -1,4 +1,4 @@
-import { Button, Field, Input, makeStyles } from "@fluentui/react-components";
+import { Button, Field, Input } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { flowUnit, gapsBetween, type OpeningPlan, type Settings } from "../../../job";
 import { count } from "../../model/announce";
@@ -13,11 +13,6 @@ import { TypedNumber } from "../../parts/typed-number";
 import { CuttingList } from "./cutting-list";
 import { ReachChart } from "./reach-chart";
 
-const useStyles = makeStyles({
-  wish: { display: "grid", gridTemplateColumns: "1fr 1fr", gap: "8px" },
-  input: { minWidth: 0, width: "100%" },
-});
-
 interface PlannerProps {
   readonly settings: Settings;
   /** Boxes that are there already. */
@@ -26,7 +21,6 @@ interface PlannerProps {
 
 /** Plans the openings of a new box for a range of flows. */
 export function Planner({ settings, taken }: PlannerProps) {
-  const styles = useStyles();
   const shared = useShared();
   const { session, state } = useSession();
   const [wish, setWish] = useState<PlanWish>(usualWish[settings.system]);
@@ -60,7 +54,7 @@ export function Planner({ settings, taken }: PlannerProps) {
         {constantWords(settings.constant)}.
       </p>
       <CautionBar about={["ladder", "live"]} />
-      <div className={styles.wish}>
+      <div className={shared.pair}>
         {typed("least", `Lowest flow (${unit})`)}
         {typed("most", `Highest flow (${unit})`)}
         <Choice
@@ -103,7 +97,7 @@ export function Planner({ settings, taken }: PlannerProps) {
             validationMessage={nameProblem}
           >
             <Input
-              className={styles.input}
+              className={shared.narrow}
               value={name}
               onChange={(_, data) => setName(data.value)}
             />

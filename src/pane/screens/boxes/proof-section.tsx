@@ -1,4 +1,4 @@
-import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { mergeClasses } from "@fluentui/react-components";
 import {
   CheckmarkCircle20Filled,
   CircleHint20Regular,
@@ -16,26 +16,16 @@ import { useShared } from "../../parts/styles";
 import { Table } from "../../parts/table";
 import { openingLegend, proofPlot } from "./proof-plot";
 
-const useStyles = makeStyles({
-  proof: {
-    display: "flex",
-    flexDirection: "column",
-    gap: tokens.spacingVerticalS,
-    borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
-    paddingTop: tokens.spacingVerticalS,
-  },
-  verdict: { display: "flex", alignItems: "center", gap: tokens.spacingHorizontalXS },
-  proved: { color: tokens.colorStatusSuccessForeground1, flexShrink: 0 },
-  "not proved": { color: tokens.colorStatusDangerForeground1, flexShrink: 0 },
-  "too few pairs": { color: tokens.colorNeutralForeground2, flexShrink: 0 },
-  whole: { whiteSpace: "nowrap" },
-  reasons: { margin: 0, paddingLeft: tokens.spacingHorizontalXL },
-});
-
 const icons = {
   proved: CheckmarkCircle20Filled,
   "not proved": ErrorCircle20Filled,
   "too few pairs": CircleHint20Regular,
+} as const satisfies Record<ProofView["verdict"], unknown>;
+
+const looks = {
+  proved: "good",
+  "not proved": "bad",
+  "too few pairs": "quiet",
 } as const satisfies Record<ProofView["verdict"], unknown>;
 
 interface ProofSectionProps {
@@ -45,7 +35,6 @@ interface ProofSectionProps {
 
 /** What the paired readings of a box show, and what they do not. */
 export function ProofSection({ view, settings }: ProofSectionProps) {
-  const styles = useStyles();
   const shared = useShared();
   const unit = flowUnit(settings.system);
   const draw = useCallback((width: number) => proofPlot(view, unit, width), [view, unit]);
@@ -53,14 +42,14 @@ export function ProofSection({ view, settings }: ProofSectionProps) {
   const look = view.isWeak && view.verdict === "not proved" ? "too few pairs" : view.verdict;
   const Icon = icons[look];
   return (
-    <div className={styles.proof}>
+    <div className={shared.ruled}>
       <h3 className={shared.subheading}>
-        <span className={styles.verdict}>
-          <Icon className={styles[look]} aria-hidden />
+        <span className={shared.withIcon}>
+          <Icon className={shared[looks[look]]} aria-hidden />
           Proof: {view.verdict}
         </span>
       </h3>
-      <ul className={styles.reasons}>
+      <ul className={shared.bullets}>
         {view.reasons.map((reason) => (
           <li key={reason}>{reason}</li>
         ))}
@@ -108,7 +97,7 @@ function Coverage({ coverage, settings: { low, high } }: CoverageProps) {
 }
 
 function PairTable({ view, unit }: { view: ProofView; unit: string }) {
-  const styles = useStyles();
+  const shared = useShared();
   return (
     <Table
       caption={`Paired readings of ${view.box}`}
@@ -121,7 +110,7 @@ function PairTable({ view, unit }: { view: ProofView; unit: string }) {
         {
           title: "Error",
           isNumber: true,
-          cell: ({ difference }) => <span className={styles.whole}>{difference}</span>,
+          cell: ({ difference }) => <span className={shared.whole}>{difference}</span>,
         },
       ]}
     />

@@ -9,7 +9,6 @@ import { SeverityIcon } from "../../parts/severity-icon";
 import { useShared } from "../../parts/styles";
 
 const useStyles = makeStyles({
-  summary: { cursor: "pointer" },
   take: { alignSelf: "start" },
 });
 
@@ -36,7 +35,7 @@ export function AcceptedFold({ findings, all }: { findings: readonly Finding[]; 
   const left = findings.length - most;
   return (
     <details>
-      <summary ref={summary} className={styles.summary}>
+      <summary ref={summary} className={shared.summary}>
         {all} accepted
       </summary>
       {findings.length === 0 ? (

@@ -1,27 +1,10 @@
-import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { Button } from "@fluentui/react-components";
 import { type FocusEvent, useEffect, useRef } from "react";
 import type { Finding } from "../../../job";
 import { findingKey, firstOf, type GroupBy, groupFindings } from "../../model/finding-groups";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 import { FindingItem, FindingWords } from "./finding-item";
-
-const useStyles = makeStyles({
-  group: {
-    // What is out of sight is not laid out, so that long lists scroll at once.
-    contentVisibility: "auto",
-    containIntrinsicSize: "auto 160px",
-    borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
-    paddingTop: tokens.spacingVerticalS,
-  },
-  head: {
-    display: "flex",
-    flexWrap: "wrap",
-    alignItems: "baseline",
-    columnGap: tokens.spacingHorizontalS,
-    padding: `0 ${tokens.spacingHorizontalS}`,
-  },
-});
 
 interface FindingListProps {
   readonly findings: readonly Finding[];
@@ -32,7 +15,6 @@ interface FindingListProps {
 
 /** The findings under their headings, a page at a time. */
 export function FindingList({ findings, by, most, onMore }: FindingListProps) {
-  const styles = useStyles();
   const shared = useShared();
   const { session, state } = useSession();
   const list = useRef<HTMLDivElement>(null);
@@ -65,15 +47,15 @@ export function FindingList({ findings, by, most, onMore }: FindingListProps) {
     // biome-ignore lint/a11y/noStaticElementInteractions: it only remembers where the focus was
     <div ref={list} tabIndex={-1} className={shared.stack} onFocus={remember}>
       {groups.map((group) => (
-        <section key={group.key} className={styles.group}>
-          <div className={styles.head}>
+        <section key={group.key} className={shared.group}>
+          <div className={shared.groupHead}>
             <h3 className={shared.subheading}>{group.title}</h3>
             <span className={shared.muted}>
               {group.isKind ? `${group.total}, ${group.worst}` : group.place}
             </span>
           </div>
           {group.shared ? (
-            <div className={styles.head}>
+            <div className={shared.groupHead}>
               <FindingWords {...group.shared} />
             </div>
           ) : null}

@@ -1,4 +1,4 @@
-import { makeStyles, Select, tokens } from "@fluentui/react-components";
+import { makeStyles, Select } from "@fluentui/react-components";
 import { type FitView, fieldsFor } from "../../model/fit-view";
 import { useShared } from "../../parts/styles";
 
@@ -6,9 +6,6 @@ const useStyles = makeStyles({
   table: { tableLayout: "fixed" },
   heading: { width: "34%", overflowWrap: "anywhere" },
   unit: { width: "15%" },
-  select: { minWidth: 0, width: "100%" },
-  cell: { color: tokens.colorNeutralForeground2 },
-  unused: { color: tokens.colorNeutralForeground2 },
 });
 
 interface HeadingTableProps {
@@ -37,9 +34,9 @@ export function HeadingTable({ view, busy, onChoose }: HeadingTableProps) {
       <tbody>
         {view.rows.map((row) => (
           <tr key={row.cell}>
-            <td className={row.field === "" ? styles.unused : undefined}>
+            <td className={row.field === "" ? shared.quiet : undefined}>
               {row.heading}{" "}
-              <span className={styles.cell}>
+              <span className={shared.quiet}>
                 {row.cell}
                 {row.chosen ? ", your choice" : ""}
               </span>
@@ -47,7 +44,7 @@ export function HeadingTable({ view, busy, onChoose }: HeadingTableProps) {
             <td>
               <Select
                 size="small"
-                className={styles.select}
+                className={shared.narrow}
                 aria-label={`${row.heading} is taken for`}
                 disabled={busy}
                 value={row.field}
@@ -62,7 +59,7 @@ export function HeadingTable({ view, busy, onChoose }: HeadingTableProps) {
               </Select>
             </td>
             <td>
-              {row.unit} {row.unitAssumed ? <span className={styles.cell}>the job's</span> : null}
+              {row.unit} {row.unitAssumed ? <span className={shared.quiet}>the job's</span> : null}
             </td>
           </tr>
         ))}

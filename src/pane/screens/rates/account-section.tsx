@@ -23,8 +23,6 @@ const useStyles = makeStyles({
       paddingTop: tokens.spacingVerticalS,
     },
   },
-  title: { margin: 0, fontSize: "inherit", fontWeight: tokens.fontWeightSemibold },
-  value: { fontWeight: tokens.fontWeightSemibold, fontVariantNumeric: "tabular-nums" },
 });
 
 /** How the flow that a dwelling's fans must move comes about, step by step. */
@@ -88,13 +86,12 @@ interface LineProps {
 }
 
 function Line({ title, value, as: Element = "li", children }: LineProps) {
-  const styles = useStyles();
   const shared = useShared();
   return (
     <Element className={Element === "div" ? shared.tight : undefined}>
       <div className={shared.spread}>
-        <h4 className={styles.title}>{title}</h4>
-        <span className={styles.value}>{value}</span>
+        <h4 className={shared.title}>{title}</h4>
+        <span className={shared.strong}>{value}</span>
       </div>
       {children}
     </Element>

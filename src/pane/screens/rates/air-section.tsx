@@ -11,8 +11,6 @@ const useStyles = makeStyles({
     "& th, & td": { width: "33%", verticalAlign: "top" },
     "& td": { fontSize: tokens.fontSizeBase300, fontVariantNumeric: "tabular-nums" },
   },
-  flow: { whiteSpace: "nowrap" },
-  judged: { fontWeight: tokens.fontWeightSemibold },
 });
 
 /** The air at a fan, and what the fan moves by each way of counting it. */
@@ -41,8 +39,8 @@ export function AirSection({ view }: { view: FanAirView }) {
         <tbody>
           <tr>
             {view.flows.map(({ title, flow, judged: isJudged }) => (
-              <td key={title} className={isJudged ? styles.judged : undefined}>
-                <span className={styles.flow}>
+              <td key={title} className={isJudged ? shared.strong : undefined}>
+                <span className={shared.whole}>
                   {flow} {flow === "–" ? "" : view.unit}
                 </span>
                 {isJudged ? <div className={shared.muted}>judged</div> : null}
@@ -69,7 +67,7 @@ export function AirSection({ view }: { view: FanAirView }) {
         <dl className={shared.stack}>
           {standardViews.map(({ who, asks, words, clause }) => (
             <div key={who}>
-              <dt className={styles.judged}>
+              <dt className={shared.strong}>
                 {who}: {asks.toLowerCase()}
               </dt>
               <dd className={shared.text}>{words}</dd>

@@ -7,7 +7,6 @@ import { useShared } from "../../parts/styles";
 
 const useStyles = makeStyles({
   search: { maxWidth: "none" },
-  list: { margin: 0 },
   entry: {
     // What is out of sight is not laid out.
     contentVisibility: "auto",
@@ -15,7 +14,6 @@ const useStyles = makeStyles({
     borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
     padding: `${tokens.spacingVerticalXS} 0`,
   },
-  value: { fontWeight: tokens.fontWeightSemibold, margin: 0 },
 });
 
 /** Every number that the rules rest on, edition by edition, with where it stands. */
@@ -45,12 +43,12 @@ export function NumbersList({ edition: own }: { edition: string | undefined }) {
             ? `The first ${rows.length} of ${total}: ${total - rows.length} more fit the search.`
             : `${total} ${total === 1 ? "number" : "numbers"}`}
       </p>
-      <dl className={styles.list}>
+      <dl className={shared.text}>
         {rows.map(({ what, value, clause }, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: the list is fixed; two may read alike
           <div key={i} className={styles.entry}>
             <dt>{what}</dt>
-            <dd className={styles.value}>{value}</dd>
+            <dd className={shared.strong}>{value}</dd>
             <dd className={shared.muted}>{clauseText(clause)}</dd>
           </div>
         ))}

@@ -1,22 +1,12 @@
-import { MessageBar, MessageBarBody, makeStyles, tokens } from "@fluentui/react-components";
+import { MessageBar, MessageBarBody } from "@fluentui/react-components";
 import type { RateView } from "../../model/rates-view";
 import { Facts } from "../../parts/facts";
 import { Panel } from "../../parts/panel";
 import { useShared } from "../../parts/styles";
 import { Working } from "./working";
 
-const useStyles = makeStyles({
-  rate: {
-    margin: 0,
-    fontSize: tokens.fontSizeBase500,
-    lineHeight: tokens.lineHeightBase500,
-    fontWeight: tokens.fontWeightSemibold,
-  },
-});
-
 /** What a room asks of its fan. */
 export function RateCard({ view }: { view: RateView }) {
-  const styles = useStyles();
   const shared = useShared();
   const { outcome } = view;
   return (
@@ -26,7 +16,7 @@ export function RateCard({ view }: { view: RateView }) {
           <MessageBarBody>{outcome.problem}</MessageBarBody>
         </MessageBar>
       ) : (
-        <p className={styles.rate}>Required {outcome.rate}</p>
+        <p className={shared.big}>Required {outcome.rate}</p>
       )}
       {view.measured === "" ? null : <p className={shared.text}>{view.measured}</p>}
       <Facts facts={view.given} />

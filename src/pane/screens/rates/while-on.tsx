@@ -1,4 +1,3 @@
-import { makeStyles, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import type { Job } from "../../../job";
 import { whileOn } from "../../model/account-view";
@@ -7,13 +6,8 @@ import { useShared } from "../../parts/styles";
 import { TypedNumber } from "../../parts/typed-number";
 import { Working } from "./working";
 
-const useStyles = makeStyles({
-  inputs: { display: "grid", gridTemplateColumns: "1fr 1fr", gap: tokens.spacingHorizontalS },
-});
-
 /** What a fan must move that runs only a part of the time in place of a continuous one. */
 export function WhileOn({ job, dwelling }: { job: Job; dwelling: number }) {
-  const styles = useStyles();
   const shared = useShared();
   const [share, setShare] = useState("50");
   const [hours, setHours] = useState("");
@@ -23,7 +17,7 @@ export function WhileOn({ job, dwelling }: { job: Job; dwelling: number }) {
   );
   return (
     <Panel title="Running part of the time">
-      <div className={styles.inputs}>
+      <div className={shared.pair}>
         <TypedNumber label="Share of time (%)" value={share} onType={setShare} />
         <TypedNumber label="Cycle (hours)" placeholder="usual" value={hours} onType={setHours} />
       </div>

@@ -1,20 +1,6 @@
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { mergeClasses } from "@fluentui/react-components";
 import { type Clause, clauseText } from "../../model/marks";
 import { useShared } from "../../parts/styles";
-
-const useStyles = makeStyles({
-  sum: {
-    margin: 0,
-    padding: tokens.spacingVerticalS,
-    borderRadius: tokens.borderRadiusMedium,
-    backgroundColor: tokens.colorNeutralBackground3,
-    fontFamily: "Cambria Math, STIX Two Math, Cambria, Georgia, serif",
-    fontSize: tokens.fontSizeBase300,
-    display: "flex",
-    flexDirection: "column",
-    gap: tokens.spacingVerticalS,
-  },
-});
 
 interface WorkingProps {
   /** Sums and words, a line each. */
@@ -24,12 +10,11 @@ interface WorkingProps {
 
 /** The way to a number, and where the rule stands. */
 export function Working({ lines, clauses }: WorkingProps) {
-  const styles = useStyles();
   const shared = useShared();
   return (
     <>
       {lines.length === 0 ? null : (
-        <div className={styles.sum}>
+        <div className={mergeClasses(shared.figure, shared.sum)}>
           {lines.map((line) => (
             <span key={line}>{line}</span>
           ))}

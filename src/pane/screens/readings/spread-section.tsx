@@ -22,7 +22,6 @@ const useStyles = makeStyles({
     "& td:nth-child(2)": { whiteSpace: "nowrap" },
   },
   input: { fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2 },
-  used: { fontWeight: tokens.fontWeightSemibold },
 });
 
 /** How far a fan's flow may be off, what that comes from, and what it makes of the verdict. */
@@ -103,7 +102,7 @@ function AcceptanceTable({ acceptances, chance }: AcceptanceTableProps) {
       <Table
         caption="The verdict by each way of accepting"
         rows={acceptances}
-        rowClass={({ used }) => (used ? styles.used : undefined)}
+        rowClass={({ used }) => (used ? shared.strong : undefined)}
         columns={[
           {
             title: "Acceptance",

@@ -20,30 +20,8 @@ const useStyles = makeStyles({
     display: "flex",
     flexWrap: "wrap",
     gap: tokens.spacingHorizontalXS,
-    margin: 0,
-    padding: 0,
-    border: "none",
-    minWidth: 0,
   },
   sort: { minWidth: 0, paddingLeft: "6px", paddingRight: "6px", whiteSpace: "nowrap" },
-  pressed: {
-    backgroundColor: tokens.colorBrandBackground2,
-    boxShadow: `inset 0 0 0 1px ${tokens.colorBrandStroke1}`,
-    fontWeight: tokens.fontWeightSemibold,
-  },
-  group: {
-    contentVisibility: "auto",
-    containIntrinsicSize: "auto 120px",
-    borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
-    paddingTop: tokens.spacingVerticalS,
-  },
-  head: {
-    display: "flex",
-    flexWrap: "wrap",
-    alignItems: "baseline",
-    columnGap: tokens.spacingHorizontalS,
-    padding: `0 ${tokens.spacingHorizontalS}`,
-  },
   pair: {
     display: "grid",
     gridTemplateColumns: "auto minmax(0, 1fr)",
@@ -99,14 +77,14 @@ export function ChangeList({ comparison }: { comparison: Comparison }) {
         {count(changes.length, "change")} since {fileName}
       </p>
       <p className={shared.muted}>{codes}</p>
-      <fieldset className={styles.sorts} aria-label="Show only">
+      <fieldset className={mergeClasses(shared.bare, styles.sorts)} aria-label="Show only">
         {changeSorts
           .filter((sort) => counts[sort] > 0)
           .map((sort) => (
             <ToggleButton
               key={sort}
               size="small"
-              className={mergeClasses(styles.sort, chosen.includes(sort) && styles.pressed)}
+              className={mergeClasses(styles.sort, chosen.includes(sort) && shared.pressed)}
               checked={chosen.includes(sort)}
               onClick={() => toggle(sort)}
             >
@@ -115,8 +93,8 @@ export function ChangeList({ comparison }: { comparison: Comparison }) {
           ))}
       </fieldset>
       {firstChanges(groups, most).map((group) => (
-        <section key={group.key} className={styles.group}>
-          <div className={styles.head}>
+        <section key={group.key} className={shared.group}>
+          <div className={shared.groupHead}>
             <h4 className={shared.subheading}>{group.title}</h4>
             <span className={shared.muted}>{group.place}</span>
           </div>

@@ -10,7 +10,6 @@ const workbookType = "application/vnd.openxmlformats-officedocument.spreadsheetm
 
 const useStyles = makeStyles({
   link: { minHeight: "24px", display: "inline-flex", alignItems: "center" },
-  list: { margin: 0, paddingLeft: "20px" },
 });
 
 /** Copies of the workbook that need no add-in; only where the program hands its workbook over. */
@@ -73,7 +72,7 @@ export function ReadyCopy({ copy, told }: { copy: FileCopy; told: string }) {
       {copy.left.length > 0 ? (
         <>
           <p className={shared.text}>{told}</p>
-          <ul className={styles.list}>
+          <ul className={shared.bullets}>
             {copy.left.map((line) => (
               <li key={line}>{line}</li>
             ))}

@@ -27,7 +27,6 @@ import { writeRecords } from "../../session/record-work";
 import { useDwellings } from "./use-dwellings";
 
 const useStyles = makeStyles({
-  summary: { cursor: "pointer" },
   sheet: { minHeight: "24px", textAlign: "start" },
   select: { minWidth: 0 },
   // As close as its own sign lets it be to what stands above and below.
@@ -152,7 +151,7 @@ function Written() {
   if (written.length === 0) return null;
   return (
     <details open={written.length <= 4}>
-      <summary className={styles.summary}>{count(written.length, "sheet")} written</summary>
+      <summary className={shared.summary}>{count(written.length, "sheet")} written</summary>
       <ul className={shared.plainList}>
         {written.map((name) => (
           <li key={name}>

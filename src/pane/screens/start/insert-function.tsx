@@ -1,4 +1,4 @@
-import { Button, Field, Input, Link, makeStyles, tokens } from "@fluentui/react-components";
+import { Button, Field, Input, Link } from "@fluentui/react-components";
 import { useState } from "react";
 import {
   helpFile,
@@ -11,16 +11,6 @@ import { Choice } from "../../parts/choice";
 import { Panel } from "../../parts/panel";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
-
-const useStyles = makeStyles({
-  formula: {
-    padding: tokens.spacingVerticalS,
-    borderRadius: tokens.borderRadiusMedium,
-    backgroundColor: tokens.colorNeutralBackground3,
-    fontFamily: tokens.fontFamilyMonospace,
-    fontSize: tokens.fontSizeBase200,
-  },
-});
 
 /** Writes a call of a worksheet function, each argument explained, into the active cell. */
 export function InsertFunction() {
@@ -46,7 +36,6 @@ export function InsertFunction() {
 }
 
 function Call({ entry }: { entry: WorksheetFunction }) {
-  const styles = useStyles();
   const shared = useShared();
   const { session, state } = useSession();
   const [typed, setTyped] = useState<readonly string[]>([]);
@@ -76,7 +65,7 @@ function Call({ entry }: { entry: WorksheetFunction }) {
           />
         </Field>
       ))}
-      <code className={styles.formula}>={text}</code>
+      <code className={shared.code}>={text}</code>
       <p className={shared.muted}>
         {needed.length > 0
           ? `Still needed: ${needed.join(", ")}.`

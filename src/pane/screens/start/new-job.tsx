@@ -18,19 +18,9 @@ import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 
 const useStyles = makeStyles({
-  choices: {
-    display: "flex",
-    flexDirection: "column",
-    margin: 0,
-    padding: 0,
-    border: "none",
-    minWidth: 0,
-    "& legend": { padding: 0 },
-  },
+  choices: { display: "flex", flexDirection: "column" },
   // Under the words of the box, not under the box itself.
   help: { paddingLeft: "32px", marginTop: `-${tokens.spacingVerticalXS}` },
-  pair: { display: "grid", gridTemplateColumns: "repeat(2, minmax(0, 1fr))", gap: "8px" },
-  input: { minWidth: 0, width: "100%" },
   count: { boxSizing: "border-box", "& > input": { minWidth: 0 } },
 });
 
@@ -68,7 +58,7 @@ export function NewJob() {
   const counted = (key: keyof typeof rows, label: string) => (
     <Field label={label}>
       <SpinButton
-        className={mergeClasses(styles.input, styles.count)}
+        className={mergeClasses(shared.narrow, styles.count)}
         min={1}
         max={mostRows}
         value={rows[key]}
@@ -86,7 +76,7 @@ export function NewJob() {
         ticked here. Where a sheet of one of these names is there already, it is left as it is.
       </p>
       <Field label="Name of the job">
-        <Input className={styles.input} value={name} onChange={(_, data) => setName(data.value)} />
+        <Input className={shared.narrow} value={name} onChange={(_, data) => setName(data.value)} />
       </Field>
       <EditionChoice
         label="Edition that applies"
@@ -101,7 +91,7 @@ export function NewJob() {
       />
       <Field label="Units">
         <Select
-          className={styles.input}
+          className={shared.narrow}
           value={system}
           onChange={(_, data) => setSystem(data.value === "si" ? "si" : "ip")}
         >
@@ -116,11 +106,11 @@ export function NewJob() {
           ))}
         </Select>
       </Field>
-      <div className={styles.pair}>
+      <div className={shared.pair}>
         {counted("dwellings", "Dwellings")}
         {counted("fans", "Fans in all")}
       </div>
-      <fieldset className={styles.choices}>
+      <fieldset className={mergeClasses(shared.bare, styles.choices)}>
         <legend>The job also has</legend>
         {keys.map((key) => (
           <div key={key}>

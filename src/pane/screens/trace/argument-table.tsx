@@ -14,7 +14,6 @@ const useStyles = makeStyles({
     "& tr > :first-child": { paddingLeft: 0 },
     "& tr > :last-child": { paddingRight: 0 },
   },
-  meaning: { color: tokens.colorNeutralForeground2 },
   heading: { color: tokens.colorNeutralForeground1 },
 });
 
@@ -53,7 +52,7 @@ export function ArgumentTable({ name, of }: ArgumentTableProps) {
               <td className="number">{each.value}</td>
             </tr>
             <tr>
-              <td colSpan={3} className={styles.meaning}>
+              <td colSpan={3} className={shared.quiet}>
                 {each.words === "" ? null : (
                   <>
                     <span className={styles.heading}>{each.words}</span>:{" "}

@@ -1,10 +1,4 @@
-import {
-  MessageBar,
-  MessageBarBody,
-  makeStyles,
-  mergeClasses,
-  tokens,
-} from "@fluentui/react-components";
+import { MessageBar, MessageBarBody, mergeClasses } from "@fluentui/react-components";
 import { useId } from "react";
 import type { CallView } from "../../model/trace-calls";
 import { useShared } from "../../parts/styles";
@@ -13,14 +7,8 @@ import { BudgetTable } from "./budget-table";
 import { CellList } from "./place-button";
 import { SumBlock } from "./sum-block";
 
-const useStyles = makeStyles({
-  result: { margin: 0, fontWeight: tokens.fontWeightSemibold },
-  clause: { display: "flex", flexDirection: "column" },
-});
-
 /** One call of a function of ours: the sum, what went in, and whose rule it is. */
 export function CallCard({ call }: { call: CallView }) {
-  const styles = useStyles();
   const shared = useShared();
   const id = useId();
   const { name, title, inside, unused } = call;
@@ -46,7 +34,7 @@ export function CallCard({ call }: { call: CallView }) {
           ))}
           {call.problem === "" ? (
             call.result === "" ? null : (
-              <p className={styles.result}>Result: {call.result}</p>
+              <p className={shared.strong}>Result: {call.result}</p>
             )
           ) : (
             <MessageBar intent="error" layout="multiline" politeness="polite">
@@ -70,7 +58,6 @@ export function CallCard({ call }: { call: CallView }) {
 }
 
 function Clauses({ call: { clauses } }: { call: CallView }) {
-  const styles = useStyles();
   const shared = useShared();
   if (clauses.length === 0) return null;
   return (
@@ -78,7 +65,7 @@ function Clauses({ call: { clauses } }: { call: CallView }) {
       <h4 className={shared.subheading}>Clause</h4>
       <ul className={mergeClasses(shared.plainList, shared.tight)}>
         {clauses.map(({ work, clause, mark }) => (
-          <li key={`${work} ${clause}`} className={styles.clause}>
+          <li key={`${work} ${clause}`} className={shared.tight}>
             <span>{[work, clause].filter((part) => part !== "").join(", ")}</span>
             <span className={shared.muted}>{mark}</span>
           </li>

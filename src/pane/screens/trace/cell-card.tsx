@@ -19,25 +19,7 @@ import { useShared } from "../../parts/styles";
 import { PlaceButton } from "./place-button";
 
 const useStyles = makeStyles({
-  value: {
-    margin: 0,
-    fontSize: tokens.fontSizeBase500,
-    lineHeight: tokens.lineHeightBase500,
-    fontWeight: tokens.fontWeightSemibold,
-  },
-  formula: {
-    padding: tokens.spacingVerticalS,
-    borderRadius: tokens.borderRadiusMedium,
-    backgroundColor: tokens.colorNeutralBackground3,
-    fontFamily: tokens.fontFamilyMonospace,
-    fontSize: tokens.fontSizeBase200,
-    overflowWrap: "anywhere",
-  },
   agreement: { display: "flex", gap: tokens.spacingHorizontalXS, margin: 0 },
-  icon: { flexShrink: 0 },
-  agrees: { color: tokens.colorStatusSuccessForeground1 },
-  differs: { color: tokens.colorStatusDangerForeground1 },
-  unknown: { color: tokens.colorNeutralForeground2 },
   head: { ":focus": { outline: "none" } },
 });
 
@@ -65,7 +47,7 @@ export function CellCard({ view, head }: CellCardProps) {
         {about === "" || heading.includes(about) ? null : <p className={shared.muted}>{about}</p>}
       </div>
       {view.isChanged ? <ChangedBar /> : null}
-      <p className={styles.value}>{value}</p>
+      <p className={shared.big}>{value}</p>
       {stored === "" ? null : <p className={shared.muted}>{stored}</p>}
       {formula === "" ? (
         kind === "typed" ? (
@@ -74,7 +56,7 @@ export function CellCard({ view, head }: CellCardProps) {
           </p>
         ) : null
       ) : (
-        <code className={styles.formula}>{formula}</code>
+        <code className={shared.code}>{formula}</code>
       )}
       {spilledFrom ? (
         <p className={shared.text}>
@@ -89,16 +71,17 @@ export function CellCard({ view, head }: CellCardProps) {
 
 function AgreementLine({ view: { agreement } }: { view: TraceView }) {
   const styles = useStyles();
+  const shared = useShared();
   if (!agreement) return null;
   const { state, words } = agreement;
   return (
     <p className={styles.agreement}>
       {state === "agrees" ? (
-        <CheckmarkCircle20Filled className={mergeClasses(styles.icon, styles.agrees)} aria-hidden />
+        <CheckmarkCircle20Filled className={shared.good} aria-hidden />
       ) : state === "differs" ? (
-        <ErrorCircle20Filled className={mergeClasses(styles.icon, styles.differs)} aria-hidden />
+        <ErrorCircle20Filled className={shared.bad} aria-hidden />
       ) : (
-        <CircleHint20Regular className={mergeClasses(styles.icon, styles.unknown)} aria-hidden />
+        <CircleHint20Regular className={shared.quiet} aria-hidden />
       )}
       <span>{words}</span>
     </p>

@@ -14,7 +14,6 @@ const useStyles = makeStyles({
   },
   step: { display: "flex", alignItems: "center", columnGap: tokens.spacingHorizontalXS },
   cell: { minHeight: "24px", fontSize: "inherit" },
-  here: { fontWeight: tokens.fontWeightSemibold },
 });
 
 /** The cells gone through, each a way back; the traced one stands last. */
@@ -34,7 +33,7 @@ export function PathBar({ path }: { path: readonly Spot[] }) {
               {i > 0 ? <span aria-hidden>›</span> : null}
               <Link
                 as="button"
-                className={mergeClasses(styles.cell, isHere && styles.here)}
+                className={mergeClasses(styles.cell, isHere && shared.strong)}
                 aria-current={isHere ? "step" : undefined}
                 onClick={() => go(target)}
               >

@@ -1,4 +1,4 @@
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { useLayoutEffect, useState } from "react";
 import type { SumView } from "../../model/trace-calls";
 import { Fold } from "../../parts/fold";
@@ -7,11 +7,6 @@ import { useWidth } from "../../parts/use-width";
 
 const useStyles = makeStyles({
   sum: {
-    padding: tokens.spacingVerticalS,
-    borderRadius: tokens.borderRadiusMedium,
-    backgroundColor: tokens.colorNeutralBackground3,
-    fontFamily: "Cambria Math, STIX Two Math, Cambria, Georgia, serif",
-    fontSize: tokens.fontSizeBase300,
     lineHeight: "1.6",
     // It scrolls within itself, so that a sum is never broken in the middle of a term.
     overflowX: "auto",
@@ -46,7 +41,11 @@ export function SumBlock({ sum }: { sum: SumView }) {
     <div className={shared.tight}>
       {sum.title === "" ? null : <span className={shared.muted}>{sum.title}</span>}
       {/* Only a sum that can be scrolled takes the keyboard. */}
-      <div ref={element} className={styles.sum} tabIndex={scrolls ? 0 : undefined}>
+      <div
+        ref={element}
+        className={mergeClasses(shared.sum, styles.sum)}
+        tabIndex={scrolls ? 0 : undefined}
+      >
         {sum.lines.map((line, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a step may come to the number of another
           <p key={i} className={line.startsWith("=") ? styles.further : undefined}>
