@@ -6,7 +6,7 @@ describe("The real client library on the host", () => {
   it("refuses to hand out a property that was not loaded", async () => {
     openDesk();
     const { code } = await refusal(async (context) => {
-      const sheet = context.workbook.worksheets.getFirst();
+      const sheet = context.workbook.worksheets.getActiveWorksheet();
       sheet.load("name");
       await context.sync();
       return sheet.visibility;
@@ -108,7 +108,7 @@ describe("The real client library on the host", () => {
         return result.value;
       });
     await Excel.run(async (context) => {
-      const sheet = context.workbook.worksheets.getFirst();
+      const sheet = context.workbook.worksheets.getActiveWorksheet();
       for (const address of ["A1", "B2", "C3"]) sheet.getRange(address).load("values");
       await context.sync();
     });

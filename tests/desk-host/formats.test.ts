@@ -116,7 +116,10 @@ describe("Validation rules", () => {
       const range = context.workbook.worksheets.getItem("Data").getRange("B2:B9");
       range.dataValidation.rule = { list: { inCellDropDown: true, source: "ip,si" } };
       const inside = range.getCell(1, 0).dataValidation.load("type,rule");
-      const across = range.getBoundingRect("A1").dataValidation.load("type");
+      const across = context.workbook.worksheets
+        .getItem("Data")
+        .getRange("A1:B9")
+        .dataValidation.load("type");
       await context.sync();
       expect([inside.type, across.type]).toEqual(["List", "Inconsistent"]);
       expect(inside.rule.list?.source).toBe("ip,si");

@@ -121,7 +121,7 @@ describe("The page's side of the host", () => {
     host.open(other, "second.xlsx");
     expect([kinds, host.canUndo, host.fileName]).toEqual([["opened"], false, "second.xlsx"]);
     await Excel.run(async (context) => {
-      const cell = context.workbook.worksheets.getFirst().getRange("A1").load("values");
+      const cell = context.workbook.worksheets.getActiveWorksheet().getRange("A1").load("values");
       await context.sync();
       expect(cell.values).toEqual([["here"]]);
     });
@@ -133,7 +133,6 @@ describe("The page's side of the host", () => {
     expect(host.sheets[0]).toEqual({
       name: "Data",
       visibility: "visible",
-      tabColor: "",
       isProtected: false,
       frozenRows: 0,
       frozenCols: 0,
@@ -169,7 +168,7 @@ describe("Undo", () => {
       Excel.run(async (context) => {
         const sheet = context.workbook.worksheets.getItem("Data");
         for (const [i, value] of values.entries()) {
-          sheet.getRange("A1").getOffsetRange(0, i).values = [[value]];
+          sheet.getCell(0, i).values = [[value]];
           await context.sync();
         }
         sheet.getRange("A1").values = [[-1]];

@@ -6,7 +6,9 @@ import { hostOf, openDesk, refusal, rows } from "./desk";
 function onSheet<T>(
   read: (sheet: Excel.Worksheet, sync: () => Promise<void>) => Promise<T>,
 ): Promise<T> {
-  return Excel.run((context) => read(context.workbook.worksheets.getFirst(), () => context.sync()));
+  return Excel.run((context) =>
+    read(context.workbook.worksheets.getActiveWorksheet(), () => context.sync()),
+  );
 }
 
 describe("Reading a range", () => {
@@ -26,16 +28,13 @@ describe("Reading a range", () => {
     });
     hostOf(workbook);
     await onSheet(async (sheet, sync) => {
-      const range = sheet
-        .getRange("A1:D2")
-        .load("values,formulas,formulasR1C1,text,valueTypes,numberFormat");
+      const range = sheet.getRange("A1:D2").load("values,formulas,text,valueTypes,numberFormat");
       await sync();
       expect(range.values).toEqual([
         ["a", 1.5, true, ""],
         ["#N/A", 46_000, 3, "#NAME?"],
       ]);
       expect(range.formulas[1]?.slice(0, 3)).toEqual(["#N/A", 46_000, "=B1*2"]);
-      expect(range.formulasR1C1[1]?.[2]).toBe("=R[-1]C[-1]*2");
       expect(range.text).toEqual([
         ["a", "1.5", "TRUE", ""],
         ["#N/A", "2025-12-09", "3", "#NAME?"],
@@ -95,10 +94,7 @@ describe("Reading a range", () => {
       const from = sheet.getRange("B2:C4");
       const others = {
         cell: from.getCell(1, 1),
-        row: from.getRow(2),
         resized: from.getResizedRange(1, -1),
-        offset: from.getOffsetRange(-1, 2),
-        bounding: from.getBoundingRect("A1"),
         sharedOrNone: from.getIntersectionOrNullObject("A1:B2"),
         used: from.getUsedRange(),
         byIndexes: sheet.getRangeByIndexes(4, 2, 2, 3),
@@ -114,10 +110,7 @@ describe("Reading a range", () => {
       ]);
       expect(Object.fromEntries(addresses)).toEqual({
         cell: "C3",
-        row: "B4:C4",
         resized: "B2:B5",
-        offset: "D1:E3",
-        bounding: "A1:C4",
         sharedOrNone: "B2",
         used: "B2",
         byIndexes: "C5:E6",
@@ -132,8 +125,6 @@ describe("Reading a range", () => {
     const codes: string[] = [];
     const asks: ((sheet: Excel.Worksheet) => unknown)[] = [
       (sheet) => sheet.getCell(-1, 0),
-      (sheet) => sheet.getRange("A1").getOffsetRange(-1, 0),
-      (sheet) => sheet.getRange("A1:B2").getRow(2),
       (sheet) => sheet.getRange("A1:B2").getResizedRange(-2, 0),
       (sheet) => sheet.getRange("XFE1"),
       (sheet) => sheet.getRange("A1048577"),

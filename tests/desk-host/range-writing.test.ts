@@ -53,11 +53,11 @@ describe("Writing to a range", () => {
     expect([0, 1, 2].map((col) => host.value("Data", 0, col))).toEqual(["12", "=1+1", "5"]);
   });
 
-  it("takes formulas in both notations", async () => {
+  it("takes formulas, those of ours as they are typed", async () => {
     const host = openDesk({ Data: rows([2, 3]) });
     await write((sheet) => {
       sheet.getRange("C1").formulas = [["=A1*B1"]];
-      sheet.getRange("D1").formulasR1C1 = [["=RC[-1]+R1C1"]];
+      sheet.getRange("D1").formulas = [["=C1+$A$1"]];
       sheet.getRange("E1").formulas = [["=FANROW.ROUND_AREA(A1)"]];
     });
     expect([host.value("Data", 0, 2), host.value("Data", 0, 3)]).toEqual([6, 8]);

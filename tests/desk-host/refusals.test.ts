@@ -6,27 +6,30 @@ type Ask = (context: Excel.RequestContext) => unknown;
 describe("What the host does not offer", () => {
   const asks: Readonly<Record<string, readonly [ask: Ask, location: string]>> = {
     "a property": [
-      (context) => context.workbook.worksheets.getFirst().load("standardWidth"),
+      (context) => context.workbook.worksheets.getActiveWorksheet().load("standardWidth"),
       "Worksheet.load",
     ],
-    "an object": [(context) => context.workbook.worksheets.getFirst().shapes, "Worksheet.shapes"],
+    "an object": [
+      (context) => context.workbook.worksheets.getActiveWorksheet().shapes,
+      "Worksheet.shapes",
+    ],
     "a method": [
-      (context) => context.workbook.worksheets.getFirst().getRange("A1").insert("Down"),
+      (context) => context.workbook.worksheets.getActiveWorksheet().getRange("A1").insert("Down"),
       "Range.insert",
     ],
     "a method without a result": [
-      (context) => context.workbook.worksheets.getFirst().getRange("A1").group("ByRows"),
+      (context) => context.workbook.worksheets.getActiveWorksheet().getRange("A1").group("ByRows"),
       "Range.group",
     ],
     "setting a property": [
       (context) => {
-        context.workbook.worksheets.getFirst().standardWidth = 9;
+        context.workbook.worksheets.getActiveWorksheet().standardWidth = 9;
       },
       "Worksheet.standardWidth",
     ],
     "setting a property that is only read": [
       (context) => {
-        context.workbook.worksheets.getFirst().position = 3;
+        context.workbook.worksheets.getActiveWorksheet().position = 3;
       },
       "Worksheet.position",
     ],

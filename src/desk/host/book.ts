@@ -43,8 +43,6 @@ const standardWidth = 64 / 7;
 /** A sheet of the open workbook, with what the session knows about it beyond its cells. */
 export class SheetTab {
   isDeleted = false;
-  /** "#RRGGBB", or "" for none. */
-  tabColor = "";
   /** Options of a protection set in this session; null where none was. */
   protection: Readonly<Record<string, unknown>> | null = null;
   visibility: SheetState;

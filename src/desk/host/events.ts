@@ -4,10 +4,7 @@ import type { EventEntry } from "./wire/messages";
 export const eventType = {
   changed: 10,
   activated: 11,
-  deactivated: 12,
-  added: 13,
   selectionChanged: 14,
-  deleted: 15,
   calculated: 16,
 } as const;
 
@@ -32,7 +29,6 @@ interface CellsChanged {
 
 /** The event handlers the client has registered, and the messages due to them. */
 export class Events {
-  isEnabled = true;
   private readonly handlers = new Map<string, number>();
   private waiting: EventEntry[] = [];
 
@@ -87,21 +83,11 @@ export class Events {
     this.post(eventType.selectionChanged, sheet, { address });
   }
 
-  activated(before: string | null, after: string): void {
-    if (before !== null) this.post(eventType.deactivated, before, {});
-    this.post(eventType.activated, after, {});
-  }
-
-  added(sheet: string): void {
-    this.post(eventType.added, sheet, { source: "Local" });
-  }
-
-  deleted(sheet: string): void {
-    this.post(eventType.deleted, sheet, { source: "Local" });
+  activated(sheet: string): void {
+    this.post(eventType.activated, sheet, {});
   }
 
   private post(type: number, sheet: string, args: Readonly<Record<string, unknown>>): void {
-    if (!this.isEnabled) return;
     for (const target of [sheet, null]) {
       if ((this.handlers.get(keyOf(type, target)) ?? 0) === 0) continue;
       this.waiting.push({

@@ -81,15 +81,6 @@ export class HostRange implements Rectangle, CellArea {
     return new HostRange(this.tab, { top, left, bottom, right, ...changes });
   }
 
-  offset(rows: number, cols: number): HostRange {
-    return this.with({
-      top: this.top + rows,
-      bottom: this.bottom + rows,
-      left: this.left + cols,
-      right: this.right + cols,
-    });
-  }
-
   /** A cell counted from the range's own corner; it may lie outside the range. */
   cell(row: number, col: number): HostRange {
     const [r, c] = [this.top + row, this.left + col];

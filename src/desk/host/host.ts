@@ -23,8 +23,6 @@ export interface HostOptions {
 export interface SheetInfo {
   readonly name: string;
   readonly visibility: SheetState;
-  /** "#RRGGBB", or "" for none. */
-  readonly tabColor: string;
   readonly isProtected: boolean;
   readonly frozenRows: number;
   readonly frozenCols: number;
@@ -141,7 +139,6 @@ export class WorkbookHost extends PageSide {
     return this.book.tabs.map((tab) => ({
       name: tab.name,
       visibility: tab.visibility,
-      tabColor: tab.tabColor,
       isProtected: tab.isProtected,
       frozenRows: tab.sheet.frozenRows,
       frozenCols: tab.sheet.frozenCols,

@@ -144,7 +144,7 @@ export class OpenBook implements Book {
       );
     const isSame = before.tab === range.tab && before.address === range.address;
     this.selection = range;
-    if (before.tab !== range.tab) this.events.activated(before.tab.id, range.tab.id);
+    if (before.tab !== range.tab) this.events.activated(range.tab.id);
     if (isSame) return;
     this.events.selectionChanged(range.tab.id, addressText(range));
     this.listeners.selected(range.ref);
@@ -175,7 +175,6 @@ export class OpenBook implements Book {
     const tab = new SheetTab(this, this.#newId(), sheet);
     this.tabs.push(tab);
     this.touched({ kind: "sheets" });
-    this.events.added(tab.id);
     return tab;
   }
 
@@ -187,7 +186,7 @@ export class OpenBook implements Book {
       const visible = (other: SheetTab) => other.visibility === "visible";
       const next = this.tabs.slice(at).find(visible) ?? this.tabs.slice(0, at).findLast(visible);
       this.selection = this.corner(next);
-      if (next) this.events.activated(null, next.id);
+      if (next) this.events.activated(next.id);
       this.listeners.selected(this.selection.ref);
     }
     tab.isDeleted = true;
@@ -196,7 +195,6 @@ export class OpenBook implements Book {
     // The model knows sheets by name; a new one of this name must not meet the old cells.
     this.model.refresh();
     this.touched({ kind: "sheets" });
-    this.events.deleted(tab.id);
   }
 
   /** Notes a change and tells the page. */

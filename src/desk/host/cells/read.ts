@@ -1,5 +1,5 @@
 import { format } from "numfmt";
-import { type CellValue, offsetOf, rowPattern } from "../../../cells";
+import { type CellValue, offsetOf } from "../../../cells";
 import type { SheetTab } from "../book";
 import type { HostRange } from "../host-range";
 import { typedForm } from "./typed-form";
@@ -51,15 +51,6 @@ export function formulasOf(range: HostRange) {
     const formula = sheet.cell(row, col)?.formula ?? null;
     if (formula === null) return wireValue(book.model.value(name, row, col));
     return `=${typedForm(formula, book.functions)}`;
-  });
-}
-
-export function formulasR1C1Of(range: HostRange) {
-  const { sheet, name, book } = range.tab;
-  return rows(range, (row, col) => {
-    const formula = sheet.cell(row, col)?.formula ?? null;
-    if (formula === null) return wireValue(book.model.value(name, row, col));
-    return `=${rowPattern(typedForm(formula, book.functions), row, col)}`;
   });
 }
 

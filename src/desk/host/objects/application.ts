@@ -22,7 +22,6 @@ export function applicationMembers(): Members<OpenBook> {
           if (wasManual && value !== "Manual") calculate(book);
         },
       },
-      calculationState: { get: () => "Done" },
     },
     methods: {
       calculate(book, args) {
@@ -30,9 +29,8 @@ export function applicationMembers(): Members<OpenBook> {
           throw invalidArgument(`"${String(args.json(0))}" is no kind of calculation.`);
         calculate(book);
       },
-      // A batch is worked out as a whole and the page draws after it, so both hold anyway.
+      // A batch is worked out as a whole, so that it holds anyway.
       suspendApiCalculationUntilNextSync() {},
-      suspendScreenUpdatingUntilNextSync() {},
     },
   };
 }
@@ -42,18 +40,4 @@ function calculate(book: OpenBook): void {
   if (values.length === 0) return;
   tellCalculated(book, values);
   book.touched({ kind: "cells", origin: "pane", edited: [], values });
-}
-
-export function runtimeMembers(): Members<OpenBook> {
-  return {
-    className: "Runtime",
-    values: {
-      enableEvents: {
-        get: (book) => book.events.isEnabled,
-        set(book, value) {
-          book.events.isEnabled = value === true;
-        },
-      },
-    },
-  };
 }

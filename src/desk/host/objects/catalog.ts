@@ -1,6 +1,6 @@
 import type { OpenBook } from "../open-book";
 import { serve } from "../wire/served";
-import { applicationMembers, runtimeMembers } from "./application";
+import { applicationMembers } from "./application";
 import { bordersMembers } from "./borders";
 import { chartMembers, chartsMembers } from "./charts";
 import { conditionalFormatMembers, conditionalFormatsMembers } from "./conditional-formats";
@@ -41,7 +41,6 @@ export function makeDesk(book: OpenBook): Desk {
     book,
     workbook: ofBook(workbookMembers),
     application: ofBook(applicationMembers),
-    runtime: ofBook(runtimeMembers),
     workbookProtection: ofBook(workbookProtectionMembers),
     worksheets: ofBook(worksheetsMembers),
     worksheet: table(worksheetMembers),

@@ -46,6 +46,7 @@ export function chartAxisMembers(changed: Changed): Members<AxisOfChart> {
 
 export function chartSeriesMembers(desk: Desk, changed: Changed): Members<ChartOnSheet> {
   const one = serve(oneSeriesMembers(desk, changed));
+  // By this the client finds again what it listed.
   const at = (self: ChartOnSheet, args: Arguments) => {
     const series = self.chart.series[args.integer(0, "The place")];
     if (series === undefined) throw notFound("The chart has not so many series.");
@@ -58,7 +59,6 @@ export function chartSeriesMembers(desk: Desk, changed: Changed): Members<ChartO
     item: at,
     methods: {
       getItemAt: at,
-      getCount: ({ chart }) => chart.series.length,
       add(self, args) {
         const name = args.optionalText(0, "The name") ?? `Series${self.chart.series.length + 1}`;
         const series: HostSeries = {

@@ -2,9 +2,8 @@ import { addressText } from "../../../cells";
 import type { SheetTab } from "../book";
 import { HostChart, type HostSeries } from "../charts/host-chart";
 import { HostRange } from "../host-range";
-import type { Arguments } from "../wire/arguments";
-import { HostError, invalidArgument, notFound } from "../wire/errors";
-import { type Members, type Served, serve } from "../wire/served";
+import { HostError, invalidArgument } from "../wire/errors";
+import { collection, type Members, serve, telling } from "../wire/served";
 import { chartAxisMembers, chartSeriesMembers } from "./chart-parts";
 import type { ChartOnSheet, Desk } from "./desk";
 
@@ -16,22 +15,16 @@ const kinds: Readonly<Record<string, Pick<HostSeries, "line" | "marker">>> = {
 };
 
 export function chartsMembers(desk: Desk): Members<SheetTab> {
-  const find = (tab: SheetTab, name: string): Served | null => {
-    const chart = tab.charts.find((each) => each.name === name);
-    return chart === undefined ? null : desk.chart({ tab, chart });
-  };
-  const named = (tab: SheetTab, args: Arguments): Served => {
-    const found = find(tab, args.text(0, "The name"));
-    if (found === null) throw notFound("The sheet has no such chart.");
-    return found;
-  };
-  return {
+  return collection<SheetTab>({
     className: "ChartCollection",
-    values: { count: { get: ({ charts }) => charts.length } },
+    isCounted: true,
     items: (tab) => tab.charts.map((chart) => desk.chart({ tab, chart })),
-    item: named,
+    find(tab, name) {
+      const chart = tab.charts.find((each) => each.name === name);
+      return chart === undefined ? null : desk.chart({ tab, chart });
+    },
+    missing: () => "The sheet has no such chart.",
     methods: {
-      getItem: named,
       add(tab, args) {
         const kind = kinds[args.text(0, "The type")];
         if (kind === undefined)
@@ -45,10 +38,8 @@ export function chartsMembers(desk: Desk): Members<SheetTab> {
         desk.book.touched({ kind: "layout", sheet: tab.name });
         return desk.chart({ tab, chart });
       },
-      getCount: ({ charts }) => charts.length,
-      getItemOrNullObject: (tab, args) => find(tab, args.text(0, "The name")),
     },
-  };
+  });
 }
 
 /** The first column across, the others up; a single one is up, against nothing yet. */
@@ -76,44 +67,41 @@ export function chartMembers(desk: Desk): Members<ChartOnSheet> {
     chart.isChanged = true;
     desk.book.touched({ kind: "layout", sheet: tab.name });
   };
+  const property = telling(changed);
   const title = serve<ChartOnSheet>({
     className: "ChartTitle",
     values: {
-      text: {
-        get: ({ chart }) => chart.title ?? "",
-        set(self, value) {
-          self.chart.title = String(value);
-          changed(self);
+      text: property(
+        ({ chart }) => chart.title ?? "",
+        ({ chart }, value) => {
+          chart.title = String(value);
         },
-      },
-      visible: {
-        get: ({ chart }) => chart.isTitled,
-        set(self, value) {
-          self.chart.isTitled = value === true;
-          changed(self);
+      ),
+      visible: property(
+        ({ chart }) => chart.isTitled,
+        ({ chart }, value) => {
+          chart.isTitled = value === true;
         },
-      },
+      ),
     },
   });
   const legend = serve<ChartOnSheet>({
     className: "ChartLegend",
     values: {
-      position: {
-        get: ({ chart }) => (chart.legend === "right" ? "Right" : "Bottom"),
-        set(self, value) {
+      position: property(
+        ({ chart }) => (chart.legend === "right" ? "Right" : "Bottom"),
+        ({ chart }, value) => {
           if (value !== "Bottom" && value !== "Right")
             throw invalidArgument(`A legend at "${String(value)}" is not available.`);
-          self.chart.legend = value === "Right" ? "right" : "bottom";
-          changed(self);
+          chart.legend = value === "Right" ? "right" : "bottom";
         },
-      },
-      visible: {
-        get: ({ chart }) => chart.legend !== "none",
-        set(self, value) {
-          self.chart.legend = value === true ? "bottom" : "none";
-          changed(self);
+      ),
+      visible: property(
+        ({ chart }) => chart.legend !== "none",
+        ({ chart }, value) => {
+          chart.legend = value === true ? "bottom" : "none";
         },
-      },
+      ),
     },
   });
   const axis = serve(chartAxisMembers(changed));

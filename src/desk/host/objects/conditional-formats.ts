@@ -3,43 +3,33 @@ import { readColor } from "../formats";
 import { HostRange } from "../host-range";
 import { readCellValueRule, readMarkType } from "../marks/conditional-format";
 import { invalidArgument, notFound } from "../wire/errors";
-import { type Members, type Served, serve } from "../wire/served";
+import { collection, type Members, type Served, serve, telling } from "../wire/served";
 import type { Desk, MarkOnSheet } from "./desk";
 
 export function conditionalFormatsMembers(desk: Desk): Members<CellArea> {
   const { marks } = desk.book;
-  const find = ({ tab, rects }: CellArea, id: string): Served | null => {
-    const mark = marks.list({ tab, rects }).find((each) => each.id === id);
-    return mark === undefined ? null : desk.mark({ tab, mark });
-  };
-  return {
+  return collection<CellArea>({
     className: "ConditionalFormatCollection",
     items: (range) => marks.list(range).map((mark) => desk.mark({ tab: range.tab, mark })),
-    item(range, args) {
-      const found = find(range, args.text(0, "The id"));
-      if (found === null) throw notFound("The range has no such conditional format.");
-      return found;
+    find({ tab, rects }, id) {
+      const mark = marks.list({ tab, rects }).find((each) => each.id === id);
+      return mark === undefined ? null : desk.mark({ tab, mark });
     },
+    missing: () => "The range has no such conditional format.",
     methods: {
       add(range, args) {
         const type = readMarkType(args.text(0, "The type"));
         return desk.mark({ tab: range.tab, mark: marks.add(range, type) });
       },
       clearAll: (range) => marks.clear(range),
-      getCount: (range) => marks.list(range).length,
-      getItemAt(range, args) {
-        const mark = marks.list(range)[args.integer(0, "The place")];
-        if (mark === undefined) throw notFound("The range has not so many conditional formats.");
-        return desk.mark({ tab: range.tab, mark });
-      },
-      getItemOrNullObject: (range, args) => find(range, args.text(0, "The id")),
     },
-  };
+  });
 }
 
 export function conditionalFormatMembers(desk: Desk): Members<MarkOnSheet> {
   const { marks } = desk.book;
   const told = ({ tab }: MarkOnSheet) => marks.touched(tab);
+  const property = telling(told);
   const range = ({ tab, mark }: MarkOnSheet): Served | null => {
     const [only, ...more] = mark.ranges;
     return only === undefined || more.length > 0 ? null : desk.range(new HostRange(tab, only));
@@ -47,9 +37,9 @@ export function conditionalFormatMembers(desk: Desk): Members<MarkOnSheet> {
   const rule = serve<MarkOnSheet>({
     className: "ConditionalFormatRule",
     values: {
-      formula: {
-        get: ({ mark }) => mark.formula,
-        set(self, value) {
+      formula: property(
+        ({ mark }) => mark.formula,
+        ({ mark }, value) => {
           if (typeof value !== "string" || value === "")
             throw invalidArgument("The formula of the rule must be a text.");
           try {
@@ -57,10 +47,9 @@ export function conditionalFormatMembers(desk: Desk): Members<MarkOnSheet> {
           } catch (thrown) {
             throw invalidArgument((thrown as Error).message);
           }
-          self.mark.formula = value;
-          told(self);
+          mark.formula = value;
         },
-      },
+      ),
     },
   });
   const format = serve<MarkOnSheet>(looksMembers(told));
@@ -71,13 +60,12 @@ export function conditionalFormatMembers(desk: Desk): Members<MarkOnSheet> {
   const cellValue = serve<MarkOnSheet>({
     className: "CellValueConditionalFormat",
     values: {
-      rule: {
-        get: ({ mark }) => mark.cellValue ?? {},
-        set(self, value) {
-          self.mark.cellValue = readCellValueRule(value);
-          told(self);
+      rule: property(
+        ({ mark }) => mark.cellValue ?? {},
+        ({ mark }, value) => {
+          mark.cellValue = readCellValueRule(value);
         },
-      },
+      ),
     },
     links: { format },
   });
@@ -94,13 +82,12 @@ export function conditionalFormatMembers(desk: Desk): Members<MarkOnSheet> {
       id: { get: ({ mark }) => mark.id },
       type: { get: ({ mark }) => mark.type },
       priority: { get: ({ tab, mark }) => tab.marks.indexOf(mark) },
-      stopIfTrue: {
-        get: ({ mark }) => mark.stopIfTrue,
-        set(self, value) {
-          self.mark.stopIfTrue = value === true;
-          told(self);
+      stopIfTrue: property(
+        ({ mark }) => mark.stopIfTrue,
+        ({ mark }, value) => {
+          mark.stopIfTrue = value === true;
         },
-      },
+      ),
     },
     links: {
       custom: orRefuse("Custom", custom),
@@ -123,20 +110,21 @@ export function conditionalFormatMembers(desk: Desk): Members<MarkOnSheet> {
 
 /** The looks that cells take while the rule holds. */
 function looksMembers(told: (self: MarkOnSheet) => void): Members<MarkOnSheet> {
-  const color = (key: "fill" | "color") => ({
-    get: ({ mark }: MarkOnSheet) => mark[key] ?? "",
-    set(self: MarkOnSheet, value: unknown) {
-      self.mark[key] = value === "" ? undefined : `#${readColor(value)}`;
-      told(self);
-    },
-  });
-  const flag = (key: "bold" | "italic") => ({
-    get: ({ mark }: MarkOnSheet) => mark[key] ?? null,
-    set(self: MarkOnSheet, value: unknown) {
-      self.mark[key] = typeof value === "boolean" ? value : undefined;
-      told(self);
-    },
-  });
+  const property = telling(told);
+  const color = (key: "fill" | "color") =>
+    property(
+      ({ mark }) => mark[key] ?? "",
+      ({ mark }, value) => {
+        mark[key] = value === "" ? undefined : `#${readColor(value)}`;
+      },
+    );
+  const flag = (key: "bold" | "italic") =>
+    property(
+      ({ mark }) => mark[key] ?? null,
+      ({ mark }, value) => {
+        mark[key] = typeof value === "boolean" ? value : undefined;
+      },
+    );
   const fill = serve<MarkOnSheet>({
     className: "ConditionalRangeFill",
     values: { color: color("fill") },

@@ -30,7 +30,6 @@ export interface Desk {
   readonly book: OpenBook;
   workbook(): Served;
   application(): Served;
-  runtime(): Served;
   workbookProtection(): Served;
   worksheets(): Served;
   worksheet(tab: SheetTab): Served;

@@ -7,12 +7,7 @@ const names = {
   _RegisterCalculatedEvent: eventType.calculated,
   _RegisterSelectionChangedEvent: eventType.selectionChanged,
   _RegisterActivatedEvent: eventType.activated,
-  _RegisterDeactivatedEvent: eventType.deactivated,
-  _RegisterAddedEvent: eventType.added,
-  _RegisterDeletedEvent: eventType.deleted,
 } as const;
-
-const ofAllSheets: ReadonlySet<number> = new Set([eventType.added, eventType.deleted]);
 
 /** The methods that register for events: of one sheet by its id, or of all sheets. */
 export function eventMethods<T>(
@@ -21,7 +16,6 @@ export function eventMethods<T>(
 ): Record<string, (self: T) => void> {
   const methods: Record<string, (self: T) => void> = {};
   for (const [name, type] of Object.entries(names)) {
-    if (sheetId !== null && ofAllSheets.has(type)) continue;
     const target = (self: T) => (sheetId === null ? null : sheetId(self));
     methods[name] = (self) => events.register(type, target(self));
     methods[name.replace("_Register", "_Unregister")] = (self) =>

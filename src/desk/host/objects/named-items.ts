@@ -3,33 +3,23 @@ import type { SheetTab } from "../book";
 import { valueType, wireValue } from "../cells/read";
 import type { NamedFormula } from "../names";
 import { invalidArgument, notFound } from "../wire/errors";
-import type { Members, Served } from "../wire/served";
+import { collection, type Members } from "../wire/served";
 import { absoluteAddress } from "./absolute";
 import type { Desk } from "./desk";
 
 /** The names of one sheet, or those of the whole workbook. */
 export function namedItemsMembers(desk: Desk): Members<SheetTab | null> {
   const { names } = desk.book;
-  const find = (tab: SheetTab | null, name: string): Served | null => {
-    const wanted = name.toLowerCase();
-    const found = names
-      .list()
-      .find((each) => each.tab === tab && each.name.toLowerCase() === wanted);
-    return found === undefined ? null : desk.name(found);
-  };
-  return {
+  const listed = (tab: SheetTab | null) => names.list().filter((each) => each.tab === tab);
+  return collection<SheetTab | null>({
     className: "NamedItemCollection",
-    items: (tab) =>
-      names
-        .list()
-        .filter((each) => each.tab === tab)
-        .map(desk.name),
-    item(tab, args) {
-      const name = args.text(0, "The name");
-      const found = find(tab, name);
-      if (found === null) throw notFound(`There is no name "${name}".`);
-      return found;
+    items: (tab) => listed(tab).map(desk.name),
+    find(tab, name) {
+      const wanted = name.toLowerCase();
+      const found = listed(tab).find((each) => each.name.toLowerCase() === wanted);
+      return found === undefined ? null : desk.name(found);
     },
+    missing: (name) => `There is no name "${name}".`,
     methods: {
       add(tab, args) {
         const range = args.range(1);
@@ -39,10 +29,8 @@ export function namedItemsMembers(desk: Desk): Members<SheetTab | null> {
         const comment = args.optionalText(2, "The comment") ?? "";
         return desk.name(names.add(args.text(0, "The name"), formula, tab, comment));
       },
-      getCount: (tab) => names.list().filter((each) => each.tab === tab).length,
-      getItemOrNullObject: (tab, args) => find(tab, args.text(0, "The name")),
     },
-  };
+  });
 }
 
 export function namedItemMembers(desk: Desk): Members<NamedFormula> {
@@ -51,10 +39,6 @@ export function namedItemMembers(desk: Desk): Members<NamedFormula> {
     const sheet = tab ?? desk.book.tabs[0];
     const found = model.evaluate(formula, sheet?.name ?? "", 0, 0);
     return "value" in found ? found.value : null;
-  };
-  const range = (entry: NamedFormula): Served | null => {
-    const found = names.range(entry);
-    return found === null ? null : desk.range(found);
   };
   return {
     className: "NamedItem",
@@ -72,17 +56,13 @@ export function namedItemMembers(desk: Desk): Members<NamedFormula> {
       visible: { get: () => true },
       comment: { get: ({ comment }) => comment },
     },
-    links: {
-      worksheetOrNullObject: ({ tab }) => (tab === null ? null : desk.worksheet(tab)),
-    },
     methods: {
       delete: (entry) => names.remove(entry),
       getRange(entry) {
-        const found = range(entry);
+        const found = names.range(entry);
         if (found === null) throw notFound(`The name "${entry.name}" stands for no range.`);
-        return found;
+        return desk.range(found);
       },
-      getRangeOrNullObject: range,
     },
   };
 }

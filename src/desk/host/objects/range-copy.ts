@@ -1,4 +1,5 @@
-import { rowPattern } from "../../../cells";
+import { translateFormulaToA1 } from "@borgar/fx";
+import { cellName, rowPattern } from "../../../cells";
 import { type Content, contentOf } from "../cells/content";
 import type { CellEdit } from "../cells/write";
 import type { HostRange } from "../host-range";
@@ -6,7 +7,6 @@ import type { OpenBook } from "../open-book";
 import type { Arguments } from "../wire/arguments";
 import { HostError, invalidArgument } from "../wire/errors";
 import { copyMerges } from "./range-arrange";
-import { translated } from "./range-write";
 
 const kinds = ["All", "Formulas", "Values", "Formats"];
 
@@ -64,5 +64,8 @@ function copied(
   if (asValue) return { value: tab.book.model.value(tab.name, row, col) };
   const content = contentOf(tab, row, col);
   if (!("formula" in content)) return content;
-  return { formula: translated(rowPattern(content.formula, row, col), toRow, toCol) };
+  const pattern = rowPattern(content.formula, row, col);
+  return {
+    formula: translateFormulaToA1(pattern, cellName(toRow, toCol), { wrapEdges: false }),
+  };
 }

@@ -1,4 +1,3 @@
-import { translateFormulaToA1 } from "@borgar/fx";
 import { isValidFormat } from "numfmt";
 import { cellName } from "../../../cells";
 import { type Content, readContent } from "../cells/content";
@@ -12,19 +11,14 @@ import { invalidArgument } from "../wire/errors";
  * Writes values or formulas as a client assigns them: texts are read as if typed, null leaves a
  * cell alone, "" empties it.
  */
-export function writeContents(
-  book: OpenBook,
-  range: HostRange,
-  assigned: unknown,
-  notation: "A1" | "R1C1",
-): void {
+export function writeContents(book: OpenBook, range: HostRange, assigned: unknown): void {
   const { tab } = range;
   const at = spread(range, assigned);
   const edits: CellEdit[] = [];
   range.forEach((row, col) => {
     const given = at(row, col);
     if (given === null) return;
-    edits.push({ tab, row, col, content: contentFrom(book, range, row, col, given, notation) });
+    edits.push({ tab, row, col, content: contentFrom(book, range, row, col, given) });
   });
   book.cells.apply(edits);
 }
@@ -35,7 +29,6 @@ function contentFrom(
   row: number,
   col: number,
   given: unknown,
-  notation: "A1" | "R1C1",
 ): Content {
   const isText = book.formats.isText(tab, row, col);
   // A cell formatted as text keeps whatever comes as text.
@@ -43,18 +36,7 @@ function contentFrom(
   if (typeof given === "boolean") return { value: isText ? String(given).toUpperCase() : given };
   if (typeof given !== "string")
     throw invalidArgument(`${cellName(row, col)} takes a number, a text or TRUE or FALSE.`);
-  const isFormula = given.startsWith("=");
-  const text = notation === "R1C1" && isFormula ? translated(given, row, col) : given;
-  return readContent(text, isText, book.workbook.date1904);
-}
-
-/** A formula in R1C1 notation as the cell itself would write it. */
-export function translated(formula: string, row: number, col: number): string {
-  try {
-    return translateFormulaToA1(formula, cellName(row, col), { wrapEdges: false });
-  } catch {
-    throw invalidArgument(`${formula} is no formula in R1C1 notation.`);
-  }
+  return readContent(given, isText, book.workbook.date1904);
 }
 
 export function writeNumberFormats(book: OpenBook, range: HostRange, assigned: unknown): void {

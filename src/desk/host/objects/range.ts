@@ -1,11 +1,4 @@
-import {
-  formulasOf,
-  formulasR1C1Of,
-  numberFormatsOf,
-  textOf,
-  valuesOf,
-  valueTypesOf,
-} from "../cells/read";
+import { formulasOf, numberFormatsOf, textOf, valuesOf, valueTypesOf } from "../cells/read";
 import type { HostRange } from "../host-range";
 import type { Arguments } from "../wire/arguments";
 import { HostError, invalidArgument } from "../wire/errors";
@@ -26,11 +19,6 @@ export function rangeMembers(desk: Desk): Members<HostRange> {
     const rect = args.flag(0) ? range.tab.used(range) : range.tab.usedOrFormatted(range);
     return rect === null ? null : desk.range(range.with(rect));
   };
-  const line = (range: HostRange, args: Arguments, what: string, count: number) => {
-    const at = args.integer(0, what);
-    if (at >= 0 && at < count) return at;
-    throw invalidArgument(`${range.address} has no ${what.toLowerCase()} ${at}.`);
-  };
   return {
     className: "Range",
     isTracked: true,
@@ -42,15 +30,11 @@ export function rangeMembers(desk: Desk): Members<HostRange> {
       columnCount: { get: ({ cols }) => cols },
       values: {
         get: valuesOf,
-        set: (range, value) => writeContents(book, range, value, "A1"),
+        set: (range, value) => writeContents(book, range, value),
       },
       formulas: {
         get: formulasOf,
-        set: (range, value) => writeContents(book, range, value, "A1"),
-      },
-      formulasR1C1: {
-        get: formulasR1C1Of,
-        set: (range, value) => writeContents(book, range, value, "R1C1"),
+        set: (range, value) => writeContents(book, range, value),
       },
       text: { get: (range) => textOf(range, codeAt) },
       valueTypes: { get: valueTypesOf },
@@ -79,18 +63,19 @@ export function rangeMembers(desk: Desk): Members<HostRange> {
       select: (range) => book.select(range),
       getCell: (range, args) =>
         desk.range(range.cell(args.integer(0, "The row"), args.integer(1, "The column"))),
+      // The client asks these two when it cuts a large range into pieces.
       getRow(range, args) {
-        const row = range.top + line(range, args, "Row", range.rows);
-        return desk.range(range.with({ top: row, bottom: row }));
+        const row = args.integer(0, "Row");
+        if (row < 0 || row >= range.rows)
+          throw invalidArgument(`${range.address} has no row ${row}.`);
+        return desk.range(range.with({ top: range.top + row, bottom: range.top + row }));
       },
+      getBoundingRect: (range, args) => desk.range(range.boundingRect(other(range, args))),
       getResizedRange(range, args) {
         const bottom = range.bottom + args.integer(0, "The rows to add");
         const right = range.right + args.integer(1, "The columns to add");
         return desk.range(range.with({ bottom, right }));
       },
-      getOffsetRange: (range, args) =>
-        desk.range(range.offset(args.integer(0, "The rows"), args.integer(1, "The columns"))),
-      getBoundingRect: (range, args) => desk.range(range.boundingRect(other(range, args))),
       getIntersectionOrNullObject(range, args) {
         const shared = range.intersection(other(range, args));
         return shared === null ? null : desk.range(shared);

@@ -1,32 +1,23 @@
 import type { OpenBook } from "../open-book";
-import { notFound } from "../wire/errors";
 import type { Json } from "../wire/messages";
-import type { Members } from "../wire/served";
+import { collection, type Members } from "../wire/served";
 import type { Desk } from "./desk";
 
 export function settingsMembers(desk: Desk): Members<OpenBook> {
   const { settings } = desk.book;
-  return {
+  return collection<OpenBook>({
     className: "SettingCollection",
     items: () => settings.keys().map(desk.setting),
-    item(_, args) {
-      const key = args.text(0, "The key");
-      if (!settings.has(key)) throw notFound(`There is no setting "${key}".`);
-      return desk.setting(key);
-    },
+    find: (_, key) => (settings.has(key) ? desk.setting(key) : null),
+    missing: (key) => `There is no setting "${key}".`,
     methods: {
       add(_, args) {
         const key = args.text(0, "The key");
         settings.set(key, args.json(1));
         return desk.setting(key);
       },
-      getCount: () => settings.keys().length,
-      getItemOrNullObject(_, args) {
-        const key = args.text(0, "The key");
-        return settings.has(key) ? desk.setting(key) : null;
-      },
     },
-  };
+  });
 }
 
 export function settingMembers(desk: Desk): Members<string> {

@@ -4,8 +4,8 @@ import type { SheetTab } from "../book";
 import { HostRange } from "../host-range";
 import type { OpenBook } from "../open-book";
 import { overlaps } from "../subtract";
-import { HostError, invalidArgument, notFound } from "../wire/errors";
-import type { Members, Served } from "../wire/served";
+import { HostError, invalidArgument } from "../wire/errors";
+import { collection, type Members } from "../wire/served";
 import type { Desk, TableColumn } from "./desk";
 import { clearRange } from "./range-clear";
 
@@ -15,21 +15,16 @@ export function tablesMembers(desk: Desk): Members<SheetTab | null> {
     desk.book.tables.filter(
       ({ sheet }) => tab === null || sheet.toLowerCase() === tab.name.toLowerCase(),
     );
-  const find = (tab: SheetTab | null, name: string): Served | null => {
-    const wanted = name.toLowerCase();
-    const found = listed(tab).find((table) => table.name.toLowerCase() === wanted);
-    return found === undefined ? null : desk.table(found);
-  };
-  return {
+  return collection<SheetTab | null>({
     className: "TableCollection",
-    values: { count: { get: (tab) => listed(tab).length } },
+    isCounted: true,
     items: (tab) => listed(tab).map(desk.table),
-    item(tab, args) {
-      const name = args.text(0, "The name of the table");
-      const found = find(tab, name);
-      if (found === null) throw notFound(`There is no table "${name}".`);
-      return found;
+    find(tab, name) {
+      const wanted = name.toLowerCase();
+      const found = listed(tab).find((table) => table.name.toLowerCase() === wanted);
+      return found === undefined ? null : desk.table(found);
     },
+    missing: (name) => `There is no table "${name}".`,
     methods: {
       add(tab, args) {
         const { book } = desk;
@@ -37,10 +32,8 @@ export function tablesMembers(desk: Desk): Members<SheetTab | null> {
         const range = args.range(0) ?? book.rangeAnywhere(on, args.text(0, "The cells"));
         return desk.table(addTable(book, range, args.flag(1)));
       },
-      getCount: (tab) => listed(tab).length,
-      getItemOrNullObject: (tab, args) => find(tab, args.text(0, "The name of the table")),
     },
-  };
+  });
 }
 
 /** Makes a table of cells whose first row holds its headings. */
@@ -99,8 +92,6 @@ export function tableMembers(desk: Desk): Members<TableInfo> {
     values: {
       id: { get: ({ name }) => name },
       name: { get: ({ name }) => name },
-      showHeaders: { get: ({ headerRow }) => headerRow },
-      showTotals: { get: ({ totalsRow }) => totalsRow },
     },
     links: {
       worksheet: (table) => desk.worksheet(desk.book.tab(table.sheet)),
@@ -118,18 +109,6 @@ export function tableMembers(desk: Desk): Members<TableInfo> {
         desk.book.model.refresh();
       },
       getRange: (table) => desk.range(whole(table)),
-      getHeaderRowRange(table) {
-        if (!table.headerRow)
-          throw new HostError("InvalidOperation", `The table "${table.name}" has no headings.`);
-        const range = whole(table);
-        return desk.range(range.with({ bottom: range.top }));
-      },
-      getDataBodyRange(table) {
-        const range = whole(table);
-        const top = range.top + (table.headerRow ? 1 : 0);
-        const bottom = range.bottom - (table.totalsRow ? 1 : 0);
-        return desk.range(range.with({ top, bottom }));
-      },
     },
   };
 }

@@ -31,12 +31,10 @@ export function workbookMembers(desk: Desk): Members<OpenBook> {
       functions,
       settings: () => desk.settings(),
       protection: () => desk.workbookProtection(),
-      _Runtime: () => desk.runtime(),
     },
     methods: {
       getActiveCell: ({ selection }) =>
         desk.range(selection.with({ bottom: selection.top, right: selection.left })),
-      getSelectedRange: ({ selection }) => desk.range(selection),
       _RemoveReference: (book, args) => book.references.release(args.text(0, "The reference")),
       _RemoveAllReferences: (book) => book.references.releaseAll(),
       _GetReferenceCount: (book) => book.references.count,

@@ -1,7 +1,6 @@
 import type { SheetState } from "../../../workbook";
 import { addressTooLong, longestAddress } from "../address";
 import type { SheetTab } from "../book";
-import { readColor } from "../formats";
 import { HostRange } from "../host-range";
 import { deleteTab, renameTab, showTab } from "../tab-edits";
 import type { Arguments } from "../wire/arguments";
@@ -44,13 +43,6 @@ export function worksheetMembers(desk: Desk): Members<SheetTab> {
           const state = visibilities[String(value)];
           if (state === undefined) throw invalidArgument(`"${String(value)}" is no visibility.`);
           showTab(book, tab, state);
-        },
-      },
-      tabColor: {
-        get: (tab) => tab.tabColor,
-        set(tab, value) {
-          tab.tabColor = value === "" ? "" : `#${readColor(value)}`;
-          book.touched({ kind: "sheets" });
         },
       },
     },

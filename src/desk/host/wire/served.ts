@@ -1,4 +1,5 @@
 import type { Arguments } from "./arguments";
+import { notFound } from "./errors";
 
 /** A plain property as the client loads and sets it. */
 export interface Property<T> {
@@ -47,6 +48,49 @@ export class Served {
 export function serve<T>(members: Members<T>): (self: T) => Served {
   const table = members as unknown as Members<unknown>;
   return (self) => new Served(table, self);
+}
+
+interface Collection<T> extends Members<T> {
+  readonly items: NonNullable<Members<T>["items"]>;
+  /** One of them by its name or id; null where there is none. */
+  readonly find: (self: T, key: string) => Served | null;
+  /** What to say of one that is not there. */
+  readonly missing: (key: string) => string;
+  /** The client knows a property `count`. */
+  readonly isCounted?: boolean;
+}
+
+/** What every collection offers whose members are found by a name. */
+export function collection<T>({ find, missing, isCounted, ...own }: Collection<T>): Members<T> {
+  const key = (args: Arguments) => args.text(0, "The name");
+  const count = (self: T) => own.items(self).length;
+  const item = (self: T, args: Arguments) => {
+    const found = find(self, key(args));
+    if (found === null) throw notFound(missing(key(args)));
+    return found;
+  };
+  return {
+    ...own,
+    ...(isCounted ? { values: { count: { get: count } } } : {}),
+    item,
+    methods: {
+      getItem: item,
+      getItemOrNullObject: (self, args) => find(self, key(args)),
+      getCount: count,
+      ...own.methods,
+    },
+  };
+}
+
+/** Makes properties of which it is told when they are set. */
+export function telling<T>(changed: (self: T) => void) {
+  return (get: (self: T) => unknown, write: (self: T, value: unknown) => void): Property<T> => ({
+    get,
+    set(self, value) {
+      write(self, value);
+      changed(self);
+    },
+  });
 }
 
 const lowerCased = new WeakMap<object, ReadonlyMap<string, string>>();
