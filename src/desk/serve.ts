@@ -1,6 +1,7 @@
 import { spawn } from "node:child_process";
 import { join } from "node:path";
-import { buildSite, isStale } from "./server/build";
+import { isStale } from "../serve";
+import { buildSite } from "./server/build";
 import { giveFiles } from "./server/given-files";
 import { readServeOptions, UsageError, usage } from "./server/options";
 import { serveSite } from "./server/server";
@@ -13,7 +14,7 @@ try {
   if (options === null) console.log(usage);
   else {
     const given = giveFiles(options.files);
-    if (isStale(project, built)) {
+    if (isStale(project, built, "desk.html")) {
       console.log("Building the site; this takes some seconds …");
       await buildSite(project, built);
     }

@@ -2,3 +2,4 @@
 export { answerFile } from "./files";
 export { type Refusal, refusalOf } from "./guard";
 export { answerPlain, ended, listens } from "./listen";
+export { isStale } from "./stale";

@@ -1,24 +1,6 @@
 import { spawn } from "node:child_process";
-import { readdirSync, statSync } from "node:fs";
 import { createRequire } from "node:module";
 import { dirname, join } from "node:path";
-
-/** What the site is built from, relative to the project. */
-const sources = ["src", "functions", "workbooks", "manifest.xml", "package-lock.json"];
-
-/** Whether the built site is missing or older than something it is built from. */
-export function isStale(project: string, built: string): boolean {
-  const made = statSync(join(built, "desk.html"), { throwIfNoEntry: false })?.mtimeMs;
-  if (made === undefined) return true;
-  return sources.some((source) => newest(join(project, source)) > made);
-}
-
-function newest(path: string): number {
-  const info = statSync(path, { throwIfNoEntry: false });
-  if (info === undefined) return 0;
-  if (!info.isDirectory()) return info.mtimeMs;
-  return Math.max(info.mtimeMs, ...readdirSync(path).map((entry) => newest(join(path, entry))));
-}
 
 /** Builds the site into a folder. Rejects with what the build said where it failed. */
 export async function buildSite(project: string, folder: string): Promise<void> {

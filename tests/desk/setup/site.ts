@@ -1,7 +1,8 @@
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
-import { buildSite, isStale } from "../../../src/desk/server/build";
+import { buildSite } from "../../../src/desk/server/build";
 import { serveSite } from "../../../src/desk/server/server";
+import { isStale } from "../../../src/serve";
 
 declare module "vitest" {
   interface ProvidedContext {
@@ -17,7 +18,7 @@ const folder = join(project, "dist");
 
 /** Serves the built site while the tests run; builds it where the sources are newer. */
 export default async function setup(tests: TestProject): Promise<() => Promise<void>> {
-  if (isStale(project, folder)) await buildSite(project, folder);
+  if (isStale(project, folder, "desk.html")) await buildSite(project, folder);
   const site = await serveSite({ folder });
   tests.provide("site", site.address);
   tests.provide("built", folder);
