@@ -97,10 +97,6 @@ export class Editor {
     return this.settle([...this.formulas()], false);
   }
 
-  dependents(grid: Grid, row: number, col: number): Set<FormulaCell> {
-    return this.graph.dependents({ grid, row, col });
-  }
-
   /** Marks the formulas that read themselves, without evaluating anything. */
   findCircles(): void {
     const pass = this.graph.nextPass();

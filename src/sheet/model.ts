@@ -187,12 +187,6 @@ export class SheetModel {
     return refs;
   }
 
-  /** The formula cells that read a cell, each as a range of one cell. */
-  dependents(sheet: string, row: number, col: number): Place[] {
-    const grid = this.grid(sheet);
-    return [...this.edit().dependents(grid, row, col)].map(refOf);
-  }
-
   /** Every formula cell that keeps its stored value, with what is not evaluated in it. */
   unsupported(): UnsupportedCell[] {
     const editor = this.edit();
@@ -221,8 +215,4 @@ export class SheetModel {
     if (!grid) throw new RangeError(`The workbook has no sheet "${sheet}".`);
     return grid;
   }
-}
-
-function refOf({ grid, row, col }: FormulaCell): Place {
-  return { sheet: grid.name, top: row, left: col, bottom: row, right: col };
 }

@@ -108,14 +108,12 @@ describe("references", () => {
     expect(own.values("C1:C3")).toEqual([[3], [8], [{ error: "#NULL!" }]]);
   });
 
-  it("list what a formula reads and what reads a cell", () => {
-    const own = desk({ A1: 1, B1: "=A1+SUM(A1:A3)", C1: "=SUM(A:A)", D1: "=B1" });
+  it("list what a formula reads", () => {
+    const own = desk({ A1: 1, B1: "=A1+SUM(A1:A3)" });
     expect(own.model.precedents("Main", 0, 1)).toEqual([
       { sheet: "Main", top: 0, left: 0, bottom: 0, right: 0 },
       { sheet: "Main", top: 0, left: 0, bottom: 2, right: 0 },
     ]);
-    expect(own.model.dependents("Main", 0, 0).map(({ left }) => left)).toEqual([1, 2]);
-    expect(own.model.dependents("Main", 1, 0).map(({ left }) => left)).toEqual([1, 2]);
     expect(own.model.precedents("Main", 0, 0)).toEqual([]);
   });
 

@@ -71,11 +71,7 @@ const mostOverIce = "0.01";
 
 /** Errors for a humidity typed as a fraction and a barometer brought down to sea level. */
 function checkMeant(native: Native): void {
-  const [h, B, z] = ["humidity", "barometer", "elevation"].map((name) => native.near(name)) as [
-    string,
-    string,
-    string,
-  ];
+  const [h, B, z] = native.all("near", "humidity", "barometer", "elevation");
   if (native.has("humidity")) {
     const percent = wrong("humidity: type percent, such as 50");
     native.check(`IF(ISNUMBER(${h}),IF(AND(${h}>0,${h}<1),${percent},0),0)`);
@@ -91,9 +87,7 @@ function checkMeant(native: Native): void {
 
 export const native: NativeForm = (native) => {
   checkMeant(native);
-  const [F, given, B, z] = ["temperature", "humidity", "barometer", "elevation"].map((name) =>
-    native.far(name),
-  ) as [string, string, string, string];
+  const [F, given, B, z] = native.all("far", "temperature", "humidity", "barometer", "elevation");
   const isNumber = (x: string) => `ISNUMBER(${x})`;
   const celsius = native.bySystemFar(plain(celsiusFromFahrenheit, { F }), F);
   const pascals = native.bySystemFar(plain(pascalsFromMercury, { B }), `${B}*100`);

@@ -66,9 +66,7 @@ export const native: NativeForm = (native) => {
     System: native.system,
   });
   const factor = rule.of("Factor");
-  const [Q50, A, H, w] = ["leak50", "floorArea", "height", "weather"].map((name) =>
-    native.near(name),
-  ) as [string, string, string, string];
+  const [Q50, A, H, w] = native.all("near", "leak50", "floorArea", "height", "weather");
   const shared = { Q50, w, H, Hr: rule.of("Reference height"), z: rule.of("Exponent") };
   const short = plain(infiltrationShort, { ...shared, c: factor });
   const byLeakage = native.bySystemFar(

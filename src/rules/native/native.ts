@@ -57,6 +57,11 @@ export class Native {
     return this.call.at(name)?.far ?? this.standIn(name, (ip, si) => this.bySystemFar(ip, si));
   }
 
+  /** Several arguments, each as `near` or `far` writes it. */
+  all<const N extends readonly string[]>(place: "near" | "far", ...names: N) {
+    return names.map((name) => this[place](name)) as { -readonly [K in keyof N]: string };
+  }
+
   private standIn(name: string, by: (ip: string, si: string) => string): string {
     const argument = this.rule.arguments[name];
     if (argument?.kind !== "number" || argument.otherwise === undefined) return '""';

@@ -39,9 +39,7 @@ export const rule = ruleOf({
 export const native: NativeForm = (native) => {
   const read = readings(native, true);
   const manometer = nativeMeter(native);
-  const [A, a, K, k] = ["area", "areaLimit", "constant", "constantSpread"].map((name) =>
-    native.far(name),
-  ) as [string, string, string, string];
+  const [A, a, K, k] = native.all("far", "area", "areaLimit", "constant", "constantSpread");
   const steps = native.call.steps("flow spread", [read.mean, A, a, K, k, manometer.key], {
     pressure: () => read.mean,
     flow: ({ pressure: P }) => plain(flowFromPressure, { K, A, P }),

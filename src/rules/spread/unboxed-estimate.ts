@@ -78,9 +78,13 @@ export const rule = ruleOf({
 
 export const native: NativeForm = (native) => {
   const [Q, P] = [native.near("flow"), native.near("pressure")];
-  const [R, R2, p1, p2] = ["ratedFlow", "ratedFlow2", "ratedPressure", "ratedPressure2"].map(
-    (name) => native.far(name),
-  ) as [string, string, string, string];
+  const [R, R2, p1, p2] = native.all(
+    "far",
+    "ratedFlow",
+    "ratedFlow2",
+    "ratedPressure",
+    "ratedPressure2",
+  );
   const isFirst = `${p1}<=${p2}`;
   const falls = `AND(COUNT(${R},${R2},${p1},${p2})=4,${p1}<>${p2},(${p2}-${p1})*(${R}-${R2})>0)`;
   const up = plain(fanLineSlope, { Q: R, P: p1, Q2: R2, P2: p2 });

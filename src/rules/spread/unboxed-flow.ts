@@ -23,9 +23,7 @@ export const rule = byFormula({
 
 /** An error for two readings that no fan gives, or that are too near each other. */
 export function checkLine(native: Native): void {
-  const [A, P, A2, P2] = ["area", "pressure", "area2", "pressure2"].map((name) =>
-    native.near(name),
-  ) as [string, string, string, string];
+  const [A, P, A2, P2] = native.all("near", "area", "pressure", "area2", "pressure2");
   const odd = wrong("no fan gives these two readings, or they are too near each other: read again");
   const q = `(${A}*SQRT(${P})-${A2}*SQRT(${P2}))`;
   const slope = `${q}/(${P2}-${P})`;
@@ -37,9 +35,14 @@ export function checkLine(native: Native): void {
 
 export const native: NativeForm = (native) => {
   checkLine(native);
-  const [A, P, A2, P2, K] = ["area", "pressure", "area2", "pressure2", "constant"].map((name) =>
-    native.near(name),
-  ) as [string, string, string, string, string];
+  const [A, P, A2, P2, K] = native.all(
+    "near",
+    "area",
+    "pressure",
+    "area2",
+    "pressure2",
+    "constant",
+  );
   return plain(unboxedFlow, { A, P, A2, P2, K });
 };
 

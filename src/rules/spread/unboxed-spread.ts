@@ -54,9 +54,7 @@ export const rule = ruleOf({
 export const native: NativeForm = (native) => {
   checkLine(native);
   const manometer = nativeMeter(native);
-  const [A, P, A2, P2, K] = ["area", "pressure", "area2", "pressure2", "constant"].map((name) =>
-    native.far(name),
-  ) as [string, string, string, string, string];
+  const [A, P, A2, P2, K] = native.all("far", "area", "pressure", "area2", "pressure2", "constant");
   const half = (name: string) => plain(halfWidthSpread, { a: native.far(name) });
   const limits = ["areaLimit", "areaLimit2", "constantSpread"].map((name) => native.far(name));
   const apart = `(${P2}-${P})`;

@@ -65,16 +65,6 @@ export class Graph {
     });
   }
 
-  /** The formula cells that read a cell. */
-  dependents({ grid, row, col }: Place): Set<FormulaCell> {
-    const found = new Set<FormulaCell>();
-    this.forEachReader(grid, row, col, (cell) => found.add(cell));
-    this.indexes.get(grid)?.forEachAt(row, col, (node) => {
-      for (const cell of node.dependents) found.add(cell);
-    });
-    return found;
-  }
-
   /** Everything that depends on the changed places, directly or not, marked as due in this pass. */
   due(changed: Iterable<Place>, also: Iterable<FormulaCell>, pass: number): FormulaCell[] {
     const found: FormulaCell[] = [];
