@@ -41,11 +41,11 @@ function columnsOf(grid: ReadGrid, row: number): Column[] | undefined {
     const value = grid.value(row, col);
     if (typeof value !== "string" || value.trim() === "" || value.length > 60) continue;
     const { unit, rest } = takeUnit(value);
-    const named = roleOf(plain(rest) || plain(value));
+    const named = roleOf(uncounted(plain(rest) || plain(value)));
     // "Bathrooms" over numbers are counted, and are no list of rooms.
     const isNumber = numberOf(grid.value(row + 1, col)) !== undefined;
     const isCounted = named === undefined || (named === "rooms" && isNumber);
-    const room = isCounted ? cellWord(singular(value)).room : undefined;
+    const room = isCounted ? cellWord(singular(uncounted(value))).room : undefined;
     const role = room ? undefined : named;
     if (unit?.dimension === "pressure" || (!role && !room && isMeasured(value))) return undefined;
     if (role && taken.has(role)) continue;
@@ -54,6 +54,13 @@ function columnsOf(grid: ReadGrid, row: number): Column[] | undefined {
   }
   return columns;
 }
+
+/** "beds" of "# beds", "chambres" of "nombre de chambres". */
+const uncounted = (heading: string): string =>
+  heading.replace(
+    /^\s*(#|n°|no|nr|nb|number|nombre|anzahl|numero|aantal)\.?\s+((of|de|der|van) )?(?=\S)/i,
+    "",
+  );
 
 function roleOf(name: string): LotRole | undefined {
   const words = name.split(" ");
@@ -159,7 +166,7 @@ function roomsOf(
     const count = numberOf(value) ?? (/^(y|x|ja|si|oui|✓)/i.test(textOf(value)) ? 1 : 0);
     // "2.5 baths" are two with a bath or shower and one without.
     const half = room === "bathroom" && count % 1 === 0.5 ? many("Half bath", 1) : [];
-    return [...many(singular(heading), Math.floor(count)), ...half];
+    return [...many(singular(uncounted(heading)), Math.floor(count)), ...half];
   });
   return [...listed, ...counted];
 }

@@ -1,4 +1,4 @@
-import { mkdtempSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
@@ -277,6 +277,41 @@ describe("a list of lots", () => {
     expect([fan?.[0], fan?.[2]]).toEqual(["Quiet 110", 3]);
     // 1 cfm is 0.028316846592 m³ a minute (by definition of the inch), given to four digits.
     expect(fan?.[1]).toBeCloseTo((110 * 0.028316846592 * 1000) / 60, 2);
+  });
+
+  it.each([
+    [
+      "# Beds,Bath fans,Conditioned sqft,Building",
+      "Unit #,Plan name,Building,Conditioned sqft,# Beds,Bath fans,Laundry exhaust\nA-1,Studio,A,520,1,1,0\nA-2,2BR,A,980,2,2,1\n",
+      ["bathroom", "continuous", "the dwelling too", 2, 30.6, 51.9],
+      "columns that were not used: Building",
+    ],
+    [
+      "Nombre de chambres",
+      "Parcelle;Type;Tranche;Surface habitable (m²);Nombre de chambres;Salles de bains;WC\nP1;T3;1;68,5;2;1;1\nP2;T4;1;92,0;3;1;1\n",
+      // 0.15 × 68.5 + 3.5 × 3 and 0.15 × 92 + 3.5 × 4 (62.2, eq. 4.1b, from memory).
+      ["bathroom", "continuous", "the dwelling too", 2, 20.775, 27.8],
+      "no fan is said to run continuously",
+    ],
+  ])("under headings that count, as %s, are not taken for rooms", async (_, text, rate, told) => {
+    writeFileSync(at("counts.csv"), text);
+    const { out, notes } = await call(
+      ...["--estimate", at("counts.xlsx"), "--replace", "--edition", "62.2-2019", "--json"],
+      at("counts.csv"),
+    );
+    const [first] = rowsOf(out, "rates");
+    expect(
+      first?.map((cell) => (typeof cell === "number" ? Number(cell.toFixed(6)) : cell)),
+    ).toEqual(rate);
+    expect(notes).toContain(told);
+    expect(notes).not.toContain("rooms of no known kind");
+  });
+
+  it("of which none has a room are refused before anything is written", async () => {
+    writeFileSync(at("bare.csv"), "Lot,Plan,Floor area,Bedrooms\n1,A,1800,3\n2,A,1800,3\n");
+    const { code, notes } = await call("--estimate", at("bare.xlsx"), at("bare.csv"));
+    expect([code, existsSync(at("bare.xlsx"))]).toEqual([2, false]);
+    expect(notes).toContain("None of the 2 lots lists a room with a fan: give them columns");
   });
 
   it("whose ducts are not allowed for their fans says which would be, in the schedule's own headings", async () => {

@@ -5,6 +5,7 @@ import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { checkFile } from "../../src/command/check-file";
 import { tableReport } from "../../src/command/reports/table";
+import { allRecords } from "../../src/records";
 import { Book } from "../../src/sheet/book";
 import { type CellSpec, Workbook } from "../../src/workbook";
 import { main, openCells } from "../workbook/packages";
@@ -240,6 +241,22 @@ describe("A workbook that asks for more than a reader can use", () => {
     const path = join(folder, "named.xlsx");
     writeFileSync(path, workbook.save());
     expect(await told(path)).toEqual({ fans: 2, far: [] });
+  });
+
+  it("of which many rows say the same is told in one line with their cells and their number", async () => {
+    const path = job("blank.xlsx", (rows) => {
+      for (let i = 0; i < 300; i++)
+        rows.push([`Lot ${i + 3}`, "B1", null, 10].map((value) => ({ value })));
+    });
+    const result = await checkFile(path, { today });
+    const report = tableReport({ width: 120, colour: false });
+    const text = `${report.file(result)}${report.end()}`;
+    expect(text).toContain("no pressure reading (300)");
+    expect(text.match(/No pressure has been read/g)).toHaveLength(1);
+    expect(text).toMatch(/!C\d+:C\d+ +Lot 3, B1 and 299 more +No pressure/);
+    // Without a reading no dwelling has a record of its own.
+    if (!("check" in result)) throw new Error("not read");
+    expect(allRecords(result.check).length).toBeLessThan(5);
   });
 
   it("with thousands of findings prints the first of them and says how many are left", async () => {

@@ -84,6 +84,7 @@ export function rowsFromLots(
     ...unsure(lots, ({ floor }) => !((floor ?? 0) > 0), "without a floor area"),
     ...unsure(lots, ({ bedrooms }) => bedrooms === undefined, "without a number of bedrooms"),
     ...unknownRooms(lots),
+    ...unusedColumns(lists),
   ];
   return {
     dwellings: lots.map(({ name, plan, phase, floor, bedrooms }) => ({
@@ -120,6 +121,13 @@ function unknownRooms(lots: readonly Lot[]): string[] {
   return words.size === 0
     ? []
     : [`rooms of no known kind, to be typed in the schedule: ${[...words].join(", ")}`];
+}
+
+function unusedColumns(lists: readonly LotList[]): string[] {
+  const unused = lists.flatMap(({ taken }) => taken.filter((column) => column.as === ""));
+  return unused.length === 0
+    ? []
+    : [`columns that were not used: ${unused.map(({ heading }) => heading).join(", ")}`];
 }
 
 const kindOf = ({ kind }: LotRoom): RoomKind | undefined => kind && roomOf[kind];

@@ -88,7 +88,7 @@ export const english: Language = {
     kitchen: "kitchen, kit, galley, kitchenette, ktch, ktn",
     "kitchen hood": "hood, range hood, kitchen hood, cooker hood, range, downdraft",
     laundry:
-      "laundry, utility, laundry room, laun, ldy, util, utility room, dryer, laundry closet, lndry, mud room",
+      "laundry, utility, laundry room, laun, ldy, util, utility room, dryer, washer dryer, w d, laundry closet, lndry, mud room",
     other:
       "garage, basement, crawl, attic, whole house, hall, corridor, store, closet, bedroom, living room, sauna, janitor, trash, storage, mech, mechanical, office, shop, pantry, spa, gym, cupboard, workshop, plant room",
   },

@@ -5,10 +5,10 @@ export const lotWords = {
   phase:
     "phase, release, stage, section, building phase, filing, tract, bauabschnitt, abschnitt, tranche, fase",
   floor:
-    "floor area, area, conditioned area, conditioned floor area, cond floor area, cfa, size, living area, square feet, sq ft, wohnflache, flache, surface, surface habitable, superficie, oppervlakte, woonoppervlak",
+    "floor area, area, conditioned area, conditioned floor area, cond floor area, conditioned, conditioned space, heated area, heated, cfa, size, living area, square feet, sq ft, wohnflache, flache, surface, surface habitable, superficie, oppervlakte, woonoppervlak",
   bedrooms:
     "bedrooms, beds, bed, br, no of bedrooms, bed rooms, schlafzimmer, chambres, dormitorios, slaapkamers",
-  fans: "fans, exhaust fans, no of fans, fan count, bath fans, ventilatoren, lufter, ventilateurs, ventiladores",
+  fans: "fans, exhaust fans, no of fans, fan count, ventilatoren, lufter, ventilateurs, ventiladores",
   rooms: "rooms, wet rooms, rooms with fans, rooms served, raume, pieces, cuartos, ruimtes",
   room: "room, space, room served, location, area served, raum, piece, habitacion, ruimte",
   kind: "room kind, room type, kind of room, raumart, type de piece",
