@@ -96,6 +96,8 @@ describe("the words of a finding", () => {
     expect(finding?.kind).toBe("pressure-below");
     expect(finding?.mend).toMatch(/^Look first whether the fan runs, the hose is on/);
     expect(finding?.apply).toBeUndefined();
+    const { job } = checkJob(jobWith({ "Box pressure (Pa)": 0, "Flow (cfm)": null }), today);
+    expect(job.fans?.flow[0]).toBeNaN();
   });
 
   it("lists what is known where a name is not", () => {

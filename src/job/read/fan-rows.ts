@@ -42,6 +42,8 @@ const supplies = fansLayout.fields.find(({ key }) => key === "direction")?.reads
   text: string,
 ) => string;
 
+const orUnknown = (pressure: number) => (pressure === 0 ? Number.NaN : pressure);
+
 /** The fan rows with what follows from them, recomputed from each row's own cells. */
 export class FanRows {
   /** Pressure the flow rests on: the pressure cell, or the mean of the readings. */
@@ -75,7 +77,8 @@ export class FanRows {
     this.pressure = Float64Array.from({ length }, (_, i) => this.pressureInUse(i));
     this.flow = columns(
       flowFromPressure,
-      { K: this.constant, A: this.area, P: this.pressure },
+      // A form's 0 Pa is no flow of 0, nor is it one in its cell.
+      { K: this.constant, A: this.area, P: firm ? this.pressure : this.pressure.map(orUnknown) },
       length,
     );
     if (table.has("instrument"))
