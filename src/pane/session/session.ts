@@ -22,7 +22,7 @@ const unfelt = 150;
 /** Excel begins to answer sooner than this, ms, unless a cell is being typed in. */
 const patience = 2000;
 /** After an edit of a long job all is read once nothing was typed for so long. */
-const restTime = 3_000;
+const restTime = 10_000;
 /** Cells of which is not known which they are. */
 const everywhere: Place = { sheet: "", top: 0, left: 0, bottom: maxRows - 1, right: maxCols - 1 };
 /** Mends that can be taken back. */
