@@ -47,9 +47,13 @@ describe("the plain copy", () => {
 
   it.each(Object.keys(demos))("leaves no formula of ours in %s, and none out", (name) => {
     const { workbook, replaced, left } = copies[name]!;
-    expect(left).toEqual([]);
+    // Texts to read stay texts, and openings that a call lists by itself have no cells to look at.
+    const kept = ["a text to read: kept as text", "labels is not a range of cells"];
+    expect(left.filter(({ sheet, why }) => sheet !== "Questions" || !kept.includes(why))).toEqual(
+      [],
+    );
     const ours = formulasOf(originals[name]!).filter((formula) => formula.includes("FANROW"));
-    expect(replaced).toBe(ours.length);
+    expect(replaced + left.length).toBe(ours.length);
     for (const sheet of workbook.sheets)
       for (const { value, formula } of sheet.cells())
         expect(`${value} ${formula}`).not.toMatch(/fanrow|_xldudf/i);
