@@ -198,10 +198,12 @@ export const faults: readonly (readonly [names: string, Faults])[] = [
   [
     "Requirements",
     (each) =>
-      office.requirementSets.map(
-        (name) =>
-          !named(each, "Set").some((set) => attribute(set, "Name") === name) &&
-          `${name} is missing; add <Set Name="${name}" MinVersion="1.1"/>`,
+      Object.entries(office.requirementSets).map(
+        ([name, least]) =>
+          !named(each, "Set").some(
+            (set) => attribute(set, "Name") === name && attribute(set, "MinVersion") === least,
+          ) &&
+          `${name} is missing or in another version; give <Set Name="${name}" MinVersion="${least}"/>`,
       ),
   ],
   [

@@ -62,8 +62,8 @@ export const tabs =
 /** Icon sizes, px, that every group and button must give. */
 export const iconSizes = ["16", "32", "80"] as const;
 
-/** The API sets without which the functions and the pane cannot share one runtime. */
-export const requirementSets = ["SharedRuntime", "CustomFunctionsRuntime"] as const;
+/** The API sets, and the least version of each, without which functions and pane do not work. */
+export const requirementSets = { SharedRuntime: "1.1", CustomFunctionsRuntime: "1.3" } as const;
 
 /** Characters of a text or an id, by the list or element that holds it. */
 export const longest: Readonly<Record<string, number>> = {

@@ -16,7 +16,7 @@ const recipes: readonly Recipe[] = [
       `Type =${namespace}. into a cell. If no list of functions opens, the add-in is not loaded: add it as the first page says.`,
       "If the list opens, pick the name from it.",
       "A workbook saved on a machine without the add-in keeps #NAME? in its cells. With the add-in loaded, re-enter the formulas: select the cells, Replace = by =.",
-      "Look at the version of Excel: it must know shared runtimes (SharedRuntime 1.1).",
+      "Look at the version of Excel: Excel 2019 and older, and Excel on an iPad, run no custom functions. The first page says which do.",
     ],
   },
   {

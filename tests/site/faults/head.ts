@@ -107,8 +107,15 @@ export const inHead: readonly Fault[] = [
   ],
   [
     "no custom functions among the requirements",
-    '<Set Name="CustomFunctionsRuntime" MinVersion="1.1" />',
+    '<Set Name="CustomFunctionsRuntime" MinVersion="1.3" />',
     "",
+    "Requirements",
+    "CustomFunctionsRuntime",
+  ],
+  [
+    "an older set of custom functions",
+    'Name="CustomFunctionsRuntime" MinVersion="1.3"',
+    'Name="CustomFunctionsRuntime" MinVersion="1.1"',
     "Requirements",
     "CustomFunctionsRuntime",
   ],
