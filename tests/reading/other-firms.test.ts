@@ -223,6 +223,41 @@ describe("workbooks as other firms keep them", () => {
     );
   });
 
+  test("cards stacked on a sheet under a dwelling's name, with day and tester beside it, Dutch", () => {
+    const rows: Made[][] = [];
+    for (let home = 1; home < 8; home++) {
+      rows.push([`Woning ${home}`, null, "Datum", 45_700 + home, "Door", home % 2 ? "Jan" : "Els"]);
+      rows.push(["Ruimte", "Stand", "Gat cm²", "Kastdruk Pa", "Debiet m³/h", "Eis m³/h"]);
+      for (const [room, area] of [
+        ["Badkamer", 110],
+        ["Toilet", 60],
+        ["Keuken", 210],
+      ] as const) {
+        const pressure = 2 + rows.length * 0.11;
+        rows.push([room, "continu", area, pressure, root(0.2818, area, pressure), 50]);
+      }
+      rows.push([]);
+    }
+    const [block] = readWorkbook(workbook([sheet("Kaarten", rows)])).blocks;
+    expect(block?.readings).toBe(21);
+    expect(block?.field(4, "dwelling")).toMatchObject({ value: "Woning 2" });
+    expect(block?.field(4, "tester")).toMatchObject({ value: "Els" });
+  });
+
+  test("a column Caisson with one tag in every row names the box, not the fans", () => {
+    const rows: Made[][] = [
+      ["Logt", "Pièce", "Section cm²", "Dépression Pa", "Débit m³/h", "Caisson"],
+    ];
+    for (let i = 0; i < 16; i++) {
+      const pressure = 2 + i * 0.27;
+      rows.push([`Logt ${i >> 1}`, i % 2 ? "WC" : "Cuisine", 120, pressure]);
+      rows.at(-1)?.push(root(0.2818, 120, pressure), "C2");
+    }
+    const [block] = readWorkbook(workbook([sheet("Essais", rows)])).blocks;
+    expect(letters(block?.roles ?? new Map())).toMatchObject({ room: "B", box: "F" });
+    expect(block?.roles.has("fan")).toBe(false);
+  });
+
   test("an opening that is called middle, as a mean is, makes no total of its rows", () => {
     const rows: Made[][] = [["Pièce", "Trappe", "Surface cm²", "Dépression Pa", "Débit m³/h"]];
     for (let i = 0; i < 12; i++) {

@@ -4,6 +4,7 @@ import { testsOf } from "../formulas/tests";
 import type { Label } from "../tables/labels";
 import { readHeading } from "../text/heading";
 import { dayIn, looksLikeDay } from "../text/number";
+import { cellWord } from "../text/vocabulary";
 import type { FieldValue, Role } from "../types";
 import type { SheetBlock, Told } from "./block";
 
@@ -42,6 +43,8 @@ export function tellerOf(block: SheetBlock, book: Book, manySheets: boolean): To
       nearestLabel(labels, role, section?.from ?? row),
     );
     if (label) return label;
+    const title = role === "dwelling" && section ? titleAbove(block, section.from) : null;
+    if (title) return title;
     return role === "dwelling" && manySheets
       ? { value: cells.grid.name, place: { sheet: cells.grid.name, row: 0, col: 0 }, from: "sheet" }
       : null;
@@ -62,6 +65,22 @@ function inLine({ cells }: SheetBlock, row: number, role: Role): FieldValue | nu
       return { value: found.beside, place, from };
     first = false;
   }
+  return null;
+}
+
+/** So many rows above its headings the name of a card's dwelling may stand. */
+const mostTitles = 3;
+
+/** The title over a card's headings, where it begins as the name of a dwelling does. */
+function titleAbove({ cells }: SheetBlock, from: number): FieldValue | null {
+  for (let row = from - 1; row >= Math.max(0, from - mostTitles); row--)
+    for (let col = 0; col < cells.cols; col++) {
+      const text = cells.text(row, col).trim();
+      if (text === "") continue;
+      if (cellWord(text).dwelling)
+        return { value: text, place: cells.place(row, col), from: "above" };
+      break;
+    }
   return null;
 }
 

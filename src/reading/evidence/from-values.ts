@@ -87,7 +87,9 @@ function addTexts(s: LineStats, place: number, ledger: Ledger): void {
   if (initials > 0.7 && kinds <= 8 && known < 0.5 && place > 0.05)
     ledger.add(line, "tester", "values", 1.6, "its values are a few names or initials");
   const tags = share(s, (word) => /^\p{L}{1,4}[-. ]?\d{1,3}[a-z]?$/iu.test(word));
-  if (tags > 0.7 && known < 0.6 && place < 0.6)
+  if (kinds === 1 && s.texts > 4)
+    ledger.add(line, "fan", "values", -4, "it is the same in every row");
+  else if (tags > 0.7 && known < 0.6 && place < 0.6)
     ledger.add(line, "fan", "values", 1.2, "its values are tags");
   const codes = share(s, (word) => /^\p{L}?[-\p{L}\d+& ]{0,6}$/u.test(word));
   if (codes > 0.8 && kinds <= 9 && known < 0.6 && s.texts >= kinds * 1.5)

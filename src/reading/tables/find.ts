@@ -171,7 +171,11 @@ function rowsUnder(
     if (isRecord(cells, counts, row, headings)) records.push(row);
     else if (counts.texts[row]! > 0) texts.push(row);
   };
-  for (let row = last + 1; row < to; row++) {
+  // Between a blank row and the next headings stands the title of what they head.
+  const isBlank = (row: number) =>
+    row > last && counts.texts[row]! + counts.numbers[row]! + counts.formulas[row]! === 0;
+  const end = to < cells.rows && isBlank(to - 2) ? to - 1 : to;
+  for (let row = last + 1; row < end; row++) {
     if (counts.texts[row]! + counts.numbers[row]! === 0) {
       if (counts.formulas[row]! > 0 && isTotal(cells, row, book)) totals.push(row);
       continue;
