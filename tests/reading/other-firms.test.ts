@@ -258,6 +258,43 @@ describe("workbooks as other firms keep them", () => {
     expect(block?.roles.has("fan")).toBe(false);
   });
 
+  test("a retest beside each of two fans reads the area of its own fan", () => {
+    const titles = ["in2", "Pa", "cfm", "Retest Pa", "Retest cfm"];
+    const rows: Made[][] = [
+      ["Unit", ...["Bath", "Kitchen"].flatMap((room) => titles.map((each) => `${room} ${each}`))],
+    ];
+    for (let i = 0; i < 20; i++) {
+      const row = i + 2;
+      const flow = (f: string, area: number, pressure: number): Made => ({
+        f,
+        v: root(1.07, area, pressure),
+      });
+      const fan = (area: number, pressure: number, [a, p, again]: readonly string[]): Made[] => [
+        ...[area, pressure, flow(`1.07*${a}${row}*SQRT(${p}${row})`, area, pressure)],
+        ...(i % 3
+          ? [null, null]
+          : [pressure + 2, flow(`1.07*${a}${row}*SQRT(${again}${row})`, area, pressure + 2)]),
+      ];
+      rows.push([
+        `Unit ${i}`,
+        ...fan(24, 2 + i * 0.17, ["B", "C", "E"]),
+        ...fan(48, 6 - i * 0.13, ["G", "H", "J"]),
+      ]);
+    }
+    const { blocks } = readWorkbook(workbook([sheet("Units", rows)]));
+    const lines = blocks.map(({ layout, roles }) => [
+      layout,
+      letters(roles).pressure,
+      letters(roles).area,
+    ]);
+    expect(lines).toEqual([
+      ["fans side by side", "C", "B"],
+      ["retests", "E", "B"],
+      ["fans side by side", "H", "G"],
+      ["retests", "J", "G"],
+    ]);
+  });
+
   test("an opening that is called middle, as a mean is, makes no total of its rows", () => {
     const rows: Made[][] = [["Pièce", "Trappe", "Surface cm²", "Dépression Pa", "Débit m³/h"]];
     for (let i = 0; i < 12; i++) {

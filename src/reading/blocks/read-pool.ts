@@ -68,15 +68,10 @@ export function readPool(
   addCores(cores, ledger);
   const judgements = addFormulas(formulas, stats, cores, ledger);
   const parts = splitLines(pool, cores, ledger, stats);
-  const linesOf = ({ own, shared }: Part) => [...own, ...shared].sort((a, b) => a - b);
-  addRelations(
-    sample,
-    stats,
-    parts.map((part) => assign(ledger, linesOf(part))),
-    ledger,
-  );
+  const assigned = (part: Part) => assign(ledger, linesOf(part), byFormulas(part));
+  addRelations(sample, stats, parts.map(assigned), ledger);
   const said = choicesFor(pool, choices).find(({ heading }) => heading === "")?.role;
-  const blocks = parts.map((part) => ({ part, given: assign(ledger, linesOf(part)) }));
+  const blocks = parts.map((part) => ({ part, given: assigned(part) }));
   inheritRoles(blocks);
   const about = aboutOf(pool, titles);
   return blocks.map(({ part, given }) => ({
@@ -88,6 +83,19 @@ export function readPool(
     words,
     verdict: judgeBlock(pool, part, given, stats, words, judgements, about, said),
   }));
+}
+
+function linesOf({ own, shared }: Part): number[] {
+  return [...own, ...shared].sort((a, b) => a - b);
+}
+
+/** What the formulas of one block among others read is its own, though a retest reads it too. */
+function byFormulas({ core, shared }: Part): Map<Role, number> {
+  const given = new Map<Role, number>();
+  if (core?.by !== "formulas" || shared.length === 0) return given;
+  for (const role of ["pressure", "area", "flow"] as const)
+    if (core[role] !== undefined) given.set(role, core[role]);
+  return given;
 }
 
 function byValues(
