@@ -57,18 +57,25 @@ function colorName(color: Element | undefined, usual: string): string {
   return indexed === undefined ? usual : (byIndex[indexed] ?? `indexed ${indexed}`);
 }
 
-/** Whether text of a cell format has the colour of its ground. */
-export function isInkOnGround(doc: XmlPart, style: number): boolean {
+/** Six digits each, or the name of a colour that only the theme knows. */
+export interface CellColors {
+  readonly ink: string;
+  readonly ground: string;
+}
+export const plainColors: CellColors = { ink: black, ground: white };
+
+/** The colours of text and of what it stands on, so that equal ones are equal. */
+export function colorsOf(doc: XmlPart, style: number): CellColors {
   const xf = item(doc, "cellXfs", style);
-  if (xf === undefined) return false;
+  if (xf === undefined) return plainColors;
   const font = item(doc, "fonts", Number(xf.attributes.fontId ?? 0));
   const fill = item(doc, "fills", Number(xf.attributes.fillId ?? 0));
   const pattern = fill && doc.child(fill, "patternFill");
   const kind = pattern?.attributes.patternType ?? "none";
-  if (kind !== "none" && kind !== "solid") return false;
-  const ground =
-    kind === "none" ? white : colorName(doc.child(pattern as Element, "fgColor"), white);
-  return colorName(font && doc.child(font, "color"), black) === ground;
+  const ink = colorName(font && doc.child(font, "color"), black);
+  if (kind === "none") return { ink, ground: white };
+  const ground = colorName(doc.child(pattern as Element, "fgColor"), white);
+  return { ink, ground: kind === "solid" ? ground : `${kind} ${ground}` };
 }
 
 /** What a cell format looks like; without colours that need the theme. */

@@ -1,6 +1,7 @@
 import type { Looks } from "./arrange/rules";
 import type { Dialect } from "./dialect";
 import type { Package } from "./package";
+import type { CellColors } from "./restyle";
 import type { SheetData } from "./sheet-data";
 import type { Sheet, TableInfo } from "./types";
 
@@ -12,7 +13,7 @@ export interface SheetOwner {
   read(): SheetData;
   tables(): readonly TableInfo[];
   formatCode(style: number): string;
-  isUnseen(style: number): boolean;
+  colors(style: number): CellColors;
   /** Another sheet of the workbook. */
   sheet(name: string): Sheet | undefined;
   /** Gives the sheet a defined name of its own, or another formula; null removes it. */

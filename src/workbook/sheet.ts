@@ -64,7 +64,8 @@ export class PackageSheet implements Sheet {
     return this.owner.formatCode(this.#styleAt(row, col));
   }
   isUnseen(row: number, col: number): boolean {
-    return this.owner.isUnseen(this.#styleAt(row, col));
+    const { ink, ground } = this.owner.colors(this.#styleAt(row, col));
+    return ink === ground;
   }
   #styleAt(row: number, col: number): number {
     const cells = this.data.rows.get(row);

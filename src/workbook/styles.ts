@@ -8,7 +8,7 @@ import { WorkbookError } from "./error";
 import { builtInFormats, firstOwnFormat } from "./number-formats";
 import { addRel, openXml, setContentType } from "./opc";
 import type { Package } from "./package";
-import { isInkOnGround, readStyle, restyle } from "./restyle";
+import { type CellColors, colorsOf, plainColors, readStyle, restyle } from "./restyle";
 import { escapeAttribute } from "./text";
 import { type Element, openingTag, type XmlPart } from "./tree";
 import type { StyleSpec } from "./types";
@@ -65,7 +65,7 @@ export class Styles {
   readonly #added = new Map<string, number>();
   /** Format codes already looked up, by cell format. */
   readonly #codes = new Map<number, string>();
-  readonly #unseen = new Map<number, boolean>();
+  readonly #colors = new Map<number, CellColors>();
   /** The file's own number formats by id. */
   #own: ReadonlyMap<number, string | undefined> | undefined;
 
@@ -136,11 +136,11 @@ export class Styles {
     return index;
   }
 
-  /** Whether text of a cell format has the colour of its ground. */
-  isUnseen(style: number): boolean {
-    return kept(this.#unseen, style, () => {
+  /** The colours of text of a cell format and of what it stands on. */
+  colors(style: number): CellColors {
+    return kept(this.#colors, style, () => {
       const doc = this.#open();
-      return doc !== null && isInkOnGround(doc, style);
+      return doc === null ? plainColors : colorsOf(doc, style);
     });
   }
 
@@ -185,7 +185,7 @@ export class Styles {
     this.#doc = undefined;
     this.#codes.clear();
     this.#own = undefined;
-    this.#unseen.clear();
+    this.#colors.clear();
   }
 
   /** A workbook may come without a styles part. */

@@ -7,6 +7,7 @@ import { noSheets } from "./error";
 import { defaultLimits } from "./limits";
 import { printNames, setName } from "./names";
 import { Package } from "./package";
+import type { CellColors } from "./restyle";
 import { PackageSheet } from "./sheet";
 import {
   addSheetPart,
@@ -105,6 +106,11 @@ export class Workbook {
   /** What a cell format looks like. Colours of the theme are not resolved: they are left out. */
   styleSpec(style: number): StyleSpec {
     return this.#parts.styles.spec(style);
+  }
+
+  /** The colours of a cell format's text and ground. */
+  colors(style: number): CellColors {
+    return this.#parts.styles.colors(style);
   }
 
   /**
@@ -239,7 +245,7 @@ export class Workbook {
           read: () => this.#parts.readSheet(rel.target, this.#book.date1904),
           tables: () => readTables(this.pkg, rel.target, name),
           formatCode: (style) => styles.formatCode(style),
-          isUnseen: (style) => styles.isUnseen(style),
+          colors: (style) => styles.colors(style),
           sheet: (other) => this.sheet(other),
           setOwnName: (own, formula) => this.setName(own, formula, name),
           edited: () => {

@@ -141,6 +141,36 @@ describe("a job read from an open workbook", () => {
     expect(String(file.sheets[0]?.value(399, 0)).startsWith("399 x")).toBe(true);
   });
 
+  it("tells text in the colour of its ground, in the first rows and far below", async () => {
+    const workbook = Workbook.create();
+    const style = (color: string, fill?: string) =>
+      workbook.addStyle({ color, ...(fill && { fill }) });
+    const [white, onBlue, blueOnBlue] = [
+      style("FFFFFF"),
+      style("FFFFFF", "1F4E78"),
+      style("1F4E78", "1F4E78"),
+    ];
+    const rows = Array.from({ length: 9_000 }, () => line(1, 2, 3, 4));
+    workbook.addSheet("Long", { rows });
+    workbook.addSheet("White", { rows: [line(1, 2)] });
+    const [long, all] = workbook.sheets;
+    for (let col = 0; col < 4; col++) long?.setStyle(0, col, onBlue);
+    long?.setStyle(3, 1, white);
+    long?.setStyle(4, 2, blueOnBlue);
+    long?.setStyle(8_000, 3, white);
+    for (const col of [0, 1]) all?.setStyle(0, col, white);
+    hostOf(workbook);
+    const { file, trips } = await readWorkbook();
+    const unseen = file.sheets.map((sheet) =>
+      Array.from({ length: sheet.rowCount * 4 }, (_, i) => [Math.floor(i / 4), i % 4] as const)
+        .filter(([row, col]) => sheet.isUnseen?.(row, col))
+        .map(String),
+    );
+    expect(unseen[0]).toEqual(["3,1", "4,2", "8000,3"]);
+    expect(unseen[1]?.slice(0, 2)).toEqual(["0,0", "0,1"]);
+    expect(trips).toBeLessThanOrEqual(3 + 9_000 / 5_000);
+  });
+
   it("has an empty sheet as one without rows", async () => {
     const workbook = Workbook.create();
     workbook.addSheet("Empty", { rows: [] });
@@ -263,7 +293,7 @@ describe("a workbook read again after an edit", () => {
     const waiting = readWorkbook(() => {}, { waitsForEdit: true });
     setTimeout(() => host.endEdit(), 30);
     const { file, trips } = await waiting;
-    expect([file.sheets.length, trips]).toEqual([4, 2]);
+    expect([file.sheets.length, trips]).toEqual([4, 3]);
   });
 });
 

@@ -79,7 +79,7 @@ describe("the pane's session over the real client library", () => {
     expect(typedAt(host, "Fans", "R70")).toMatch(/^=FANROW\.ROOM_RATE\(/);
   });
 
-  it("reads the workbook in at most 5 round trips after 300 edits in one burst", async () => {
+  it("reads the workbook in at most 6 round trips after 300 edits in one burst", async () => {
     const before = host.requestCount;
     for (let row = 0; row < 300; row++) host.userEnters("Fans", row + 120, 20, "seen");
     // All of the burst has been told before the pause ends, however busy the machine.
@@ -90,7 +90,7 @@ describe("the pane's session over the real client library", () => {
       return sheets.find(({ name }) => name === "Fans")?.value(419, 20);
     };
     await expect.poll(lastRead, { timeout: 20_000 }).toBe("seen");
-    expect(host.requestCount - before).toBeLessThanOrEqual(5);
+    expect(host.requestCount - before).toBeLessThanOrEqual(6);
   });
 
   it("restores a formula that was typed over", async () => {

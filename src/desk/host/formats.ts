@@ -4,6 +4,9 @@ import type { LookStep } from "./history";
 import type { HostRange } from "./host-range";
 import { invalidArgument } from "./wire/errors";
 
+/** Cells that are looked through for what they have in common: more than are read of any sheet. */
+const mostLooked = 5_000_000;
+
 /** The looks of cells, read from and written to the workbook's cell formats. */
 export class Formats {
   private readonly codes = new Map<number, string>();
@@ -38,12 +41,26 @@ export class Formats {
 
   /** What all cells of a range have in common in one respect; null where they differ. */
   shared<K extends keyof StyleSpec>(range: HostRange, key: K): StyleSpec[K] | null {
-    const cells = this.bounded(range);
-    const first = this.at(cells.tab, cells.top, cells.left)[key];
-    for (let row = cells.top; row <= cells.bottom; row++)
-      for (let col = cells.left; col <= cells.right; col++)
-        if (this.at(cells.tab, row, col)[key] !== first) return null;
+    return this.common(range, (tab, row, col) => this.at(tab, row, col)[key]);
+  }
+
+  private common<T>(range: HostRange, at: (tab: SheetTab, row: number, col: number) => T) {
+    const { tab, top, left, bottom, right, rows, cols } = this.bounded(range);
+    // More are not gone through one by one: they count as not all alike.
+    if (rows * cols > mostLooked) return null;
+    const first = at(tab, top, left);
+    for (let row = top; row <= bottom; row++)
+      for (let col = left; col <= right; col++) if (at(tab, row, col) !== first) return null;
     return first;
+  }
+
+  /** The colour of text, or of what it stands on, that all cells of a range have; null where they differ. */
+  color(range: HostRange, of: "ink" | "ground"): string | null {
+    return this.common(range, (tab, row, col) => this.colorAt(tab, row, col, of));
+  }
+
+  colorAt(tab: SheetTab, row: number, col: number, of: "ink" | "ground"): string {
+    return `#${digits(this.book.workbook.colors(tab.sheet.cell(row, col)?.style ?? 0)[of])}`;
   }
 
   /** Changes the looks of every cell of a range; undefined takes a look away. */
@@ -139,6 +156,14 @@ const rowOf = ({ tab, row, col }: LookStep, length: number) => ({
   bottom: row,
   right: Math.max(col + length, tab.sheet.colCount) - 1,
 });
+
+/** A colour in six digits; one that only the theme knows as a grey of its own, so that equal ones stay equal. */
+function digits(color: string): string {
+  if (/^[0-9A-F]{6}$/.test(color)) return color;
+  let grey = 7;
+  for (const sign of color) grey = (grey * 31 + sign.charCodeAt(0)) % 200;
+  return (grey + 20).toString(16).toUpperCase().padStart(2, "0").repeat(3);
+}
 
 /** "#RRGGBB" or a colour word as "RRGGBB". */
 export function readColor(value: unknown): string {

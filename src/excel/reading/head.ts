@@ -1,5 +1,6 @@
 import { areasInPieces, rectanglesOf } from "../areas";
 import type { Book } from "../run";
+import { colorLeaves } from "./colors";
 import { extentOf } from "./extent";
 import { HiddenLines, numberFormats } from "./looks";
 import type { SheetFacts } from "./notes";
@@ -23,7 +24,7 @@ const leastHeadRows = 20;
 const mostHeadRows = 1_000;
 
 const sheetLeaves = "items/name,items/visibility,items/protection/protected";
-const usedLeaves = "rowIndex,columnIndex,rowCount,columnCount,rowHidden,columnHidden";
+const usedLeaves = `rowIndex,columnIndex,rowCount,columnCount,rowHidden,columnHidden,${colorLeaves}`;
 const headLeaves = "rowIndex,columnIndex,values,formulas,valueTypes,numberFormat";
 
 /** The sheets of the workbook; to be loaded with a sync. */

@@ -8,12 +8,15 @@ export interface SheetLooks {
   readonly hiddenCols: ReadonlySet<number>;
   /** The code of a number format, where formats were read. */
   format(row: number, col: number): string | undefined;
+  /** Whether text of a cell has the colour of its ground. */
+  isUnseen(row: number, col: number): boolean;
 }
 
 export const plainLooks: SheetLooks = {
   hiddenRows: new Set(),
   hiddenCols: new Set(),
   format: () => undefined,
+  isUnseen: () => false,
 };
 
 /** A used range of which some lines may be hidden. */

@@ -25,33 +25,44 @@ const tripBytes = 4_700_000;
 const typeBytes = 10;
 const sampledRows = 100;
 
+/** Asked beside the cells. */
+interface Question {
+  /** What the answer takes on the wire, where it is much. */
+  readonly bytes?: number;
+  ask(): void;
+  drop(): void;
+}
+
 /** Reads pieces in as few round trips as the size of a response allows. */
 export async function readPieces(
   book: Book,
   pieces: readonly Piece[],
   /** Told after each trip how many rows are still to be read. */
   onLeft: (rows: number) => void,
-  /** Something small to be asked along with the first trip, which is made for it alone if need be. */
-  question?: { ask(): void; drop(): void },
+  /** Small things to be asked along with the first trip, which is made for them alone if need be. */
+  questions: readonly Question[] = [],
 ): Promise<void> {
   let queue: readonly Piece[] = pieces;
   let suspects: readonly Suspect[] = [];
-  let beside = question;
-  while (queue.length > 0 || suspects.length > 0 || beside) {
+  let beside = questions;
+  while (queue.length > 0 || suspects.length > 0 || beside.length > 0) {
     const types = suspects.map((piece) => ({ piece, range: loaded(piece, "valueTypes") }));
-    const spent = suspects.reduce((sum, piece) => sum + rowsOf(piece) * typeBytes, 0);
+    const asked = beside.reduce((sum, { bytes = 0 }) => sum + bytes, 0);
+    const spent = asked + suspects.reduce((sum, piece) => sum + rowsOf(piece) * typeBytes, 0);
     const { now, later } = cut(queue, tripBytes - spent);
     // The last cells bring their types along where there is room, and need no further trip.
     const withTypes = later.length === 0 && spent + sizeOf(now) <= tripBytes;
     const leaves = withTypes ? "values,formulas,valueTypes" : "values,formulas";
     const blocks = now.map((piece) => ({ piece, range: loaded(piece, leaves) }));
-    beside?.ask();
+    for (const question of beside) question.ask();
     try {
       await book.sync();
     } catch (thrown) {
-      if (beside && !isTooLarge(thrown)) {
-        beside.drop();
-        beside = undefined;
+      // What Excel will not answer is left out, the last first.
+      const refused = isTooLarge(thrown) ? undefined : beside.at(-1);
+      if (refused) {
+        refused.drop();
+        beside = beside.slice(0, -1);
         continue;
       }
       const rows = now.reduce((sum, piece) => sum + rowsOf(piece), 0);
@@ -60,7 +71,7 @@ export async function readPieces(
       for (const plan of new Set(now.map((piece) => piece.plan))) plan.rowBytes *= 4;
       continue;
     }
-    beside = undefined;
+    beside = [];
     for (const { piece, range } of types) takeTypes(piece, range.valueTypes);
     suspects = blocks.flatMap(({ piece, range }) => {
       const { values, formulas } = range;

@@ -2,6 +2,7 @@ import { type Place, serialOf } from "../../cells";
 import type { JobFile } from "../../job";
 import { type Book, type RunOptions, run } from "../run";
 import type { ReadProgress, WorkbookReading } from "../types";
+import { Colors } from "./colors";
 import { hiddenLinesOf, loadSheets, noteHidden, noteMerged, readHeads } from "./head";
 import { NamesAndTables } from "./names-and-tables";
 import { notesOn } from "./notes";
@@ -77,12 +78,19 @@ async function read(
 
   const heads = await readHeads(book, sheets.items, () => pointed.ask());
   const hidden = hiddenLinesOf(heads);
+  const colors = new Colors(heads);
   const pieces = heads.flatMap((head) => head.pieces);
   const total = heads.reduce((sum, head) => sum + head.usedRows, 0);
   const tell = (left: number) => onProgress({ done: Math.max(0, total - left), total });
   tell(pieces.reduce((sum, { top, bottom }) => sum + bottom - top + 1, 0));
-  await readPieces(book, pieces, tell, hidden.isNeeded ? hidden : undefined);
+  await readPieces(
+    book,
+    pieces,
+    tell,
+    [hidden, colors].filter(({ isNeeded }) => isNeeded),
+  );
   await noteHidden(book, heads, hidden);
+  await colors.answer(book);
   await noteMerged(book, heads);
 
   const file: JobFile = {

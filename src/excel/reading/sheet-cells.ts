@@ -39,6 +39,8 @@ export class SheetCells implements Grid {
   readonly numberFormat = (row: number, col: number): string | undefined =>
     this.looks.format(row, col);
 
+  readonly isUnseen = (row: number, col: number): boolean => this.looks.isUnseen(row, col);
+
   value(row: number, col: number): CellValue {
     return this.rows[row]?.values[col] ?? null;
   }

@@ -92,10 +92,7 @@ export function rangeFillMembers(desk: Desk): Members<HostRange> {
     className: "RangeFill",
     values: {
       color: {
-        get(range) {
-          const fill = formats.shared(range, "fill");
-          return fill === null ? null : `#${fill ?? "FFFFFF"}`;
-        },
+        get: (range) => formats.color(range, "ground"),
         set: (range, value) => formats.change(range, { fill: readColor(value) }),
       },
     },
@@ -129,10 +126,7 @@ export function rangeFontMembers(desk: Desk): Members<HostRange> {
         },
       },
       color: {
-        get(range) {
-          const color = formats.shared(range, "color");
-          return color === null ? null : `#${color ?? "000000"}`;
-        },
+        get: (range) => formats.color(range, "ink"),
         set: (range, value) => formats.change(range, { color: readColor(value) }),
       },
     },

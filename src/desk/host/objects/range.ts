@@ -6,6 +6,7 @@ import type { Members, Served } from "../wire/served";
 import type { Desk } from "./desk";
 import { hideColumns, hideRows, mergeCells, unmergeCells } from "./range-arrange";
 import { clearRange } from "./range-clear";
+import { cellColors, columnColors } from "./range-colors";
 import { copyFrom } from "./range-copy";
 import { writeContents, writeNumberFormats } from "./range-write";
 
@@ -90,6 +91,8 @@ export function rangeMembers(desk: Desk): Members<HostRange> {
         const rects = visibleRects(range, args.text(0, "The kind of cells"));
         return rects.length === 0 ? null : desk.areas({ tab: range.tab, rects });
       },
+      getCellProperties: (range, args) => cellColors(book.formats, range, args),
+      getColumnProperties: (range, args) => columnColors(book.formats, range, args),
       merge: (range, args) => mergeCells(book, range, args.flag(0)),
       unmerge: (range) => unmergeCells(book, range),
       copyFrom: (range, args) => copyFrom(book, range, args),
