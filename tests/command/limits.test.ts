@@ -186,10 +186,23 @@ describe("A cell with more text than can be read", () => {
 });
 
 describe("A text table", () => {
-  it("of more rows than a sheet has is refused before it is taken apart", async () => {
-    const path = join(folder, "rows.csv");
-    writeFileSync(path, "1,2\n".repeat(1_048_577));
-    expect(await told(path)).toBe("has more rows than a sheet has");
+  it.each([
+    ["rows", /^has more than 200,000 rows/, "1,2\n".repeat(200_001)],
+    [
+      "rows ended by a carriage return alone",
+      /^has more than 200,000 rows/,
+      "1,2\r".repeat(200_001),
+    ],
+    ["rows in quotation marks", /^has more than 200,000 rows/, '"1",2\n'.repeat(200_001)],
+    ["cells", /^has more than 2,000,000 cells/, `${",".repeat(9_999)}x\n`.repeat(201)],
+    ["characters in a line", /^has a line of more than 1,000,000 characters/, "1,".repeat(500_001)],
+    ["characters", /^has more than 32,000,000 characters/, `${"x".repeat(99)}\n`.repeat(320_001)],
+  ])("of too many %s is refused in one line that says what to do", async (what, says, text) => {
+    const path = join(folder, `${what}.csv`);
+    writeFileSync(path, text);
+    const said = await told(path);
+    expect(said).toMatch(says);
+    expect(said).toMatch(/part it into several files|are its lines parted\?$/);
   });
 });
 
