@@ -60,8 +60,11 @@ export interface Book {
   mark(sheet: string, row: number, col: number): CellMark | null;
   /** The entries a drop-down list offers for a cell, or null. */
   choices(sheet: string, row: number, col: number): readonly string[] | null;
-  /** Takes texts as if typed into cells; one step to undo. A new row looks as the one above it. */
-  enter(sheet: string, cells: readonly CellText[], newRow?: number): void;
+  /**
+   * Takes texts as if typed into cells; one step to undo. A new row looks as the one above it. Ranges
+   * that ended with the row `endedAt` of a list take in the next.
+   */
+  enter(sheet: string, cells: readonly CellText[], newRow?: number, endedAt?: number): void;
   /** Sets the width of a column, in characters. */
   widen(sheet: string, col: number, width: number): void;
   /** Empties cells; one step to undo. */

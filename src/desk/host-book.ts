@@ -72,8 +72,8 @@ export class HostBook implements Book {
     return list.source.split(",").map((entry) => entry.trim());
   }
 
-  enter(sheet: string, cells: readonly CellText[], newRow?: number): void {
-    this.host.userEntersCells(sheet, cells, newRow);
+  enter(sheet: string, cells: readonly CellText[], newRow?: number, endedAt?: number): void {
+    this.host.userEntersCells(sheet, cells, newRow, endedAt);
   }
 
   widen(sheet: string, col: number, width: number): void {

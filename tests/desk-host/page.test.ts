@@ -76,6 +76,35 @@ describe("The page's side of the host", () => {
     expect(looks()[1]).toMatchObject({ bold: true });
   });
 
+  it("lets ranges that ended with a list take in its new row, in one step, and those that go along with a row alone", () => {
+    const host = openDesk({
+      Fans: rows(["Flow", ""], [10, ""], [20, ""], [30, ""]),
+      Total: rows([""]),
+    });
+    const formulas = ["=SUM($A$2:A2)", "=SUM($A$2:A3)", "=SUM($A$2:A4)"];
+    for (const [i, text] of formulas.entries()) host.userEnters("Fans", i + 1, 1, text);
+    host.userEnters("Fans", 0, 1, "=COUNT(A2:A4)");
+    host.userEnters("Total", 0, 0, "=SUM(Fans!A2:A4)/MAX(fans!$A$2:$A$4)+Fans!A4+SUM(Fans!A2:A40)");
+    const before = host.typedText("Total", 0, 0);
+    const cells = [
+      { row: 4, col: 0, text: "30" },
+      { row: 3, col: 0, text: "5" },
+      { row: 4, col: 1, text: "=SUM($A$2:A5)" },
+    ];
+    host.userEntersCells("Fans", cells, 4, 3);
+    expect(host.typedText("Total", 0, 0)).toBe(
+      "=SUM(Fans!A2:A5)/MAX(fans!$A$2:$A$5)+Fans!A4+SUM(Fans!A2:A40)",
+    );
+    expect(host.typedText("Fans", 0, 1)).toBe("=COUNT(A2:A5)");
+    expect([1, 2, 3].map((row) => host.typedText("Fans", row, 1))).toEqual(formulas);
+    expect([host.value("Fans", 0, 1), host.value("Fans", 4, 1)]).toEqual([4, 65]);
+    host.undo();
+    expect(host.typedText("Total", 0, 0)).toBe(before);
+    expect([host.value("Fans", 3, 0), host.value("Fans", 4, 0)]).toEqual([30, null]);
+    host.redo();
+    expect(host.value("Fans", 0, 1)).toBe(4);
+  });
+
   it("shows in the formula bar what gives the same cell when entered again", () => {
     const host = openDesk();
     const typed = [

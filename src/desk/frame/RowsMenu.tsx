@@ -20,22 +20,24 @@ export function RowsMenu({ desk, onFind }: { desk: Desk; onFind: () => void }) {
   const { row, col } = desk.cursor;
   // The closing menu leads the keyboard to its button; the work goes on in the grid.
   const inGrid = () => void setTimeout(focusGrid);
-  const write = (cells: () => readonly CellText[]) => {
+  const lastOf = (cells: readonly CellText[]) => Math.max(row, ...cells.map((cell) => cell.row));
+  const write = (cells: () => readonly CellText[], isOpened = false) => {
     inGrid();
     desk.attempt(() => {
       const texts = cells();
-      if (texts.length > 0) desk.book.enter(desk.sheet.name, texts);
+      const last = isOpened ? lastOf(texts) : undefined;
+      const endedAt = last === undefined ? undefined : last - 1;
+      if (texts.length > 0) desk.book.enter(desk.sheet.name, texts, last, endedAt);
       desk.filterAgain();
     });
   };
   const open = () =>
     write(() => {
       const cells = openedAt(desk, row);
-      const last = Math.max(row, ...cells.map((cell) => cell.row));
       const isSet = (one: CellText) =>
         cells.some((cell) => cell.row === one.row && cell.col === one.col);
-      return [...cells, ...formulasFor(desk, last).filter((one) => !isSet(one))];
-    });
+      return [...cells, ...formulasFor(desk, lastOf(cells)).filter((one) => !isSet(one))];
+    }, true);
   return (
     <Menu>
       <MenuTrigger disableButtonEnhancement>

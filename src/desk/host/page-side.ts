@@ -1,8 +1,10 @@
 import type { CellValue, Place } from "../../cells";
 import type { StyleSpec } from "../../workbook";
+import { grown, type ListEnd } from "../text/grown";
 import type { ListRule, SheetTab } from "./book";
 import { contentOf, readContent } from "./cells/content";
 import { shownText } from "./cells/read";
+import { typedForm } from "./cells/typed-form";
 import { typedText } from "./cells/typed-text";
 import type { CellEdit } from "./cells/write";
 import type { Origin } from "./change";
@@ -124,9 +126,15 @@ export abstract class PageSide {
 
   /**
    * Takes texts for cells here and there on a sheet; undone as one. A new row gets the formats of the
-   * one above it, by which its texts are read too.
+   * one above it, by which its texts are read too. Where one was put into a list that ended with the
+   * row `endedAt`, ranges that ended there, wherever they stand, take in the row after it.
    */
-  userEntersCells(sheet: string, cells: readonly TypedCell[], newRow?: number): void {
+  userEntersCells(
+    sheet: string,
+    cells: readonly TypedCell[],
+    newRow?: number,
+    endedAt?: number,
+  ): void {
     const { book } = this;
     const tab = book.tab(sheet);
     const edits = cells.map(({ row, col, text }): CellEdit => {
@@ -140,7 +148,21 @@ export abstract class PageSide {
       book.formats.revert(looks, "before");
       throw thrown;
     }
+    if (endedAt !== undefined) book.cells.apply(this.grown({ sheet, row: endedAt }));
     if (looks.length > 0) book.history.restyled(looks);
+  }
+
+  private grown(end: ListEnd): CellEdit[] {
+    return this.book.tabs.flatMap((tab) =>
+      [...tab.sheet.cells()].flatMap(({ row, col, formula, arrayRef }) => {
+        const isOpen = formula !== null && arrayRef === null && !tab.isProtected;
+        const text = isOpen && grown(formula, { sheet: tab.name, row }, end);
+        if (!text) return [];
+        return [
+          { tab, row, col, content: { formula: `=${typedForm(text, this.book.functions)}` } },
+        ];
+      }),
+    );
   }
 
   private continued(tab: SheetTab, row: number): LookStep[] {
