@@ -236,11 +236,16 @@ export class Desk {
 
   /**
    * Goes to the next row of the list, repeats there what this row and the one above share, and
-   * begins at the first cell left to type. Tab
-   * then leads over the cells that were typed in the row above, as long as there are any.
+   * begins at the first cell left to type. Tab then leads over the cells that were typed in the
+   * row above, as long as there are any.
    */
   nextLike(): void {
-    const { row } = this.cursor;
+    const isBlankAt = (row: number) => (col: number) =>
+      this.book.value(this.sheet.name, row, col) === null;
+    const at = this.cursor.row;
+    // Enter may have gone to the next row already.
+    const isBegun = !typedColumns(this, at).every(isBlankAt(at));
+    const row = isBegun ? at : this.extent.rowFrom(at, -1);
     const cells = repeated(this, row);
     const next = this.extent.rowFrom(row, 1);
     const further = formulasFor(this, next);
@@ -249,8 +254,7 @@ export class Desk {
       this.attempt(() => this.book.enter(this.sheet.name, [...cells, ...further], newRow));
     const typed = typedColumns(this, next);
     const first = typed[0] ?? this.cursor.col;
-    const isBlank = (col: number) => this.book.value(this.sheet.name, next, col) === null;
-    this.moveTo(next, typed.find(isBlank) ?? first);
+    this.moveTo(next, typed.find(isBlankAt(next)) ?? first);
     this.likeRow = { sheet: this.sheet.name, row: next };
     this.runFrom = first;
   }

@@ -36,6 +36,10 @@ describe("typing fans at the desk", () => {
     expect(await read(page, "D106")).toBe("bathroom");
     expect(await read(page, "E106")).toBe("on demand");
     expect(before).not.toBe("");
+    // From a row that Enter has led to, the next one is that row itself.
+    await goTo(page, "Fans!A107");
+    await page.keyboard.press("Control+.");
+    expect(await addressField(page).inputValue()).toMatch(/^[A-Z]107$/);
   });
 
   it("gives a new row below the list the formulas of the row above, in one step to undo", async () => {

@@ -30,6 +30,11 @@ describe("The face of a planned box", () => {
     }
   });
 
+  // 300 / (1.07 √8) = 99.13 in², and a circle of 11 1/4 in has π/4 · 11.25² = 99.40 in².
+  it("takes a last opening no larger than the highest flow needs, so that it still fits a face", () => {
+    expect(planOpenings(20, 300, constant, { face }).openings.at(-1)?.size).toBe(11.25);
+  });
+
   it("refuses holes that do not fit in the units of the job", () => {
     const small = { width: 15, height: 15, rim: 0.75 };
     expect(() => planOpenings(20, 150, constant, { face: small })).toThrow(/with 0\.75 in between/);

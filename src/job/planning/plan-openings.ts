@@ -116,7 +116,7 @@ type Cut = Pick<OpeningPlan, "shape" | "size" | "count" | "area">;
 
 /** The smallest cut that still reads the highest flow, where that is below the area allowed. */
 function lastCut(enough: number, allowed: number, options: PlanOptions): Cut | undefined {
-  for (let area = enough; area < allowed; area *= 1.02) {
+  for (let area = enough; area < allowed; area *= 1.004) {
     const cut = cutFor(area, options);
     if (cut && cut.area >= enough) return cut;
   }
