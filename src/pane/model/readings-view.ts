@@ -81,11 +81,14 @@ function outsideWords(status: RangeStatus | undefined, alreadyMeets: boolean): s
   return alreadyMeets ? `${status}; already meets, and the box only lowers it` : status;
 }
 
+/** The readings of a verdict; of all, those that a mean stands for are left to the mean. */
 export function filterReadings(
   readings: readonly FanReading[],
   filter: ReadingFilter,
 ): readonly FanReading[] {
-  return filter === "all" ? readings : readings.filter((reading) => reading.verdict === filter);
+  return readings.filter(({ verdict }) =>
+    filter === "all" ? verdict !== "part of a mean" : verdict === filter,
+  );
 }
 
 /** How many fans each filter shows. */

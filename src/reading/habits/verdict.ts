@@ -16,7 +16,7 @@ export function verdictOf(
     return { pass: [], fail: [], neither: [], verdict: undefined, unknown: [] };
   let [typed, computed, ownNumber] = [0, 0, 0];
   const meaningOf = (word: string) => answered("verdict", word) ?? cellWord(word).verdict;
-  const agrees = new Map<string, { met: number; short: number }>();
+  const agrees = new Map<string, { met: number; short: number; byFormula: boolean }>();
   for (let at = 0; at < block.fans.length + block.means.length; at++) {
     const place = block.at(at, "verdict");
     if (!place) continue;
@@ -31,7 +31,7 @@ export function verdictOf(
         const words = [yes, no].filter((word) => word !== undefined);
         for (const word of words)
           if (meaningOf(word) === undefined)
-            agrees.set(word, agrees.get(word) ?? { met: 0, short: 0 });
+            agrees.set(word, agrees.get(word) ?? { met: 0, short: 0, byFormula: true });
       }
     } else if (text !== "") typed++;
     if (text === "") continue;
@@ -39,17 +39,19 @@ export function verdictOf(
     if (known) (known === "pass" ? pass : known === "fail" ? fail : neither).add(text);
     const [flow, required] = [block.number(at, "flow"), block.number(at, "required")];
     if (known || flow === null || required === null) continue;
-    const votes = agrees.get(text) ?? { met: 0, short: 0 };
+    const votes = agrees.get(text) ?? { met: 0, short: 0, byFormula: shape !== undefined };
     if (flow >= required) votes.met++;
     else votes.short++;
     agrees.set(text, votes);
   }
   const unknown: { role: "verdict"; word: string }[] = [];
-  // A word that is not known means what it agrees with.
-  for (const [word, { met, short }] of agrees) {
-    if (met + short === 0) continue;
-    if (met >= 0.75 * (met + short)) pass.add(word);
-    else if (short >= 0.75 * (met + short)) fail.add(word);
+  // A word that is not known means what it agrees with; typed a single time, it agrees with anything.
+  for (const [word, { met, short, byFormula }] of agrees) {
+    const votes = met + short;
+    if (votes === 0) continue;
+    const isLearnt = byFormula || votes > 1;
+    if (isLearnt && met >= 0.75 * votes) pass.add(word);
+    else if (isLearnt && short >= 0.75 * votes) fail.add(word);
     else {
       neither.add(word);
       unknown.push({ role: "verdict", word });

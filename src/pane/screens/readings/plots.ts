@@ -73,9 +73,7 @@ export function flowPlot(fans: readonly FanReading[], unit: string, width: numbe
         y,
         symbol: "verdict",
         r: 4.5,
-        fill: (fan: FanReading) => verdictLook[fan.verdict].colour,
-        stroke: chart.paper,
-        strokeWidth: 0.75,
+        ...inkOf(0.75),
       }),
     ],
   });
@@ -118,12 +116,22 @@ export function pressurePlot(
         y: "flow",
         symbol: "verdict",
         r: 3.5,
-        fill: (fan: FanReading) => verdictLook[fan.verdict].colour,
-        stroke: chart.paper,
-        strokeWidth: 0.5,
+        ...inkOf(0.5),
       }),
     ],
   });
+}
+
+/** A mark in the colour of its verdict with an edge of paper; a mark of mere lines has no inside to fill. */
+function inkOf(edge: number) {
+  const colour = ({ verdict }: FanReading) => verdictLook[verdict].colour;
+  const isLines = ({ verdict }: FanReading) =>
+    ["plus", "times"].includes(verdictLook[verdict].symbol);
+  return {
+    fill: colour,
+    stroke: (fan: FanReading) => (isLines(fan) ? colour(fan) : chart.paper),
+    strokeWidth: (fan: FanReading) => (isLines(fan) ? 1.5 : edge),
+  };
 }
 
 function known(fans: readonly FanReading[], key: "flow" | "required"): readonly FanReading[] {

@@ -41,9 +41,14 @@ export function ReadingsScreen({ check }: { check: JobCheck }) {
   const fans = useMemo(() => chosen.slice(first, first + page), [chosen, first]);
   const { unit } = flowsOf(job);
   const drawFlow = useCallback((width: number) => flowPlot(fans, unit, width), [fans, unit]);
+  // Each reading of a mean has a pressure of its own, the mean has none.
+  const read = useMemo(
+    () => (filter === "all" ? all : chosen).filter(({ pressure }) => pressure > 0),
+    [all, chosen, filter],
+  );
   const drawPressure = useCallback(
-    (width: number) => pressurePlot(chosen, settings, unit, width),
-    [chosen, settings, unit],
+    (width: number) => pressurePlot(read, settings, unit, width),
+    [read, settings, unit],
   );
   const legend = Object.entries(verdictLook)
     .filter(([verdict]) => verdict !== "not measured" && counts[verdict as FanVerdict] > 0)
@@ -51,7 +56,7 @@ export function ReadingsScreen({ check }: { check: JobCheck }) {
     .join(", ");
   const judged =
     settings.judgeBy === "measured" ? "" : `Verdicts are on the flow judged: ${settings.judgeBy}.`;
-  const outside = chosen.filter((fan) => fan.status && fan.status !== "in range");
+  const outside = read.filter((fan) => fan.status && fan.status !== "in range");
   if (all.length === 0)
     return (
       <div className={shared.screen}>
@@ -120,10 +125,10 @@ export function ReadingsScreen({ check }: { check: JobCheck }) {
               </Button>
             </nav>
           ) : null}
-          {chosen.some(({ pressure }) => pressure > 0) ? (
+          {read.length > 0 ? (
             <Picture
               title="Flow against pressure"
-              summary={`The window of ${shown(settings.low)} to ${shown(settings.high)} Pa is shaded; ${outside.length} of ${chosen.length} fans read outside it.`}
+              summary={`The window of ${shown(settings.low)} to ${shown(settings.high)} Pa is shaded; ${outside.length} of ${read.length} readings stand outside it.`}
               twin={<ReadingTable fans={outside} unit={unit} />}
             >
               <PlotBox draw={drawPressure} />
