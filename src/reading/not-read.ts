@@ -1,6 +1,10 @@
 import type { SheetBlock } from "./blocks/block";
+import { enoughForFans } from "./blocks/judge";
 import type { Listed } from "./blocks/listing";
 import type { NotRead } from "./types";
+
+/** Less than this speaks for no fans at all: rooms beside a named pressure without an opening have more. */
+const leastTold = 0.5;
 
 /** Tables that look somewhat like fans and were passed over, each in one line. */
 export function notReadOf(upright: readonly Listed[], blocks: readonly SheetBlock[]): NotRead[] {
@@ -8,7 +12,7 @@ export function notReadOf(upright: readonly Listed[], blocks: readonly SheetBloc
   const found: NotRead[] = [];
   for (const { block, listings } of upright) {
     const { score, against } = block.verdict;
-    if (score < 1 || score >= 3) continue;
+    if (score < leastTold || score >= enoughForFans) continue;
     for (const { cells, rows, read } of listings) {
       const count = read.reduce((sum, one) => sum + one, 0);
       const place = blocks.some(

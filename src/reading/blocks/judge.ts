@@ -122,9 +122,9 @@ export function judgeBlock(
   if (isUnsure && !isNamed) add(-3, "no flow, pressure or opening is named");
   if (said === "fans" && (flow || pressure)) add(20, "you said so");
   if (said === null) add(-40, "you said that it holds no fans");
-  if (!flow && !pressure) add(-5, "neither flow nor pressure");
+  if (!flow && !pressure) add(-5, "there is neither flow nor pressure");
   else if (!flow && !(pressure && (hole || line("opening") !== undefined)))
-    add(-3, "no flow, and no opening beside a pressure");
+    add(-3, "there is no flow, and no opening beside a pressure");
   return { score, reasons, against, constant };
 }
 
