@@ -2,3 +2,6 @@
 export function listed(words: readonly string[]): string {
   return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 }
+
+/** "Type percent, such as 50." of "type percent, such as 50". */
+export const asSentence = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;

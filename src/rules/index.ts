@@ -6,6 +6,7 @@ export {
   airRanges,
   airState,
   airViews,
+  requireMeant,
 } from "./air/air";
 export { call, explainCall, isByRow, ruleFor, rules } from "./call";
 export * from "./constants";

@@ -193,6 +193,17 @@ describe("the Job sheet", () => {
     expect(finding?.what).toMatch(what);
   });
 
+  it("tells a barometer brought down to sea level at its own cell", () => {
+    const found = job(["Barometer", 29.92], ["Elevation", 5400]).findings;
+    expect(found.filter(({ kind }) => kind === "setting-wrong")).toMatchObject([
+      {
+        ...{ sheet: "Job", cell: "B2" },
+        what: "barometer 29.92 inHg at 5400 ft is a pressure brought down to sea level",
+        mend: "Type the pressure at the place, about 24.5, or leave the barometer blank.",
+      },
+    ]);
+  });
+
   it("sets the window", () => {
     const kinds = job(["Edition", "IRC-2021"], ["Highest pressure (Pa)", 4]).findings;
     expect(kinds.map(({ kind }) => kind)).toEqual(["pressure-above"]);

@@ -478,4 +478,40 @@ describe("what is no test of exhaust fans is left alone", () => {
     }
     expect(rolesOf(workbook([sheet("Tests", rows)]))[0]).toMatchObject({ flow: "E2:E9" });
   });
+
+  test("an old sheet of pressures without openings is told as not checked, with why", () => {
+    const fans: Made[][] = [["Lot", "Fan", "Box pressure (Pa)", "Hole (sq in)", "Flow (cfm)"]];
+    const old: Made[][] = [["Lot", "Fan", "Box pressure (Pa)", "Result"]];
+    for (let i = 0; i < 12; i++) {
+      const pressure = 2 + i * 0.37;
+      const flow = { f: `1.07*D${i + 2}*SQRT(C${i + 2})`, v: root(1.07, 24, pressure) };
+      fans.push([`Lot ${i}`, "Bath", pressure, 24, flow]);
+      old.push([`Lot ${i}`, "Bath", pressure, "pass"]);
+    }
+    const { blocks, notRead } = readWorkbook(
+      workbook([sheet("Fans", fans), sheet("Fans (old)", old)]),
+    );
+    expect(blocks.map((block) => block.sheet)).toEqual(["Fans"]);
+    expect(notRead.map(({ because }) => because)).toEqual([
+      "Sheet Fans (old): 12 readings not checked, because there is no flow, and no opening beside a pressure",
+    ]);
+  });
+
+  test("a verdict word is learnt from two rows, and asked about where it was typed once", () => {
+    const rows = (nonsense: number) => [
+      ["Lot", "Fan", "Box pressure (Pa)", "Hole (sq in)", "Flow (cfm)", "Required (cfm)", "Result"],
+      ...Array.from({ length: 12 }, (_, i): Made[] => {
+        const pressure = 4 + i * 0.37;
+        const flow = { f: `1.07*D${i + 2}*SQRT(C${i + 2})`, v: root(1.07, 24, pressure) };
+        return [`Lot ${i}`, "Bath", pressure, 24, flow, 50, i < nonsense ? "zorbl" : "pass"];
+      }),
+    ];
+    const habits = (nonsense: number) =>
+      readWorkbook(workbook([sheet("Fans", rows(nonsense))])).blocks[0]!.habits;
+    expect(habits(2)).toMatchObject({ pass: ["pass", "zorbl"], unknown: [] });
+    expect(habits(1)).toMatchObject({
+      ...{ pass: ["pass"], fail: [] },
+      unknown: [{ role: "verdict", word: "zorbl" }],
+    });
+  });
 });

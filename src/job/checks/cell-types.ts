@@ -3,6 +3,7 @@ import type { Field } from "../columns";
 import { factsOf } from "../facts";
 import { numberAlone } from "../mends";
 import type { Job, Table } from "../read";
+import { asSentence } from "../words";
 import type { Check } from "./check";
 import { inheritsError } from "./inherited-error";
 
@@ -31,6 +32,7 @@ export const checkCellTypes: Check = (job, report) => {
           const again = explained(value, field.key, i);
           // Told of the two readings from which it does not follow.
           if (field.key === "unboxed" && isOdd(factsOf(job).fans?.twoOpenings(i))) continue;
+          if (isOfSetting(job, again)) continue;
           report.at("cell-error", table, field.key, i, about(i), {
             what: `${table.heading(field.key, i)} holds ${value.error}`,
             effect: "Whatever uses this cell shows an error too.",
@@ -56,11 +58,14 @@ export const checkCellTypes: Check = (job, report) => {
   }
 };
 
+/** What a setting of the Job sheet makes wrong is told there. */
+const isOfSetting = ({ settings }: Job, { message }: CellError) =>
+  message !== undefined && settings.problems.some(({ what }) => message.startsWith(what));
+
 const isOdd = (told: object | undefined) => told !== undefined && "problem" in told;
 
 function mendOfError({ error, message }: CellError): string {
-  if (message && !message.includes("holds #"))
-    return `${message[0]?.toUpperCase()}${message.slice(1)}.`;
+  if (message && !message.includes("holds #")) return asSentence(message);
   if (error === "#NAME?")
     return "The file was saved without the add-in: load it, then enter the cell again.";
   if (error === "#REF!")

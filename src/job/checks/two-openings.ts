@@ -1,6 +1,7 @@
 import { shown } from "../../cells";
 import { unitOf } from "../columns";
 import { factsOf } from "../facts";
+import { asSentence } from "../words";
 import type { Check } from "./check";
 
 /** A fan that the box holds back by more than this share wants the flow without the box (common practice). */
@@ -33,7 +34,7 @@ export const checkTwoOpenings: Check = (job, report) => {
       report.at("second-reading-odd", table, "pressure2", i, fans.label(i), {
         what,
         effect: "The flow without the box cannot be told from these two readings.",
-        mend: `${mend.charAt(0).toUpperCase()}${mend.slice(1)}.`,
+        mend: asSentence(mend),
       });
       continue;
     }

@@ -6,6 +6,7 @@ import {
   judgedFlows,
   judgings,
   type Manometer,
+  requireMeant,
   usualConstant,
   usualConstantSpread,
   usualGuardChance,
@@ -19,6 +20,7 @@ import {
 } from "../../rules";
 import type { JobFit } from "../fit";
 import type { JobFile } from "../grid";
+import { asSentence } from "../words";
 
 /** A setting that cannot be used; the usual value stands in for it. */
 export interface SettingProblem {
@@ -162,6 +164,19 @@ export function readSettings(file: JobFile, fit: JobFit): Settings {
     );
     chance = usualGuardChance;
   }
+  const air: AirSettings = {
+    temperature: optional("temperature"),
+    humidity: optional("humidity"),
+    barometer: optional("barometer"),
+    elevation: optional("elevation"),
+  };
+  try {
+    requireMeant(air, system);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const [what = "", mend = ""] = error.message.split(": ");
+    complain(/^humidity/.test(what) ? "humidity" : "barometer", what, asSentence(mend));
+  }
   return {
     name: text("name"),
     system,
@@ -183,12 +198,7 @@ export function readSettings(file: JobFile, fit: JobFit): Settings {
     judging: word("judging", judgings, "simple"),
     chance,
     judgeBy: word("judgeBy", judgedFlows, "measured"),
-    air: {
-      temperature: optional("temperature"),
-      humidity: optional("humidity"),
-      barometer: optional("barometer"),
-      elevation: optional("elevation"),
-    },
+    air,
     proofLimit: number("proofLimit", usualRequirement),
     work: word("work", works, "new"),
     weather: optional("weather"),

@@ -72,8 +72,13 @@ export const weather = 0.06;
 /** A reading within so much of sea level's standard pressure may be brought down to sea level. */
 export const seaLevel = 0.05;
 
+type Given<T> = { readonly [K in keyof T]?: T[K] | undefined };
+
 /** Throws an InputError for a barometer reduced to sea level, and a humidity typed as a fraction. */
-function requireMeant({ humidity, barometer, elevation }: AirReading, system: System): void {
+export function requireMeant(
+  { humidity, barometer, elevation }: Given<AirReading>,
+  system: System,
+): void {
   if (humidity !== undefined && humidity > 0 && humidity < 1)
     throw new InputError(`humidity ${humidity} %: type percent, such as ${100 * humidity}`);
   if (barometer === undefined || elevation === undefined) return;
