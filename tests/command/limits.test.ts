@@ -264,7 +264,7 @@ describe("A workbook that asks for more than a reader can use", () => {
     const result = await checkFile(path, { today });
     const report = tableReport({ width: 120, colour: false });
     const text = `${report.file(result)}${report.end()}`;
-    expect(text).toContain("no pressure reading (300)");
+    expect(text).toContain("no reading (300)");
     expect(text.match(/No pressure has been read/g)).toHaveLength(1);
     expect(text).toMatch(/!C\d+:C\d+ +Lot 3, B1 and 299 more +No pressure/);
     // Without a reading no dwelling has a record of its own.

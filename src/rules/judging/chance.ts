@@ -43,7 +43,7 @@ export function nativeChance(native: Native): string {
     const n = wholeFreedom(native);
     const tail = `TDIST(ABS(${t}),${n},1)`;
     // Abramowitz and Stegun 26.7.10: the first term beside the normal distribution.
-    const many = `${normal}-EXP(-${t}^2/2)/SQRT(2*PI())*(${t}^3+${t})/(4*${n})`;
+    const many = `${normal}-EXP(-(${t}^2)/2)/SQRT(2*PI())*(${t}^3+${t})/(4*${n})`;
     const student = `IF(${n}>1000000,${many},IF(${t}>0,1-${tail},${tail}))`;
     return `IF(${native.given("freedom")},${student},${normal})`;
   }
