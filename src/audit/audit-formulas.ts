@@ -57,7 +57,8 @@ export function auditFormulas(
       found.push(apply ? { ...finding, apply } : finding);
     },
   };
-  const singles = [...scans.values()].flatMap((scan) =>
+  const compared = shapes.isSpent ? [] : [...scans.values()];
+  const singles = compared.flatMap((scan) =>
     scan.columns
       .filter(({ formulas }) => formulas > 0)
       .flatMap((column) => auditColumn(audit, scan, column)),

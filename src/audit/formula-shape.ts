@@ -41,18 +41,32 @@ const ids = new Set(worksheetFunctions.map(({ id }) => id.toUpperCase()));
 const ownPrefix = /^(?:_xldudf_FANROW_|FANROW\.)/i;
 const newerPrefix = /^(?:_xlfn\.|_xlws\.|_xlpm\.)+/i;
 
+/** Characters of formulas that are taken apart, each of which fills some hundred bytes. */
+const mostRead = 1_000_000;
+
+/** What stands for the formulas beyond them. */
+export const unread: Shape = { id: 0, parts: [], unknown: [], foreign: [], sumsOwnColumn: false };
+
 /** Every shape met, by its text in relative form and by what it says. */
 export class Shapes {
   private readonly byPattern = new Map<string, Shape>();
   private readonly byKey = new Map<string, Shape>();
   readonly all: Shape[] = [];
+  private left = mostRead;
 
-  /** The shape of a pattern such as "RC[-1]*R2C5". */
-  of(pattern: string): Shape {
-    return kept(this.byPattern, pattern, () => this.make(pattern));
+  /** Whether formulas were met that are not taken apart; then none can be compared. */
+  get isSpent(): boolean {
+    return this.left < 0;
   }
 
-  private make(pattern: string): Shape {
+  /** The shape of a pattern such as "RC[-1]*R2C5", and the length of its formula. */
+  of(pattern: string, length: number): Shape {
+    return kept(this.byPattern, pattern, () => this.make(pattern, length));
+  }
+
+  private make(pattern: string, length: number): Shape {
+    this.left -= length;
+    if (this.isSpent) return unread;
     const { parts, unknown, foreign } = takeApart(pattern);
     const key = parts.map(({ kind, text }) => `${kind[0]}${text}`).join("\u0001");
     const known = this.byKey.get(key);

@@ -1,6 +1,6 @@
 import { type CellValue, CopiedDown, rowPattern } from "../cells";
 import type { Grid } from "../job";
-import type { Shape, Shapes } from "./formula-shape";
+import { type Shape, type Shapes, unread } from "./formula-shape";
 
 /** What a cell without a formula holds. A code of 0 or more is the id of a formula's shape. */
 export const held = { blank: -1, text: -2, number: -3, other: -4 } as const;
@@ -98,9 +98,10 @@ class FormulaReader {
     if (copied !== null && copied === this.copied) return this.last?.shape ?? null;
     const formula = grid.formula(row, col);
     if (formula === null) return null;
+    if (this.shapes.isSpent) return unread;
     this.copied = copied;
     if (!this.last?.formula.matches(formula, row)) {
-      const shape = this.shapes.of(rowPattern(formula, row, col));
+      const shape = this.shapes.of(rowPattern(formula, row, col), formula.length);
       this.last = { formula: new CopiedDown(formula, row, col), shape };
     }
     return this.last.shape;

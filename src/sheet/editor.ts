@@ -12,6 +12,7 @@ import { inStoredForm } from "./spelling";
 import { ownExtent, Spiller } from "./spill";
 import { readTyped } from "./typed";
 import { Matrix } from "./values";
+import { Work } from "./work";
 
 /** Spills can uncover each other's cells; more rounds than this mean that they never settle. */
 const mostRounds = 20;
@@ -38,7 +39,8 @@ export class Editor {
   ) {
     this.spiller = new Spiller(book, this.ledger);
     this.graph = new Graph(this.spiller.blocked);
-    for (const cell of this.formulas()) this.enroll(cell);
+    const work = new Work();
+    for (const cell of this.formulas()) this.enroll(cell, work);
   }
 
   set(grid: Grid, row: number, col: number, value: CellValue): Change[] {
@@ -112,8 +114,12 @@ export class Editor {
     for (const grid of this.book.all()) yield* grid.formulas();
   }
 
-  private enroll(cell: FormulaCell): void {
-    const program = this.programs.of(cell);
+  private enroll(cell: FormulaCell, work = new Work()): void {
+    const program = work.within(() => this.programs.of(cell));
+    if (!("run" in program)) {
+      cell.problem = program.unsupported;
+      return;
+    }
     cell.problem = program.unsupported;
     this.graph.add(cell, program);
   }
@@ -121,7 +127,7 @@ export class Editor {
   /** Whether a formula gives an array that its text does not show, as our functions can. */
   private givesArray(cell: FormulaCell): boolean {
     const program = this.programs.find(cell.grid, cell.row, cell.col, cell.formula, true);
-    const outcome = evaluate(cell, program);
+    const outcome = new Work().within(() => evaluate(cell, program));
     return "value" in outcome && outcome.spills !== undefined;
   }
 
@@ -142,6 +148,7 @@ export class Editor {
       this.gathered.push(...cells);
       return [];
     }
+    const work = new Work();
     let also = isManual ? cells : [...cells, ...this.again, ...this.graph.volatile];
     if (!isManual) this.again = [];
     for (let round = 0; round < mostRounds; round++) {
@@ -155,7 +162,7 @@ export class Editor {
       inOrder(
         due,
         pass,
-        (cell) => this.work(cell),
+        (cell) => this.work(cell, work),
         (circle) => this.refuseCircle(circle),
       );
       // What these read may have been worked out after them.
@@ -172,8 +179,8 @@ export class Editor {
     return cells;
   }
 
-  private work(cell: FormulaCell): void {
-    const outcome = evaluate(cell, this.programs.of(cell));
+  private work(cell: FormulaCell, work: Work): void {
+    const outcome = work.within(() => evaluate(cell, this.programs.of(cell)));
     if ("unsupported" in outcome) {
       this.refuse(cell, outcome.unsupported);
       return;

@@ -18,6 +18,14 @@ export function spend(cells: number): void {
   if (current.left < 0) throw new Spent();
 }
 
+/** A character of a formula met for the first time costs, to be read and kept, what so many cells do. */
+const cellsPerCharacter = 30;
+
+/** Counts a formula that is about to be read; a copy of one that was read costs nothing. */
+export function spendOnReading(formula: string): void {
+  spend(formula.length * cellsPerCharacter);
+}
+
 export class Work {
   left = most;
 

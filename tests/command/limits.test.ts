@@ -129,6 +129,14 @@ describe("Formulas that look at more cells than any check can", () => {
     expect(finding?.what).toMatch(/^from this cell on [\d,]+ formulas were not worked out again/);
   });
 
+  it("keep their stored values too where they are longer together than any check can take", async () => {
+    const long = (row: number) =>
+      `${Array.from({ length: 100 }, (_, i) => `A${i + 1}`).join("+")}+I${row}*0`;
+    const [finding, ...others] = await ofFormulas("value-unchecked", 3_000, long);
+    expect(others).toEqual([]);
+    expect(finding?.what).toMatch(/^from this cell on [\d,]+ formulas .* are longer together/);
+  });
+
   it("are told from a chain of as many that look at one cell each", async () => {
     expect(await ofFormulas("value-unchecked", 4_000, (row) => `J${row - 1}+1`)).toEqual([]);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { WorksheetFunction } from "../../functions";
+import { type WorksheetFunction, worksheetFunctions } from "../../functions";
 import { FormulaSyntaxError, SheetModel } from "../../src/sheet";
 import { Workbook } from "../../src/workbook";
 
@@ -90,4 +90,17 @@ describe("Several edits together", () => {
     expect(model.anchorOf("Data", 0, 1)).toBeNull();
     expect(model.anchorOf("Data", 1, 0)).toBeNull();
   });
+});
+
+it("An edit leaves what would take too long to work out at its stored value, and lists it", () => {
+  const workbook = Workbook.create();
+  const endless = "A1+BINOM.DIST.RANGE(2000000000,0.5,0,1000000000)";
+  workbook.addSheet("Job", { rows: [[{ value: 1 }, { formula: endless, value: 7 }]] });
+  const model = new SheetModel(workbook, worksheetFunctions);
+  expect(model.set("Job", 0, 0, 2)).toHaveLength(1);
+  expect(model.value("Job", 0, 1)).toBe(7);
+  model.recalculateAll();
+  expect(model.unsupported().map(({ what }) => what)).toEqual([
+    "more than 30,000,000 cells to look at",
+  ]);
 });

@@ -56,9 +56,9 @@ export const checkStaleValues: Check = (job, report, { cells }) => {
   }
   if (first)
     report.add("value-unchecked", first.sheet, cellName(first.row, first.col), first.row, "", {
-      what: `from this cell on ${left === 1 ? "1 formula was" : `${left.toLocaleString("en")} formulas were`} not worked out again: those of the workbook look at more cells than any check can`,
+      what: `from this cell on ${left === 1 ? "1 formula was" : `${left.toLocaleString("en")} formulas were`} not worked out again: those of the workbook look at more cells, or are longer together, than any check can take`,
       effect: "Their stored values were taken as they are.",
-      mend: "Let formulas read the cells they need, not whole columns anew in every row.",
+      mend: "Let formulas read the cells they need, not whole columns anew in every row, and copy them down instead of writing each anew.",
     });
 };
 

@@ -15,7 +15,7 @@ import { parseFormula } from "../parse";
 import type { Program, Reference, Run } from "../program";
 import { inTypedForm, looksOwn } from "../spelling";
 import { Matrix, Unsupported } from "../values";
-import { Spent, spend } from "../work";
+import { Spent, spendOnReading } from "../work";
 import {
   arrayConstant,
   asScalar,
@@ -56,7 +56,7 @@ export function compileFormula(
       throw new Unsupported(
         `a formula of more than ${longestFormula.toLocaleString("en")} characters`,
       );
-    spend(formula.length);
+    spendOnReading(formula);
     build.stand(place.row, place.col);
     const expr = build.compile(parseFormula(formula, library.ids), mode);
     const { reads, flags } = build;
