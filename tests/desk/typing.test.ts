@@ -36,6 +36,10 @@ describe("typing fans at the desk", () => {
     expect(await read(page, "D106")).toBe("bathroom");
     expect(await read(page, "E106")).toBe("on demand");
     expect(before).not.toBe("");
+    // What the heading says is no entry of the list.
+    await goTo(page, "Fans!C2");
+    await pressAll(page, ["Roo", "Enter"]);
+    expect(await read(page, "C2")).toBe("Roo");
     // From a row that Enter has led to, the next one is that row itself.
     await goTo(page, "Fans!A107");
     await page.keyboard.press("Control+.");

@@ -1,12 +1,12 @@
-import { isFormula, type RowsAt } from "./typed-cells";
+import { headRow, isFormula, type RowsAt } from "./typed-cells";
 
 /** How far up a column is looked for what was typed before. */
 const mostAbove = 300;
 
 /**
- * The rest of what is being typed, from the cell's own drop-down list or from the texts above it in
- * its column, the nearest first; "" for none. Short codes and sums of openings are never completed:
- * "A" must not become "A+C" under the tester's hands.
+ * The rest of what is being typed, from the cell's own drop-down list or from the texts between it
+ * and the heading of its column, the nearest first; "" for none. Short codes and sums of openings
+ * are never completed: "A" must not become "A+C" under the tester's hands.
  */
 export function restOf(at: RowsAt, row: number, col: number, typed: string): string {
   if (typed.trim() === "" || typed.startsWith("=")) return "";
@@ -21,7 +21,8 @@ export function restOf(at: RowsAt, row: number, col: number, typed: string): str
 function* candidates(at: RowsAt, row: number, col: number): Iterable<string> {
   const { book, sheet } = at;
   yield* book.choices(sheet.name, row, col) ?? [];
-  for (let above = row - 1; above >= Math.max(0, row - mostAbove); above--) {
+  const last = Math.max(headRow(at, row) + 1, row - mostAbove);
+  for (let above = row - 1; above >= last; above--) {
     const value = book.value(sheet.name, above, col);
     if (typeof value === "string" && !isFormula(at, above, col)) yield value;
   }
