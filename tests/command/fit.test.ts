@@ -81,3 +81,22 @@ describe("--fit", () => {
     );
   });
 });
+
+describe("results of one kind", () => {
+  it("are listed in the order of the sheet, also where several say the same", async () => {
+    const file = join(folder, "short.csv");
+    const lines = ["Unit,Room,Pa,Hole sq in,CFM,Need,P/F"];
+    for (let i = 0; i < 12; i++) {
+      const pressure = [2, 3, 4][i % 3] as number;
+      const flow = (1.07 * 16 * Math.sqrt(pressure)).toFixed(1);
+      lines.push(`Unit ${i + 1},Bath,${pressure},16,${flow},50,F`);
+    }
+    writeFileSync(file, lines.join("\n"));
+    const { text } = await call(file);
+    const told = [...text.matchAll(/!E(\d+) .* is short of the required/g)].map(([, row]) =>
+      Number(row),
+    );
+    expect(told).toEqual([...told].sort((a, b) => a - b));
+    expect(told).toHaveLength(12);
+  });
+});

@@ -104,18 +104,20 @@ function linesOf(findings: readonly Finding[], isShared: boolean): FindingLine[]
     finding,
   });
   if (!isShared || findings.length <= mostAlone) return findings.map(alone);
+  const words = (finding: Finding) =>
+    [finding.sheet, finding.what, acceptanceText(finding)].join("\n");
   const alike = new Map<string, Finding[]>();
   for (const finding of findings) {
-    const words = [finding.sheet, finding.what, acceptanceText(finding)].join("\n");
-    const own = alike.get(words);
+    const own = alike.get(words(finding));
     if (own) own.push(finding);
-    else alike.set(words, [finding]);
+    else alike.set(words(finding), [finding]);
   }
-  return [...alike.values()].flatMap((own) => {
-    const [first, ...others] = own as [Finding, ...Finding[]];
-    if (own.length <= mostAlone || first.cell === "") return own.map(alone);
-    const about = `${first.about} and ${others.length} more`.trim();
-    return [{ place: `${first.sheet}!${runsOf(own)}`, about, finding: first }];
+  return findings.flatMap((finding) => {
+    const own = alike.get(words(finding)) ?? [];
+    if (own.length <= mostAlone || finding.cell === "") return alone(finding);
+    if (own[0] !== finding) return [];
+    const about = `${finding.about} and ${own.length - 1} more`.trim();
+    return { place: `${finding.sheet}!${runsOf(own)}`, about, finding };
   });
 }
 
@@ -232,7 +234,9 @@ function readLine(place: string, blocks: readonly Block[]): string {
   const again = sum(blocks, ({ readings }) => readings) - sum(first, ({ readings }) => readings);
   const [readings, fans] = [
     sum(first, (own) => own.readings),
-    sum(first, (own) => own.fans.length),
+    sum(first, ({ fans, means }) =>
+      means.reduce((left, { of }) => left + 1 - of.length, fans.length),
+    ),
   ];
   const retests = again > 0 ? `, ${counted(again, "reading")} of further tests` : "";
   return `${place}: ${counted(readings, "reading")} of ${counted(fans, "fan")}${retests}, ${layoutsOf(blocks)}`;
