@@ -8,10 +8,10 @@ import { figure } from "../words";
 import { firstOpening } from "./first-opening";
 
 /** Fan, room, duty, open first, needs, rated, opened, three readings, note. */
-const columns = [9, 15, 12, 19, 8, 8, 11, 10, 10, 10, 19];
+const columns = [12, 15, 12, 19, 8, 8, 11, 10, 10, 10, 16];
 const title = "Form for the readings";
 const stateOfHouse =
-  "Windows and outer doors shut □   inner doors as in use □   other exhaust off □   gusts ______   baseline ______ Pa   tester __________   day __________   time ______";
+  "Windows and outer doors shut □  inner doors as in use □  other exhaust off □  gusts _____  baseline _____ Pa  tester _________  day _________  time _____";
 /** Room to write in, points. */
 const writingHeight = 22;
 /** Points of a page between its margins, of the lower of the two papers. */
@@ -50,7 +50,7 @@ export function readingForm(job: Job): SheetPlan {
     const [before, from] = [rows.height, rows.rows.length];
     rows.gap(4);
     rows.line(name === "" ? "Fans of no dwelling" : name, looks.section);
-    rows.line(stateOfHouse, looks.small);
+    rows.add([{ span: columns.length, value: stateOfHouse, look: looks.small }], writingHeight);
     for (const i of fans)
       rows.add(
         fanLine(job, i).map((value, at) => ({
@@ -105,7 +105,7 @@ function fanLine(job: Job, i: number): (string | number | null)[] {
   const required = fans.requiredNumber(i);
   const rated = table.number("rated", i);
   return [
-    table.text("tag", i),
+    [table.text("tag", i), fans.which(i)].filter((word) => word !== "").join(", "),
     table.text("room", i) || table.text("roomKind", i),
     table.text("duty", i),
     openFirst(job, i),
