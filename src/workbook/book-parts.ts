@@ -22,6 +22,7 @@ export class BookParts {
   readonly dialect: Dialect;
   readonly styles: Styles;
   readonly #cells: Budget;
+  readonly #text: Budget;
   #strings: readonly string[] | undefined;
   #richErrors: ReadonlyMap<string, string> | undefined;
 
@@ -33,6 +34,10 @@ export class BookParts {
     this.#cells = new Budget(
       limits.cells,
       `The workbook holds more than ${limits.cells} cells, the most that are read.`,
+    );
+    this.#text = new Budget(
+      limits.text,
+      `The cells of the workbook hold more than ${limits.text.toLocaleString("en")} characters of text, the most that are read: shorten its texts, or part it into several files.`,
     );
     const main = readRels(pkg, "").find((rel) => kindOf(rel.type) === "officeDocument");
     this.dialect = main?.type.startsWith(strict.relationships) ? strict : transitional;
@@ -50,6 +55,8 @@ export class BookParts {
       strings: () => this.#sharedStrings(),
       richErrors: () => (this.#richErrors ??= richErrors(this.pkg, this.part)),
     });
+    for (const row of data.rows.values())
+      for (const value of row.values) if (typeof value === "string") this.#text.take(value.length);
     this.pkg.release(part);
     return data;
   }

@@ -8,6 +8,7 @@ export const defaultLimits: Limits = {
   expandedBytes: 250 * 2 ** 20,
   depth: 100,
   cells: 3_000_000,
+  text: 64_000_000,
 };
 
 /** Counts down what is left of a limit and refuses the file when nothing is. */

@@ -182,6 +182,8 @@ export interface Limits {
   readonly depth: number;
   /** Cells in the whole workbook. */
   readonly cells: number;
+  /** Characters of text in the cells of the whole workbook, each time a text stands in one. */
+  readonly text: number;
 }
 
 export type WorkbookErrorReason =

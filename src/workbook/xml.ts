@@ -60,6 +60,37 @@ function parse(part: string, parser: SaxesParser, pieces: Iterable<string>): voi
   }
 }
 
+/** What the parser gathers whole though nobody reads it, by what opens it and what ends it. */
+const unread = { "<!--": "-->", "<?": "?>" } as const;
+const longestUnread = 1_000_000;
+
+/** The pieces as they come, as long as no comment or instruction among them is endless. */
+function* withoutEndless(part: string, pieces: Iterable<string>): Generator<string> {
+  let end: string | undefined;
+  let length = 0;
+  for (const piece of pieces) {
+    let at = 0;
+    while (at >= 0) {
+      if (end === undefined) {
+        const found = /<!--|<\?/g;
+        found.lastIndex = at;
+        const opening = found.exec(piece);
+        if (!opening) break;
+        end = unread[opening[0] as keyof typeof unread];
+        at = found.lastIndex;
+        length = 0;
+      }
+      const closing = piece.indexOf(end, at);
+      length += (closing < 0 ? piece.length : closing) - at;
+      if (length > longestUnread)
+        throw damaged(part, `a comment in it has more than ${longestUnread} characters`);
+      if (closing >= 0) end = undefined;
+      at = closing;
+    }
+    yield piece;
+  }
+}
+
 /** Reads a part from its bytes, piece by piece. */
 export function readXml(part: string, bytes: Uint8Array, maxDepth: number, handlers: XmlHandlers) {
   readXmlText(part, decodePieces(part, bytes), maxDepth, handlers);
@@ -72,7 +103,7 @@ export function readXmlText(
   maxDepth: number,
   handlers: XmlHandlers,
 ) {
-  parse(part, makeParser(maxDepth, handlers), pieces);
+  parse(part, makeParser(maxDepth, handlers), withoutEndless(part, pieces));
 }
 
 /** Reads a part that is already text and tells where each tag stands in it. */

@@ -292,3 +292,28 @@ describe("A workbook that asks for more than a reader can use", () => {
     expect(text.match(/→/g)?.length).toBeLessThanOrEqual(1500);
   });
 });
+
+describe("A workbook beyond what is read", () => {
+  it("is refused for the text of its cells, each time that a text stands in one", () => {
+    const cells = (n: number) =>
+      `<row r="1"><c r="A1" t="inlineStr"><is><t>${"x".repeat(n)}</t></is></c></row>`;
+    const open = (n: number) =>
+      Workbook.open(openCells(cells(n)).workbook.save(), { text: 10 }).sheets[0]?.rowCount;
+    expect(open(10)).toBe(1);
+    expect(() => open(11)).toThrow(/more than 10 characters of text, the most that are read/);
+  });
+
+  it("is refused for a comment without end in a part of it", () => {
+    const open = (n: number) =>
+      openCells(`<!--${"- ".repeat(n)}--><row r="1"><c r="A1"><v>1</v></c></row>`).sheet.rowCount;
+    expect(open(400_000)).toBe(1);
+    expect(() => open(600_000)).toThrow(/a comment in it has more than 1000000 characters/);
+  });
+
+  it("is refused for rows of fans beyond those of any job", async () => {
+    const path = job("rows.xlsx", (rows) => {
+      for (let n = rows.length; n <= 200_001; n++) rows.push([{ value: "Lot" }, { value: n }]);
+    });
+    expect(await told(path)).toMatch(/^holds 200,001 rows for fans, more than the 200,000 that/);
+  });
+});

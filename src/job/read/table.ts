@@ -1,4 +1,4 @@
-import { type CellValue, cellName, isBlankCell, isCellError, kept } from "../../cells";
+import { type CellValue, cellName, InputError, isBlankCell, isCellError, kept } from "../../cells";
 import type { System } from "../../editions";
 import { conversionFactor } from "../../units";
 import { type Field, type SheetLayout, unitOf } from "../columns";
@@ -9,6 +9,9 @@ import { TableIndex } from "./table-index";
 
 /** Why a number cell gave no number. */
 type Gap = "blank" | "text" | "error" | "absent";
+
+/** Twice a very large job. */
+const mostRows = 200_000;
 
 /**
  * Readings of one kind, each field with its own place: from one sheet or several, from rows,
@@ -36,6 +39,10 @@ export class Table {
       length += block.length;
       return length - block.length;
     });
+    if (length > mostRows)
+      throw new InputError(
+        `holds ${length.toLocaleString("en")} rows for ${layout.kind}, more than the ${mostRows.toLocaleString("en")} that are checked at once: part it into several files, dwelling by dwelling`,
+      );
     this.length = length;
     this.fields = new Map(layout.fields.map((field) => [field.key, field]));
     for (const { lines } of blocks) for (const key of lines.keys()) this.keys.add(key);
