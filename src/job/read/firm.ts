@@ -340,7 +340,12 @@ export function isOwnForm(fit: SheetFit): boolean {
   const own = [...fit.columns.values()].filter(({ heading }) =>
     titles.has(readHeading(heading).name),
   );
-  return own.length >= ownShare * (fit.columns.size + fit.unused.length);
+  // Openings under a heading that is not ours: the other headings are the trade's as well.
+  const isElsewhere =
+    fit.kind === "fans" &&
+    fit.unused.length > 0 &&
+    !["area", "openings"].some((key) => fit.columns.has(key));
+  return !isElsewhere && own.length >= ownShare * (fit.columns.size + fit.unused.length);
 }
 
 /**
