@@ -341,10 +341,12 @@ export function isOwnForm(fit: SheetFit): boolean {
     titles.has(readHeading(heading).name),
   );
   // Openings under a heading that is not ours: the other headings are the trade's as well.
+  const has = (key: string) => fit.columns.has(key);
   const isElsewhere =
     fit.kind === "fans" &&
     fit.unused.length > 0 &&
-    !["area", "openings"].some((key) => fit.columns.has(key));
+    ["pressure", "flow"].every(has) &&
+    !["area", "openings"].some(has);
   return !isElsewhere && own.length >= ownShare * (fit.columns.size + fit.unused.length);
 }
 
