@@ -27,7 +27,7 @@ export async function tellOrder(
     );
   const beside = other && estimateOf(job, other);
   const sections = estimateSections(estimate, job.settings, beside);
-  const notes = estimateNotes(estimate, job.settings);
+  const notes = estimateNotes(estimate, job.settings, beside);
   const edition = estimate.edition?.id ?? "no edition";
   if (format === "json") {
     const told = { format: 1, file, edition, ...(other && { other: other.id }), sections, notes };

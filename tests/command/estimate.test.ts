@@ -332,6 +332,21 @@ Lot 1,A,1800,3,Kitchen,kitchen hood,on demand,no,smooth,6,14,1
     expect(out).not.toContain("of smooth 6 do not pass");
   });
 
+  it("says of which file nothing was taken, and under another edition which fans are too small", async () => {
+    writeFileSync(at("few.csv"), "Lot,Floor area,Bedrooms,Kitchens\nL1,1500,3,1\nL2,1500,3,1\n");
+    writeFileSync(at("odd.csv"), "Fan,CFM,Price\nK110,110,70\n");
+    writeFileSync(at("small.csv"), "Model,Rated flow,Cost\nK110,110,70\n");
+    const made = await call(
+      ...["--estimate", at("few.xlsx"), "--edition", "IRC-2021"],
+      ...["few.csv", "odd.csv", "small.csv"].map(at),
+    );
+    expect(made.notes).toContain("odd.csv: nothing was taken from it");
+    expect(made.notes).not.toContain("small.csv: nothing");
+    const { out } = await call("--order", "--under", "62.2-2016", at("few.xlsx"));
+    // 62.2-2016, table 5.1 (from memory): 300 cfm of a kitchen that is no hood, unless it is enclosed.
+    expect(out).toContain("Under 62.2-2016: 2 fans cannot be chosen");
+  });
+
   it("asks for headings where a file holds no lots, and for a name that ends in .xlsx", async () => {
     const none = await call("--estimate", at("x.xlsx"), at("fans.csv"));
     expect([none.code, none.notes]).toEqual([2, expect.stringContaining("no list of lots")]);

@@ -186,6 +186,7 @@ export function estimateNotes(
     Settings,
     "system" | "margin" | "hoursFan" | "hoursDwelling" | "hourRate" | "priceMargin"
   >,
+  beside?: Estimate,
 ): string[] {
   const none = noneRequired.map(({ room, fans }) => `${fans} of kind ${room}`).join(", ");
   const { hoursFan, hoursDwelling, hourRate, priceMargin } = settings;
@@ -205,7 +206,11 @@ export function estimateNotes(
         ]
       : [`The Job sheet does not say ${missing.join(", ")}: what follows from it is left blank.`]),
     ...(none === "" ? [] : [`No rate is required of rooms (${none}): no fan is bought for them.`]),
-    ...unmet.map(({ said, fans }) => `${fans} fans cannot be chosen: ${said}.`),
+    ...unmet.map(unmetText),
+    ...(beside?.unmet ?? []).map(
+      (each) =>
+        `Under ${beside?.edition?.id}: ${unmetText(each)} Its totals leave these fans out; add a fan large enough to the catalogue.`,
+    ),
     ...unfit.map((duct) => unfitText(duct, settings.system)),
     ...(!(unpriced > 0)
       ? []
@@ -217,6 +222,9 @@ export function estimateNotes(
       : []),
   ];
 }
+
+const unmetText = ({ said, fans }: Estimate["unmet"][number]) =>
+  `${fans} fans cannot be chosen: ${said}.`;
 
 /** What of the ducts to buy would be rejected, and what to draw instead. */
 function unfitText(

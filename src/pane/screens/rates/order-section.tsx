@@ -54,7 +54,7 @@ export function OrderSection({ job }: { job: Job }) {
           </section>
         ))}
       <ul className={shared.stack}>
-        {estimateNotes(estimate, job.settings).map((note) => (
+        {estimateNotes(estimate, job.settings, beside).map((note) => (
           <li key={note}>{note}</li>
         ))}
       </ul>
