@@ -39,6 +39,8 @@ export interface LargerRule {
   readonly byBedrooms: readonly number[];
   /** Left out where the edition has no rate for more bedrooms. */
   readonly eachFurther?: number;
+  /** Set where the rate goes by persons; bedrooms + 1 are taken where they are fewer or not known. */
+  readonly byPersons?: true;
   /** Most that the system may move, for the same bedrooms. */
   readonly mostByBedrooms?: readonly number[];
   readonly source: Source;

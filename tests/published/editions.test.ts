@@ -130,11 +130,16 @@ describe("rates of whole dwellings", () => {
     expect(rate("TEK17", 90, 3)).toBeCloseTo(30, 10);
     expect(rate("PASSIVE-HOUSE", 150, 3) * 3.6).toBeCloseTo(120, 10);
     expect(rate("PASSIVE-HOUSE", 200, 3) * 3.6).toBeCloseTo(150, 10);
+    const six = cellOf("DWELLING_RATE", "PASSIVE-HOUSE", 150, 3, null, "si", 6) as number;
+    expect(six * 3.6).toBeCloseTo(180, 10);
   });
 
   // Read: 5 L/s and 4 for each person, whose example has four persons: 21 L/s.
   it("Ireland: four persons have 21 L/s", () => {
     expect(dwellingRate(findEdition("TGDF-2019"), 50, 3, "si").rate).toBe(21);
+    // The example itself: two bedrooms of two persons each.
+    expect(cellOf("DWELLING_RATE", "TGDF-2019", 50, 2, null, "si", 4)).toBe(21);
+    expect(cellOf("DWELLING_RATE", "TGDF-2019", 50, 2, null, "si", 2)).toBe(17);
   });
 });
 

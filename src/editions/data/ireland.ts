@@ -18,6 +18,7 @@ export const ireland = edition("TGDF-2019", "Ireland, Technical Guidance Documen
       leastBedrooms: 1,
       byBedrooms: [13],
       eachFurther: 4,
+      byPersons: true,
       source: source(
         "5 L/s and 4 for each person (read), bedrooms + 1 taken",
         "common practice",
@@ -27,6 +28,6 @@ export const ireland = edition("TGDF-2019", "Ireland, Technical Guidance Documen
     },
   ],
   notes: [
-    "The rate goes by the persons that the dwelling is designed for; bedrooms plus one is taken here.",
+    "The rate goes by the persons that the dwelling is designed for; bedrooms plus one is taken where no more are given.",
   ],
 });

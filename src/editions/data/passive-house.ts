@@ -23,6 +23,7 @@ export const passiveHouse = edition("PASSIVE-HOUSE", "Passive House, design flow
       leastBedrooms: 0,
       byBedrooms: [perHour(30)],
       eachFurther: perHour(30),
+      byPersons: true,
       source: read("30 m³/h for each person, bedrooms + 1 taken"),
       areaSource: read("0.30 air changes an hour at a height of 2.5 m"),
     },

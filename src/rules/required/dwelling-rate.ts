@@ -27,7 +27,7 @@ import type { Found } from "../native/found";
 import type { Native, NativeForm } from "../native/native";
 import { dwellingCells, dwellingRules, furtherPersons } from "../native/tables/dwelling-rates";
 import { sumOver, wrong } from "../native/text";
-import { isStated, personsOf } from "./stated";
+import { goesByPersons, isStated, personsOf } from "./stated";
 
 /**
  * The least rate of a whole dwelling under an edition, cfm (ip) or L/s (si), before any credit.
@@ -59,10 +59,12 @@ export function dwellingRate(
       `unknown method "${method}" in ${edition.id}: use one of ${known.join(", ")}`,
     );
   }
-  const before = byRule(rule, floorArea, bedrooms, system);
-  return occupants === undefined
-    ? before
-    : forPersons(edition, before, occupants, bedrooms, system);
+  if (occupants === undefined) return byRule(rule, floorArea, bedrooms, system);
+  if (!Number.isInteger(occupants) || occupants < 0)
+    throw new InputError(`${occupants} occupants: give a whole number, 0 or more`);
+  return rule.method === "larger" && rule.byPersons
+    ? byLarger(rule, floorArea, Math.max(bedrooms, occupants - 1))
+    : forPersons(edition, byRule(rule, floorArea, bedrooms, system), occupants, bedrooms, system);
 }
 
 function byRule(rule: DwellingRule, area: number, bedrooms: number, system: System): RequiredRate {
@@ -86,11 +88,9 @@ function forPersons(
   bedrooms: number,
   system: System,
 ): RequiredRate {
-  if (!Number.isInteger(n) || n < 0)
-    throw new InputError(`${n} occupants: give a whole number, 0 or more`);
   const further = personsOf(edition, system);
   if (!further?.furtherPerson)
-    throw noRule(edition, "rate by persons", (each) => personsOf(each, system) !== undefined);
+    throw noRule(edition, "rate by persons", (each) => goesByPersons(each, system));
   const { each, source } = further.furtherPerson;
   const N = Math.max(bedrooms, further.leastBedrooms);
   const given = { R: before.rate, b: statedIn(each, system, edition.id), n, N };
@@ -180,7 +180,12 @@ export const native: NativeForm = (native) =>
 function nativeRate(native: Native): string {
   const [A, N] = [native.far("floorArea"), native.far("bedrooms")];
   const rule = dwellingRule(native);
-  const counted = native.call.step("bedrooms that count", `MAX(${N},${rule.of("Least bedrooms")})`);
+  const n = native.has("occupants") ? native.far("occupants") : undefined;
+  const persons = n ? `,IF(ISNUMBER(${n}),${rule.of("Goes by persons")}*(${n}-1),0)` : "";
+  const counted = native.call.step(
+    "bedrooms that count",
+    `MAX(${N},${rule.of("Least bedrooms")}${persons})`,
+  );
   const cells = native.call.table(dwellingCells);
   const listed = native.call.step(
     "number in the table of dwelling rates",
@@ -237,7 +242,7 @@ function withPersons(native: Native): string {
   const raised = plain(rateForPersons, { R, b: rule.of("Rate, cfm or L/s"), n, N });
   return native.call.step(
     "dwelling rate for its persons",
-    `IF(ISNUMBER(${n}),${rule.orNone(raised)},${R})`,
+    `IF(ISNUMBER(${n}),IF(${dwellingRule(native).of("Goes by persons")}=1,${R},${rule.orNone(raised)}),${R})`,
   );
 }
 

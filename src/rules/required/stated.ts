@@ -12,3 +12,10 @@ export function personsOf(edition: Edition, system: System): EquationRule | unde
       rule.method === "equation" && rule.furtherPerson?.each[system] !== undefined,
   );
 }
+
+/** Whether an edition has a rate that goes by persons, in these units. */
+export function goesByPersons(edition: Edition, system: System): boolean {
+  const isByPersons = (rule: DwellingRule) =>
+    rule.method === "larger" && rule.byPersons === true && isStated(rule, system);
+  return personsOf(edition, system) !== undefined || edition.dwelling.some(isByPersons);
+}

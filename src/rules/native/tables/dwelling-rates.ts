@@ -17,6 +17,7 @@ export const dwellingRules = tableOf("Rules for dwellings", () =>
         "Last listed": null,
         "Least rate": null,
         "Most rate": null,
+        "Goes by persons": 0,
         ...numbersOf(rule, system),
       };
       return rowOf(edition.id, cells, rule.source);
@@ -77,6 +78,7 @@ function numbersOf(rule: DwellingRule, system: System): TableRow {
         "Rate by person": rule.eachFurther ?? -1,
         "Least bedrooms": rule.leastBedrooms,
         "Last listed": rule.leastBedrooms + rule.byBedrooms.length - 1,
+        "Goes by persons": rule.byPersons ? 1 : 0,
       };
     case "bounded":
       return { "Rate by area": rule.areaRate, "Least rate": rule.least, "Most rate": rule.most };
