@@ -29,6 +29,7 @@ export { InputError } from "./input-error";
 export { fixed, formulaNumber, numberText, shown, shownApart, significant } from "./number-text";
 export {
   around,
+  aroundBySheet,
   holdsCell,
   longestFormula,
   longestStoredFormula,

@@ -40,3 +40,13 @@ export function around(a: Rectangle, b: Rectangle): Rectangle {
     right: Math.max(a.right, b.right),
   };
 }
+
+/** One place for each sheet, around all that are given of it. */
+export function aroundBySheet(places: Iterable<Place>): Place[] {
+  const bySheet = new Map<string, Place>();
+  for (const place of places) {
+    const { sheet } = place;
+    bySheet.set(sheet, { sheet, ...around(bySheet.get(sheet) ?? place, place) });
+  }
+  return [...bySheet.values()];
+}

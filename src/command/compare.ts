@@ -1,5 +1,5 @@
 import { auditFormulas } from "../audit";
-import { visible, visibleIn, visibleJson } from "../cells";
+import { counted, visible, visibleIn, visibleJson } from "../cells";
 import {
   type Change,
   checkJob,
@@ -83,8 +83,7 @@ function tableOf(
       head: ["change", "cell", "row", "field", "from → to"],
     },
   );
-  const counts = new Map<string, number>();
-  for (const { kind } of changes) counts.set(kind, (counts.get(kind) ?? 0) + 1);
+  const counts = counted(changes.map(({ kind }) => kind));
   const sums = [...counts].map(([kind, count]) => `${count} ${kind}`).join(", ");
   return [...lines, table, "", `  ${sums}`, ""].join("\n");
 }

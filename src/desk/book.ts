@@ -61,10 +61,10 @@ export interface Book {
   /** The entries a drop-down list offers for a cell, or null. */
   choices(sheet: string, row: number, col: number): readonly string[] | null;
   /**
-   * Takes texts as if typed into cells; one step to undo. A new row looks as the one above it. Ranges
-   * that ended with the row `endedAt` of a list take in the next.
+   * Takes texts as if typed into cells; one step to undo. A new row looks as the one above it. Where
+   * it lengthens a list, ranges that ended with the row above take it in.
    */
-  enter(sheet: string, cells: readonly CellText[], newRow?: number, endedAt?: number): void;
+  enter(sheet: string, cells: readonly CellText[], newRow?: number, isInserted?: boolean): void;
   /** Sets the width of a column, in characters. */
   widen(sheet: string, col: number, width: number): void;
   /** Empties cells; one step to undo. */

@@ -72,8 +72,8 @@ export class HostBook implements Book {
     return list.source.split(",").map((entry) => entry.trim());
   }
 
-  enter(sheet: string, cells: readonly CellText[], newRow?: number, endedAt?: number): void {
-    this.host.userEntersCells(sheet, cells, newRow, endedAt);
+  enter(sheet: string, cells: readonly CellText[], newRow?: number, isInserted?: boolean): void {
+    this.host.userEntersCells(sheet, cells, newRow, isInserted);
   }
 
   widen(sheet: string, col: number, width: number): void {

@@ -1,6 +1,7 @@
 import {
   boundsOf,
   cellName,
+  kept,
   type Rectangle,
   rectanglesIn,
   rectangleText,
@@ -23,9 +24,7 @@ export function addressesOf(cells: Iterable<string>, sheet = ""): string[] {
   for (const cell of cells) {
     const block = boundsOf(cell);
     if (!block) continue;
-    const rows = byCol.get(block.left);
-    if (rows) rows.push(block.top);
-    else byCol.set(block.left, [block.top]);
+    kept(byCol, block.left, () => []).push(block.top);
   }
   const parts = [...byCol].sort(([a], [b]) => a - b).flatMap(([col, rows]) => runs(col, rows));
   const around = sheetPrefix(sheet).length + 1;

@@ -1,4 +1,4 @@
-import { around, boundsOf, maxCols, maxRows, type Place, type Rectangle } from "../cells";
+import { aroundBySheet, boundsOf, maxCols, maxRows, type Place, type Rectangle } from "../cells";
 import { toHostError } from "./host-error";
 import { run } from "./run";
 import { selection } from "./selection";
@@ -68,14 +68,12 @@ function together(
   batch: readonly { id: string; block: Rectangle }[],
   names: ReadonlyMap<string, string>,
 ): Place[] {
-  const bySheet = new Map<string, Place>();
-  for (const { id, block } of batch) {
-    const sheet = names.get(id);
-    if (sheet === undefined) continue;
-    const before = bySheet.get(sheet);
-    bySheet.set(sheet, { sheet, ...(before ? around(before, block) : block) });
-  }
-  return [...bySheet.values()];
+  return aroundBySheet(
+    batch.flatMap(({ id, block }) => {
+      const sheet = names.get(id);
+      return sheet === undefined ? [] : [{ sheet, ...block }];
+    }),
+  );
 }
 
 /**

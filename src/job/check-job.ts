@@ -154,8 +154,11 @@ function answeredIn(
   let answered: readonly boolean[] | undefined;
   return (i) => {
     answered ??= byRow("answered", "fans", (own) => {
-      const rows = Array.from({ length: own.fans?.length ?? 0 }, (_, row) => row);
-      return rows.map((row) => factsOf(own).fans?.replacedAs(row) === "read again");
+      const { fans } = factsOf(own);
+      return Array.from(
+        { length: own.fans?.length ?? 0 },
+        (_, row) => fans?.replacedAs(row) === "read again",
+      );
     });
     return answered[i] === true;
   };
@@ -187,10 +190,8 @@ function together(
 function summarise(job: Job, all: readonly Finding[]): Summary {
   const findings = all.filter(isOpen);
   const isMeasured = (i: number) => job.fans?.isMeasured(i) === true;
-  const [kinds, bySeverity] = [
-    counted(findings.map(({ kind }) => kind)),
-    counted(findings.map(({ severity }) => severity)),
-  ];
+  const kinds = counted(findings.map(({ kind }) => kind));
+  const bySeverity = counted(findings.map(({ severity }) => severity));
   return {
     fans: fansAmong(job, () => true),
     measured: fansAmong(job, isMeasured),

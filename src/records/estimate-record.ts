@@ -1,3 +1,4 @@
+import { grouped } from "../cells";
 import {
   codesText,
   type Estimate,
@@ -82,11 +83,7 @@ const mostNamed = 60;
 /** Dwellings of the same numbers in one row that counts and names them, where that saves rows. */
 function alikeInOne(section: EstimateSection): EstimateSection {
   const { columns, rows } = section;
-  const alike = new Map<string, (typeof rows)[number][]>();
-  for (const row of rows) {
-    const key = JSON.stringify(row.slice(1));
-    alike.set(key, [...(alike.get(key) ?? []), row]);
-  }
+  const alike = grouped(rows, (row) => JSON.stringify(row.slice(1)));
   if (2 * alike.size > rows.length) return section;
   return {
     ...section,

@@ -116,12 +116,8 @@ export class Editor {
 
   private enroll(cell: FormulaCell, work = new Work()): void {
     const program = work.within(() => this.programs.of(cell));
-    if (!("run" in program)) {
-      cell.problem = program.unsupported;
-      return;
-    }
     cell.problem = program.unsupported;
-    this.graph.add(cell, program);
+    if ("run" in program) this.graph.add(cell, program);
   }
 
   /** Whether a formula gives an array that its text does not show, as our functions can. */

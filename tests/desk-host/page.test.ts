@@ -91,7 +91,7 @@ describe("The page's side of the host", () => {
       { row: 3, col: 0, text: "5" },
       { row: 4, col: 1, text: "=SUM($A$2:A5)" },
     ];
-    host.userEntersCells("Fans", cells, 4, 3);
+    host.userEntersCells("Fans", cells, 4, true);
     expect(host.typedText("Total", 0, 0)).toBe(
       "=SUM(Fans!A2:A5)/MAX(fans!$A$2:$A$5)+Fans!A4+SUM(Fans!A2:A40)",
     );

@@ -1,8 +1,7 @@
-import { cellName, columnLetters, parseCell } from "../../cells";
+import { cellName, columnLetters, grouped, parseCell } from "../../cells";
 import {
   estimateOf,
   type Finding,
-  type FindingKind,
   findingKinds,
   isFault,
   isOpen,
@@ -106,12 +105,7 @@ function linesOf(findings: readonly Finding[], isShared: boolean): FindingLine[]
   if (!isShared || findings.length <= mostAlone) return findings.map(alone);
   const words = (finding: Finding) =>
     [finding.sheet, finding.what, acceptanceText(finding)].join("\n");
-  const alike = new Map<string, Finding[]>();
-  for (const finding of findings) {
-    const own = alike.get(words(finding));
-    if (own) own.push(finding);
-    else alike.set(words(finding), [finding]);
-  }
+  const alike = grouped(findings, words);
   return findings.flatMap((finding) => {
     const own = alike.get(words(finding)) ?? [];
     if (own.length <= mostAlone || finding.cell === "") return alone(finding);
@@ -141,13 +135,7 @@ function runsOf(findings: readonly Finding[]): string {
 
 /** Findings by their kind, most severe first. */
 export function byCause(findings: readonly Finding[]): Cause[] {
-  const kinds = new Map<FindingKind, Finding[]>();
-  for (const finding of findings) {
-    const own = kinds.get(finding.kind);
-    if (own) own.push(finding);
-    else kinds.set(finding.kind, [finding]);
-  }
-  return [...kinds]
+  return [...grouped(findings, ({ kind }) => kind)]
     .map(([kind, own]) => {
       const { title } = findingKinds[kind];
       const shared = sharedWords(own);
@@ -194,14 +182,8 @@ export function acceptanceText({ accepted, lapsed }: Finding): string {
 export function readLines({ job }: JobCheck): string[] {
   if (!job.firm) return [];
   const { blocks, notRead } = job.firm.reading;
-  const bySheet = new Map<string, Block[]>();
-  for (const block of blocks)
-    bySheet.set(block.sheet, [...(bySheet.get(block.sheet) ?? []), block]);
-  const alike = new Map<string, [sheet: string, blocks: Block[]][]>();
-  for (const [sheet, own] of bySheet) {
-    const layout = layoutsOf(own);
-    alike.set(layout, [...(alike.get(layout) ?? []), [sheet, own]]);
-  }
+  const bySheet = grouped(blocks, ({ sheet }) => sheet);
+  const alike = grouped(bySheet, ([, own]) => layoutsOf(own));
   const read = [...alike.values()].flatMap((sheets) =>
     sheets.length > mostSheets
       ? [

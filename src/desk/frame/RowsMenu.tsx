@@ -25,9 +25,8 @@ export function RowsMenu({ desk, onFind }: { desk: Desk; onFind: () => void }) {
     inGrid();
     desk.attempt(() => {
       const texts = cells();
-      const last = isOpened ? lastOf(texts) : undefined;
-      const endedAt = last === undefined ? undefined : last - 1;
-      if (texts.length > 0) desk.book.enter(desk.sheet.name, texts, last, endedAt);
+      const newRow = isOpened ? lastOf(texts) : undefined;
+      if (texts.length > 0) desk.book.enter(desk.sheet.name, texts, newRow, isOpened);
       desk.filterAgain();
     });
   };

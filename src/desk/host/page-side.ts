@@ -126,14 +126,14 @@ export abstract class PageSide {
 
   /**
    * Takes texts for cells here and there on a sheet; undone as one. A new row gets the formats of the
-   * one above it, by which its texts are read too. Where one was put into a list that ended with the
-   * row `endedAt`, ranges that ended there, wherever they stand, take in the row after it.
+   * one above it, by which its texts are read too. Where one row was inserted into a list, so that
+   * it ends with the new one, ranges that ended above it, wherever they stand, take it in.
    */
   userEntersCells(
     sheet: string,
     cells: readonly TypedCell[],
     newRow?: number,
-    endedAt?: number,
+    isInserted = false,
   ): void {
     const { book } = this;
     const tab = book.tab(sheet);
@@ -148,7 +148,8 @@ export abstract class PageSide {
       book.formats.revert(looks, "before");
       throw thrown;
     }
-    if (endedAt !== undefined) book.cells.apply(this.grown({ sheet, row: endedAt }));
+    if (isInserted && newRow !== undefined)
+      book.cells.apply(this.grown({ sheet, row: newRow - 1 }));
     if (looks.length > 0) book.history.restyled(looks);
   }
 

@@ -27,10 +27,10 @@ function listAround(at: RowsAt, row: number): List {
   const { book, sheet, extent } = at;
   const top = head + 1;
   let bottom = extent.lastUsed.row;
+  const rows = range(top, bottom);
   const columns: Column[] = [];
   for (let col = 0; col < extent.usedCols; col++) {
     if (book.value(sheet.name, head, col) === null) continue;
-    const rows = range(top, bottom);
     const formulaAt = rows.find((each) => isFormula(at, each, col));
     const isTyped = (each: number) =>
       book.value(sheet.name, each, col) !== null && !isFormula(at, each, col);

@@ -64,14 +64,10 @@ export const checkFanRates: Check = (job, report) => {
       report.at("flow-short", fans.table, field, i, fans.label(i), {
         what: `${said} is short of the required ${least} ${unit} by ${shown((required - flow) / factor)}`,
         effect: shortBy(fans, i, edition, rated >= required),
-        mend: lookForCause,
+        mend: "Look for a crushed or long duct, a stuck damper, a blocked terminal or a low speed setting; mend, then test again.",
       });
   }
 };
-
-/** What to look for where a fan is short. */
-const lookForCause =
-  "Look for a crushed or long duct, a stuck damper, a blocked terminal or a low speed setting; mend, then test again.";
 
 /** What becomes of a fan that is short of its rate; undefined for one that is not. */
 export function howShort(job: Job, i: number) {

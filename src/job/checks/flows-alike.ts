@@ -1,4 +1,4 @@
-import { fixed, shown } from "../../cells";
+import { fixed, kept, shown } from "../../cells";
 import type { Check } from "./check";
 import { leastReadings } from "./readings-copied";
 
@@ -17,9 +17,7 @@ export const checkFlowsAlike: Check = ({ fans }, report) => {
     const tester = fans.table.text("tester", i);
     if (!fans.isMeasured(i) || tester === "" || !(required > 0)) continue;
     const key = `${tester}\u0000${required}`;
-    const group = groups.get(key) ?? { tester, required, rows: [] };
-    group.rows.push(i);
-    groups.set(key, group);
+    kept(groups, key, () => ({ tester, required, rows: [] })).rows.push(i);
   }
   for (const { tester, required, rows } of groups.values()) {
     const flows = rows.map((i) => fans.flow[i] ?? Number.NaN);

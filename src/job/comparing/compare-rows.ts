@@ -56,7 +56,7 @@ export function pairRows(before: Table | undefined, after: Table | undefined): P
   const [lost, come] = [[...old.values()].filter(isUnnamed(before)), left.filter(isUnnamed(after))];
   const olds = keysOf(before, firstName, lost);
   const added = [
-    ...left.filter((i) => !come.includes(i)),
+    ...left.filter((i) => !isUnnamed(after)(i)),
     ...match(olds, keysOf(after, firstName, come)),
   ];
   const met = new Set(pairs.map(([was]) => was));

@@ -4,6 +4,7 @@ import type { System } from "../../editions";
 import { areaForFlow, rectArea, roundArea } from "../../formulas";
 import { mostOfFace, type Reach, reachOf, usualWindow } from "../../rules";
 import { unitOf } from "../columns";
+import { attempt } from "../read/maybe";
 import { approachError, type BoxFace, layOut, type PlacedHole, widestHole } from "./box-face";
 
 /** One opening of a planned box: one hole, or several equal ones that are opened together. */
@@ -62,12 +63,8 @@ export function planOpenings(
   options: PlanOptions = {},
 ): BoxPlan {
   const planned = (apart: number) => planApart(apart, least, most, constant, options);
-  try {
-    return planned(leastApart);
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    return planned(1);
-  }
+  const apart = attempt(() => planned(leastApart));
+  return "value" in apart ? apart.value : planned(1);
 }
 
 /** The last opening has so many times the area of the one before, where the face has room for it. */

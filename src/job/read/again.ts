@@ -38,14 +38,14 @@ export function readJobAgain(
     const { sheet, top, bottom } = place;
     isFitDue ||= top < searchedRows;
     if (settingSheets.has(sheet)) return undefined;
-    const [kind, fits] = Object.entries(before.fit.sheets).find(([, all]) =>
-      all.some((fit) => fit.sheet === sheet),
-    ) ?? [undefined, []];
-    isFitDue ||= kind === undefined;
-    if (kind === undefined) continue;
-    const fit = fits.find((each) => each.sheet === sheet);
+    const fit = Object.values(before.fit.sheets)
+      .flat()
+      .find((each) => each.sheet === sheet);
+    isFitDue ||= fit === undefined;
+    if (!fit) continue;
+    const { kind } = fit;
     const grid = file.sheets.find(({ name }) => name === sheet);
-    if ((kind !== "fans" && kind !== "dwellings") || !fit || !grid || top <= fit.headerRow)
+    if ((kind !== "fans" && kind !== "dwellings") || !grid || top <= fit.headerRow)
       return undefined;
     const isFilled = filledIn(grid, fit, layoutOf(kind));
     for (let row = top; row <= bottom; row++) {

@@ -1,4 +1,4 @@
-import { type CellValue, isBlankCell } from "../../cells";
+import { type CellValue, isBlankCell, kept } from "../../cells";
 import type { SheetLayout } from "../columns";
 import type { SheetFit } from "../fit";
 import { type Grid, hasFormula } from "../grid";
@@ -65,12 +65,10 @@ export function rowBlock(grid: Grid, fit: SheetFit, layout: SheetLayout): Block 
 /** Some of the readings of a block. */
 export function partOfBlock(block: Block, own: readonly number[]): Block {
   const known = new Map<Along, Along>();
-  const pick = (cells: Along): Along => {
-    if (typeof cells === "number") return cells;
-    const picked = known.get(cells) ?? own.map((i) => cells[i] as number);
-    known.set(cells, picked);
-    return picked;
-  };
+  const pick = (cells: Along): Along =>
+    typeof cells === "number"
+      ? cells
+      : kept(known, cells, () => own.map((i) => cells[i] as number));
   const picked = <T extends Pick<Line, "rows" | "cols">>(line: T): T => {
     return { ...line, rows: pick(line.rows), cols: pick(line.cols) };
   };

@@ -92,7 +92,7 @@ export class FirmSheets {
   }
 
   /** Whether a row is the mean of the tests above it. */
-  isMean(i: number): boolean {
+  private isMean(i: number): boolean {
     const { block, own } = this.at(i);
     return own >= block.fans.length;
   }

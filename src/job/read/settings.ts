@@ -21,6 +21,7 @@ import {
 import type { JobFit } from "../fit";
 import type { JobFile } from "../grid";
 import { asSentence } from "../words";
+import { attempt } from "./maybe";
 
 /** A setting that cannot be used; the usual value stands in for it. */
 export interface SettingProblem {
@@ -170,11 +171,9 @@ export function readSettings(file: JobFile, fit: JobFit): Settings {
     barometer: optional("barometer"),
     elevation: optional("elevation"),
   };
-  try {
-    requireMeant(air, system);
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    const [what = "", mend = ""] = error.message.split(": ");
+  const meant = attempt(() => requireMeant(air, system));
+  if ("problem" in meant) {
+    const [what = "", mend = ""] = meant.problem.message.split(": ");
     complain(/^humidity/.test(what) ? "humidity" : "barometer", what, asSentence(mend));
   }
   return {

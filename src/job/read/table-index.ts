@@ -1,3 +1,4 @@
+import { kept } from "../../cells";
 import { along, type Block } from "./block";
 
 /** Which readings of a table a cell or a row belongs to. */
@@ -20,8 +21,7 @@ export class TableIndex {
   }
 
   private take(sheet: string, block: Block, own: number, i: number): void {
-    const rows = this.rows.get(sheet) ?? new Map<number, number[]>();
-    this.rows.set(sheet, rows);
+    const rows = kept(this.rows, sheet, () => new Map<number, number[]>());
     if (block.isRowwise) {
       push(rows, along(block.home.rows, own), i);
       return;

@@ -1,3 +1,4 @@
+import { grouped } from "../../cells";
 import {
   type Finding,
   findingKinds,
@@ -69,23 +70,17 @@ export function filterFindings(
 export function groupFindings(findings: readonly Finding[], by: GroupBy): FindingGroup[] {
   if (by === "row")
     return [
-      ...grouped(findings.filter(isFault), "row"),
-      ...grouped(
+      ...groupsBy(findings.filter(isFault), "row"),
+      ...groupsBy(
         findings.filter((one) => !isFault(one)),
         "kind",
       ),
     ];
-  return grouped(findings, "kind");
+  return groupsBy(findings, "kind");
 }
 
-function grouped(findings: readonly Finding[], by: GroupBy): FindingGroup[] {
-  const groups = new Map<string, Finding[]>();
-  for (const finding of findings) {
-    const key = by === "kind" ? finding.kind : rowKey(finding);
-    const group = groups.get(key);
-    if (group) group.push(finding);
-    else groups.set(key, [finding]);
-  }
+function groupsBy(findings: readonly Finding[], by: GroupBy): FindingGroup[] {
+  const groups = grouped(findings, (finding) => (by === "kind" ? finding.kind : rowKey(finding)));
   const made = [...groups].map(([key, list]) => makeGroup(key, list, by));
   if (by === "row") return made;
   const order = Object.keys(findingKinds);

@@ -1,4 +1,12 @@
-import { around, boundsOf, InputError, maxCols, maxRows, type Place, type Spot } from "../../cells";
+import {
+  aroundBySheet,
+  boundsOf,
+  InputError,
+  maxCols,
+  maxRows,
+  type Place,
+  type Spot,
+} from "../../cells";
 import { type Finding, type FitChoice, isOpen, type JobCheck, type JobStart } from "../../job";
 import { announceChange, announceCheck, count } from "../model/announce";
 import { placeOf } from "../model/finding-groups";
@@ -149,10 +157,7 @@ export class Session extends Store {
 
   /** The cells edited since the last check; undefined where the host cannot read them by themselves. */
   private async readAgain(checked: Reading): Promise<Reading | undefined> {
-    const bySheet = new Map<string, Place>();
-    for (const place of this.since)
-      bySheet.set(place.sheet, { ...place, ...around(bySheet.get(place.sheet) ?? place, place) });
-    this.since = [...bySheet.values()];
+    this.since = aroundBySheet(this.since);
     try {
       return await this.host.readAgain(checked, this.since);
     } catch {

@@ -1,3 +1,4 @@
+import { grouped } from "../../cells";
 import { type Cells, Kind } from "../cells/cells";
 import { natures } from "../roles";
 import type { Section } from "../tables/section";
@@ -25,10 +26,7 @@ export interface Listed {
 
 /** Lists the fans of a block, sheet by sheet. */
 export function listFans(block: PoolBlock): Listing[] {
-  const bySheet = new Map<Cells["grid"], Section[]>();
-  for (const section of block.pool.sections)
-    bySheet.set(section.cells.grid, [...(bySheet.get(section.cells.grid) ?? []), section]);
-  return [...bySheet.values()]
+  return [...grouped(block.pool.sections, ({ cells }) => cells.grid).values()]
     .map((sections) => listSheet(block, sections))
     .filter(({ rows }) => rows.length > 0);
 }

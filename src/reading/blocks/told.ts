@@ -43,7 +43,10 @@ export function tellerOf(block: SheetBlock, book: Book, manySheets: boolean): To
       nearestLabel(labels, role, section?.from ?? row),
     );
     if (label) return label;
-    const title = role === "dwelling" && section ? titleAbove(block, section.from) : null;
+    const title =
+      role === "dwelling" && section
+        ? known(`title ${section.from}`, () => titleAbove(block, section.from))
+        : null;
     if (title) return title;
     return role === "dwelling" && manySheets
       ? { value: cells.grid.name, place: { sheet: cells.grid.name, row: 0, col: 0 }, from: "sheet" }

@@ -1,4 +1,4 @@
-import { kept } from "../../cells";
+import { counted, kept } from "../../cells";
 import type { Sample } from "../tables/section";
 import { plain } from "../text/plain";
 import type { Role } from "../types";
@@ -130,11 +130,9 @@ function roomsByDwelling(
   let best: { line: number; score: number } | undefined;
   for (const { line, words, filled } of texts) {
     if (line === dwellingLine || words.size < 2 || words.size > Math.max(6, filled * 0.5)) continue;
-    const pairs = new Map<string, number>();
-    keys.get(line)!.forEach((word, at) => {
-      if (word !== "")
-        pairs.set(`${dwellings[at]} ${word}`, (pairs.get(`${dwellings[at]} ${word}`) ?? 0) + 1);
-    });
+    const pairs = counted(
+      keys.get(line)!.flatMap((word, at) => (word === "" ? [] : [`${dwellings[at]} ${word}`])),
+    );
     const again = [...pairs.values()].reduce((sum, count) => sum + count - 1, 0) / filled;
     const perDwelling = filled / new Set(dwellings).size;
     if (perDwelling < 1.6 || again > 0.06) continue;

@@ -1,3 +1,4 @@
+import { kept } from "../../cells";
 import type { SheetBlock } from "../blocks/block";
 import type { Book } from "../formulas/book";
 import { testsOf } from "../formulas/tests";
@@ -31,7 +32,7 @@ export function verdictOf(
         const words = [yes, no].filter((word) => word !== undefined);
         for (const word of words)
           if (meaningOf(word) === undefined)
-            agrees.set(word, agrees.get(word) ?? { met: 0, short: 0, byFormula: true });
+            kept(agrees, word, () => ({ met: 0, short: 0, byFormula: true }));
       }
     } else if (text !== "") typed++;
     if (text === "") continue;
@@ -39,10 +40,9 @@ export function verdictOf(
     if (known) (known === "pass" ? pass : known === "fail" ? fail : neither).add(text);
     const [flow, required] = [block.number(at, "flow"), block.number(at, "required")];
     if (known || flow === null || required === null) continue;
-    const votes = agrees.get(text) ?? { met: 0, short: 0, byFormula: shape !== undefined };
+    const votes = kept(agrees, text, () => ({ met: 0, short: 0, byFormula: shape !== undefined }));
     if (flow >= required) votes.met++;
     else votes.short++;
-    agrees.set(text, votes);
   }
   const unknown: { role: "verdict"; word: string }[] = [];
   // A word that is not known means what it agrees with; typed a single time, it agrees with anything.

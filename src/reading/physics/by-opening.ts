@@ -1,3 +1,4 @@
+import { kept } from "../../cells";
 import type { Core } from "../evidence/laws";
 import type { LineStats } from "../evidence/stats";
 import { mostLines } from "./by-values";
@@ -61,9 +62,7 @@ function groupings(codes: readonly Codes[]) {
     keys.forEach((key, at) => {
       if (key === "") return;
       filled++;
-      const group = groups.get(key);
-      if (group) group.push(at);
-      else groups.set(key, [at]);
+      kept(groups, key, () => []).push(at);
     });
     const parted = [...groups.values()].join("|");
     if (known.has(parted)) return [];

@@ -17,7 +17,8 @@ interface Fit {
 }
 
 /** How much a flow may depart from the law for its rounding alone. */
-const allowed = (flow: number) => Math.max(strays, (Number.isInteger(flow) ? 0.51 : 0.06) / flow);
+const allowed = (flow: number, isWhole = Number.isInteger(flow)) =>
+  Math.max(strays, (isWhole ? 0.51 : 0.06) / flow);
 
 const ratios = new Float64Array(2 * mostRows);
 const sorted = new Float64Array(2 * mostRows);
@@ -81,7 +82,7 @@ export class FirstLook {
 
   constructor(private readonly flow: LineStats) {
     const { numbers, low, whole } = flow;
-    const off = Math.max(strays, (whole > 0.5 ? 0.51 : 0.06) / low);
+    const off = allowed(low, whole > 0.5);
     this.widest = off < 1 ? (1 + off) / (1 - off) : Number.POSITIVE_INFINITY;
     const step = Math.max(1, Math.ceil(flow.numeric / firstRows));
     let seen = 0;

@@ -62,8 +62,8 @@ export const rule = ruleOf({
 });
 
 export const native: NativeForm = (native) => {
-  const [P, from, to] = ["pressure", "low", "high"].map((name) => native.near(name));
-  const code = plain(rangeCode, { P: P as string, low: from as string, high: to as string });
+  const [P, from, to] = native.all("near", "pressure", "low", "high");
+  const code = plain(rangeCode, { P, low: from, high: to });
   return `CHOOSE(3+${code},"reversed","below","in range","above")`;
 };
 

@@ -34,7 +34,7 @@ const wholeFreedom = (native: Native) => `INT(${native.near("freedom")}*(1+1E-9)
 
 /** The chance that a flow truly meets its required rate, as a native formula. */
 export function nativeChance(native: Native): string {
-  const [Q, u, R] = ["flow", "spread", "required"].map((name) => native.near(name));
+  const [Q, u, R] = native.all("near", "flow", "spread", "required");
   const t = `((${Q}-${R})/${u})`;
   const normal = `NORMSDIST(${t})`;
   return `IF(${u}=0,IF(${Q}>=${R},1,0),${native.has("freedom") ? byFreedom() : normal})`;

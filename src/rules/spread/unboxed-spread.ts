@@ -56,7 +56,7 @@ export const native: NativeForm = (native) => {
   const manometer = nativeMeter(native);
   const [A, P, A2, P2, K] = native.all("far", "area", "pressure", "area2", "pressure2", "constant");
   const half = (name: string) => plain(halfWidthSpread, { a: native.far(name) });
-  const limits = ["areaLimit", "areaLimit2", "constantSpread"].map((name) => native.far(name));
+  const limits = native.all("far", "areaLimit", "areaLimit2", "constantSpread");
   const apart = `(${P2}-${P})`;
   // The slopes of Q = K·(A·√P·P2 − A2·√P2·P)/(P2 − P).
   const steps = native.call.steps("unboxed spread", [A, P, A2, P2, K, manometer.key, ...limits], {

@@ -1,4 +1,4 @@
-import { type CellValue, errors, isCellError } from "../../cells";
+import { type CellValue, counted, errors, isCellError } from "../../cells";
 import type { Value } from "../area";
 import { finite } from "../coerce";
 import { Matrix } from "../values";
@@ -12,8 +12,7 @@ export function addFrequency(to: Natives): void {
     if (args.some((arg) => arg === null)) return errors.value;
     const numbers = numbersIn(args.filter((arg) => typeof arg !== "string"));
     if (isCellError(numbers)) return numbers;
-    const counts = new Map<number, number>();
-    for (const x of numbers) counts.set(x, (counts.get(x) ?? 0) + 1);
+    const counts = counted(numbers);
     const most = [...counts.values()].reduce((a, b) => Math.max(a, b), 0);
     const often = [...counts].flatMap(([x, count]) => (count === most ? [x] : []));
     return most < 2 ? errors.na : new Matrix(often.length, 1, often);

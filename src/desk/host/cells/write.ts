@@ -1,6 +1,7 @@
 import {
   addressText,
   type CellValue,
+  grouped,
   type Place,
   parseRectangle,
   type Rectangle,
@@ -103,14 +104,8 @@ export class CellWriter {
     before: CellValue | undefined,
     values: readonly Change[],
   ): void {
-    const byTab = new Map<SheetTab, CellEdit[]>();
-    for (const edit of edits) {
-      const known = byTab.get(edit.tab);
-      if (known === undefined) byTab.set(edit.tab, [edit]);
-      else known.push(edit);
-    }
     const edited: Place[] = [];
-    for (const [tab, cells] of byTab) {
+    for (const [tab, cells] of grouped(edits, (edit) => edit.tab)) {
       const rects = rectangles(cells);
       edited.push(...rects.map((rect) => ({ sheet: tab.name, ...rect })));
       const address = rects.map(addressText).join(",");

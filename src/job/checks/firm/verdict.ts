@@ -66,12 +66,12 @@ function inWindow({ fans }: Job, i: number): boolean {
 }
 
 /** Half a step of the rounding that the sheet itself does before it compares. */
-export function slackOf({ rounding }: { readonly rounding?: number | undefined }): number {
+function slackOf({ rounding }: { readonly rounding?: number | undefined }): number {
   return rounding === undefined ? 1e-9 : 0.5 * 10 ** -rounding;
 }
 
 /** The share of the required rate from which most verdicts of the job say pass. */
-export const shareThatPasses = once((job: Job): number => {
+const shareThatPasses = once((job: Job): number => {
   const { fans, firm } = job;
   const ratios: { ratio: number; pass: boolean }[] = [];
   for (let i = 0; i < (fans?.length ?? 0); i++) {
