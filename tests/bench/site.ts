@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { chromium } from "playwright-core";
 import { buildSite } from "../../src/desk/server/build";
 import { serveSite } from "../../src/desk/server/server";
-import { bundleGoals, bundleSizes } from "../../src/site/build/bundle-sizes";
+import { bundleGoals, bundleSizes } from "../site/built/bundle-sizes";
 import { deskEdits } from "./desk-edit";
 import { median } from "./median";
 

@@ -6,13 +6,14 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { helpFile, namespace, worksheetFunctions } from "../../functions";
 import { generateMetadata } from "../../functions/metadata/index.mjs";
 import { flowFromPressure } from "../../src/formulas";
-import { checkManifest, developmentAddress } from "../../src/site";
-import { bundleGoals } from "../../src/site/build/bundle-sizes";
-import { named, parseXml } from "../../src/site/manifest/xml";
+import { developmentAddress } from "../../src/site/manifest/address";
+import { bundleGoals } from "./built/bundle-sizes";
 import { chunkTests } from "./built/chunks";
 import { servedTests } from "./built/served";
 import { type BuiltSite, buildSite, HostError, loadFunctions } from "./built-site";
-import { committed, root, siteFiles } from "./manifests";
+import { checkManifest } from "./manifest/check";
+import { committed, root, siteFiles } from "./manifest/committed";
+import { named, parseXml } from "./manifest/xml";
 
 let site: BuiltSite;
 beforeAll(async () => {

@@ -3,7 +3,7 @@ import { helpFile, worksheetFunctions } from "../../functions";
 import { descriptions } from "../../functions/metadata/index.mjs";
 import { editions } from "../../src/editions";
 import { type Example, type ExampleCell, explainCall, ruleFor } from "../../src/rules";
-import { helpOf, helpPages } from "../../src/site";
+import { helpOf, helpPages } from "../../src/site/help/page";
 import { formulaText, problemOf, run } from "../../src/site/help/run";
 import { html } from "../../src/site/html/escape";
 import { pageText } from "../../src/site/html/page";

@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { runInNewContext } from "node:vm";
 import { describe, expect, it } from "vitest";
-import { named, parseXml } from "../../src/site/manifest/xml";
 import { actionNames, type CommandEvent } from "../../src/site/pages/actions";
 import { openPane, type PageOffice } from "../../src/site/pages/open-pane";
-import { committed } from "./manifests";
+import { committed } from "./manifest/committed";
+import { named, parseXml } from "./manifest/xml";
 
 /** A page with an Excel around it; what happens is written down in order. */
 function page({ host = "Excel" as string | null, isRecent = true, mount = async () => {} } = {}) {

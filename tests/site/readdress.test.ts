@@ -2,9 +2,11 @@ import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } f
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { checkManifest, developmentAddress, folderAddress, readdress } from "../../src/site";
+import { developmentAddress, folderAddress } from "../../src/site/manifest/address";
+import { readdress } from "../../src/site/manifest/readdress";
 import { command } from "../../src/site/manifest/write";
-import { committed, root, siteFiles } from "./manifests";
+import { checkManifest } from "./manifest/check";
+import { committed, root, siteFiles } from "./manifest/committed";
 
 const own = "https://fans.example.org/fanrow/";
 

@@ -3,9 +3,8 @@ import { defined, descriptions, generateMetadata } from "../../../functions/meta
 import { licenceNotices } from "../../licences/index.mjs";
 import { helpPages } from "../help/page";
 import { pageText } from "../html/page";
-import { checkManifest } from "../manifest/check";
+import { notServed } from "../manifest/served";
 import { wordPages } from "../words";
-import { bundleSizes, sizeLines } from "./bundle-sizes";
 import { readChunks } from "./chunks";
 import { iconFile, iconSizes, readIcon, readManifest, readOldView, readStyle } from "./files";
 import { functionsBundle } from "./functions-bundle";
@@ -43,15 +42,13 @@ export function sitePlugin(): Plugin {
     },
     // Only now is the list of files whole.
     writeBundle({ dir }, bundle) {
-      const findings = checkManifest(manifest, Object.keys(bundle));
+      const findings = notServed(manifest, Object.keys(bundle));
       if (findings.length > 0) throw new Error(`manifest.xml does not do:\n${findings.join("\n")}`);
-      const folder = dir as string;
       const modules = chunksIn(bundle).map(
         ({ fileName, moduleIds }) => [fileName, moduleIds] as const,
       );
-      const troubles = checkPackages(readChunks(folder), new Map(modules));
+      const troubles = checkPackages(readChunks(dir as string), new Map(modules));
       if (troubles.length > 0) throw new Error(troubles.join("\n"));
-      for (const line of sizeLines(bundleSizes(folder))) this.info(line);
     },
   };
 }

@@ -2,8 +2,8 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { generateMetadata } from "../../../functions/metadata/index.mjs";
 import { AddressError, folderAddress } from "./address";
-import { checkManifest } from "./check";
 import { readdress } from "./readdress";
+import { notServed } from "./served";
 
 /** What to do differently; shown as it stands, without a trace. */
 export class SiteError extends Error {}
@@ -20,11 +20,12 @@ export async function writeReaddressed(
   const folder = folderAddress(address);
   if (!existsSync(join(site, "pane.html")))
     throw new SiteError(`${site} holds no built site: run npm run build first`);
-  const manifest = readdress(readFileSync(join(source, "manifest.xml"), "utf8"), folder, "xml");
+  const own = readFileSync(join(source, "manifest.xml"), "utf8");
+  const manifest = readdress(own, folder, "xml");
   const metadata = readdress(await generateMetadata(), folder, "json");
   const built = readdirSync(site, { recursive: true, encoding: "utf8" });
   const files = built.map((file) => file.replaceAll("\\", "/"));
-  const findings = checkManifest(manifest, files, { address: folder });
+  const findings = notServed(own, files);
   if (findings.length > 0)
     throw new SiteError(`manifest.xml does not do for ${folder}:\n${findings.join("\n")}`);
   const written = [

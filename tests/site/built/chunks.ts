@@ -2,10 +2,10 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
-import { bundleGoals, bundleSizes } from "../../../src/site";
 import { type Chunks, paneChunks, readChunks } from "../../../src/site/build/chunks";
 import { checkPackages } from "../../../src/site/build/packages";
 import type { BuiltSite } from "../built-site";
+import { bundleGoals, bundleSizes } from "./bundle-sizes";
 
 /** Chunks made up for a test: the page asks for the pane, and the pane for its charts. */
 const made: Chunks = {

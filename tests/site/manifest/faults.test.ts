@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { checkManifest } from "../../src/site";
-import { inBody } from "./faults/body";
-import { inHead } from "./faults/head";
-import { inRibbon } from "./faults/ribbon";
-import { changed, committed, siteFiles } from "./manifests";
+import { checkManifest } from "./check";
+import { changed, committed, siteFiles } from "./committed";
+import { inBody } from "./planted/body";
+import { inHead } from "./planted/head";
+import { inRibbon } from "./planted/ribbon";
 
 const check = (xml: string) => checkManifest(xml, siteFiles);
 

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { helpFile, worksheetFunctions } from "../../functions";
+import { helpFile, worksheetFunctions } from "../../../functions";
 
-export const root = join(import.meta.dirname, "../..");
+export const root = join(import.meta.dirname, "../../..");
 
 /** The committed manifest. */
 export const committed = readFileSync(join(root, "manifest.xml"), "utf8");

@@ -1,5 +1,5 @@
-import { actionNames } from "../pages/actions";
-import { developmentAddress } from "./address";
+import { developmentAddress } from "../../../src/site/manifest/address";
+import { actionNames } from "../../../src/site/pages/actions";
 import { faults } from "./faults";
 import { type Element, label, parseXml, within } from "./xml";
 

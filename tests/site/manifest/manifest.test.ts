@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { OfficeAddinManifest } from "office-addin-manifest";
 import { afterAll, describe, expect, it } from "vitest";
-import { committed, root } from "./manifests";
+import { committed, root } from "./committed";
 
 const schema = join(root, "../shared/manifest-schema/OfficeAppManifestV1_1.xsd");
 const folder = mkdtempSync(join(tmpdir(), "fanrow-manifest-"));

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
-import { paneChunks, readChunks } from "./chunks";
+import { paneChunks, readChunks } from "../../../src/site/build/chunks";
 
 /** Sizes of a built site's code, bytes after gzip, each file by itself as it travels. */
 export interface BundleSizes {
@@ -26,13 +26,4 @@ export function bundleSizes(distFolder: string): BundleSizes {
     [...styled(files)].reduce((total, file) => total + sizeOf(file), 0);
   const { first, later } = paneChunks(chunks);
   return { functions: sizeOf("functions.js"), pane: sum(first), lazy: sum(later) };
-}
-
-/** The sizes in words, a line each. */
-export function sizeLines({ functions, pane, lazy }: BundleSizes): string[] {
-  const kB = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB gzip`;
-  return [
-    `functions.js: ${kB(functions)} (goal ${bundleGoals.functions / 1000} kB)`,
-    `pane up to its first screen: ${kB(pane)} (goal ${bundleGoals.pane / 1000} kB); its other screens, when opened: ${kB(lazy)}`,
-  ];
 }
