@@ -51,12 +51,12 @@ export class BookParts {
     const data = readSheet(part, bytes, {
       depth: this.limits.depth,
       cells: this.#cells,
+      text: this.#text,
+      markup: this.pkg.markup,
       date1904,
       strings: () => this.#sharedStrings(),
       richErrors: () => (this.#richErrors ??= richErrors(this.pkg, this.part)),
     });
-    for (const row of data.rows.values())
-      for (const value of row.values) if (typeof value === "string") this.#text.take(value.length);
     this.pkg.release(part);
     return data;
   }
@@ -82,7 +82,7 @@ export class BookParts {
       const rel = readRels(this.pkg, this.part).find(
         (known) => kindOf(known.type) === "sharedStrings",
       );
-      const bytes = rel === undefined ? undefined : this.pkg.get(rel.target);
+      const bytes = rel === undefined ? undefined : this.pkg.markupOf(rel.target);
       this.#strings =
         rel === undefined || bytes === undefined
           ? []

@@ -18,6 +18,10 @@ import { decodeXString } from "./text";
 export interface ReadContext {
   readonly depth: number;
   readonly cells: Budget;
+  /** Characters of text in cells. */
+  readonly text: Budget;
+  /** Bytes for the general XML parser. */
+  readonly markup: Budget;
   readonly date1904: boolean;
   /** The shared strings, read when the first cell needs them. */
   strings(): readonly string[];
@@ -35,8 +39,10 @@ interface FormulaAttributes {
 /** What the cells of one sheet part mean, whichever way their elements are read. */
 export class SheetContent {
   readonly data = new SheetData();
-  /** Cells that the array formulas met so far fill. */
-  arrayCells = 0;
+  /** Cells met so far, those that array formulas fill among them. */
+  #cells = 0;
+  /** Characters of text in them. */
+  #text = 0;
   /** Where the cell being read stands. */
   readonly cursor: RowCursor;
   readonly #shared = new Map<string, SharedFormula>();
@@ -53,7 +59,7 @@ export class SheetContent {
 
   /** A stored value from its text; null where there is none. Inline strings are not read here. */
   value(type: string, text: string, isThere: boolean): CellValue {
-    if (type === "str") return isThere ? decodeXString(text) : null;
+    if (type === "str") return isThere ? this.text(decodeXString(text)) : null;
     if (text === "") return null;
     switch (type) {
       case "":
@@ -72,6 +78,26 @@ export class SheetContent {
     }
   }
 
+  /** Counts a cell. */
+  cell(cells = 1): void {
+    this.#cells += cells;
+    if (this.#cells > this.context.cells.left) this.context.cells.take(this.#cells);
+  }
+
+  /** Counts a text that stands in a cell. */
+  text(text: string): string {
+    this.#text += text.length;
+    if (this.#text > this.context.text.left) this.context.text.take(this.#text);
+    return text;
+  }
+
+  /** What was read, counted against the limits of the workbook. */
+  done(): SheetData {
+    this.context.cells.take(this.#cells);
+    this.context.text.take(this.#text);
+    return this.data;
+  }
+
   #truth(text: string): boolean {
     if (text === "1" || text === "true") return true;
     if (text === "0" || text === "false") return false;
@@ -88,7 +114,7 @@ export class SheetContent {
     this.#strings ??= this.context.strings();
     const text = this.#strings[index];
     if (text === undefined) throw this.#flawed("names a string that is missing");
-    return text;
+    return this.text(text);
   }
 
   /** Whether the master of a shared formula was met. */
@@ -143,12 +169,13 @@ export class SheetContent {
       throw this.#flawed(`holds an array formula for the range ${quoted(ref)}, which is none`);
     }
     const { top, left, bottom, right } = range;
-    this.arrayCells += (bottom - top + 1) * (right - left + 1);
-    if (this.arrayCells > this.context.cells.left)
+    const cells = (bottom - top + 1) * (right - left + 1);
+    if (this.#cells + cells > this.context.cells.left)
       throw new WorkbookError(
         "too-large",
         `The array formula in cell ${this.#name} fills ${rectangleText(range)}, more cells than are read: enter it for the cells it is needed in.`,
       );
+    this.cell(cells);
   }
 
   /** A decimal number as XML Schema writes it: no hexadecimal, no Infinity, no blank. */

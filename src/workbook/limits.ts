@@ -5,10 +5,11 @@ import type { Limits } from "./types";
 export const defaultLimits: Limits = {
   fileBytes: 100 * 2 ** 20,
   entries: 10_000,
-  expandedBytes: 250 * 2 ** 20,
+  expandedBytes: 200 * 2 ** 20,
   depth: 100,
   cells: 3_000_000,
-  text: 64_000_000,
+  text: 32_000_000,
+  markup: 32 * 2 ** 20,
 };
 
 /** Counts down what is left of a limit and refuses the file when nothing is. */

@@ -27,7 +27,7 @@ function relsName(source: string): string {
 }
 
 export function openXml(pkg: Package, part: string): XmlPart {
-  const bytes = pkg.get(part);
+  const bytes = pkg.markupOf(part);
   if (bytes === undefined) throw damaged(part, "the part is missing");
   return new XmlPart(part, bytes, pkg.depth);
 }

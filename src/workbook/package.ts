@@ -27,13 +27,22 @@ function roomFor({ expandedBytes }: Limits): Budget {
 /** The parts of a package in their order. Untouched parts are written back as they were stored. */
 export class Package {
   readonly #parts = new Map<string, Part>();
+  /** What is left for parts that the general XML parser reads. */
+  readonly markup: Budget;
+  readonly #weighed = new Set<string>();
   #changed = true;
 
   private constructor(
     private readonly original: Uint8Array | null,
     private readonly limits: Limits,
     private readonly host?: HostZip,
-  ) {}
+  ) {
+    const most = megabytes(limits.markup);
+    this.markup = new Budget(
+      limits.markup,
+      `The workbook holds more than ${most} of formats, names, links and other things beside plain cells, the most that is read: remove those that it does not need.`,
+    );
+  }
 
   static empty(): Package {
     return new Package(null, defaultLimits);
@@ -75,6 +84,15 @@ export class Package {
     const part = this.#parts.get(keyOf(name));
     if (part?.bytes || !part?.stored) return part?.bytes;
     return unpackEntry(part.stored, roomFor(this.limits), this.host);
+  }
+
+  /** The bytes of a part for the general XML parser, which are counted when they are asked for first. */
+  markupOf(name: string): Uint8Array | undefined {
+    const bytes = this.get(name);
+    const key = keyOf(name);
+    if (bytes !== undefined && !this.#weighed.has(key)) this.markup.take(bytes.length);
+    this.#weighed.add(key);
+    return bytes;
   }
 
   /** Keeps a part only as it is stored: a large sheet that was read is rarely asked for again. */

@@ -31,9 +31,6 @@ const types = ['s"', 'str"', 'inlineStr"', 'b"', 'e"', 'n"'];
  */
 export class PlainCells {
   readonly #xml: PlainText;
-  /** Cells read. */
-  count = 0;
-
   #above: RowShape = { cols: [], formulas: [], styles: [] };
 
   // The current row, copied in one piece when it is done.
@@ -58,7 +55,6 @@ export class PlainCells {
     /** The cell data in pieces, each of whole rows. */
     private readonly pieces: Iterator<string>,
     private readonly content: SheetContent,
-    private readonly mostCells: number,
   ) {
     this.#xml = new PlainText("", 0);
   }
@@ -132,7 +128,7 @@ export class PlainCells {
     const xml = this.#xml;
     const { cursor } = this.content;
     const last = place === 0 ? -1 : cursor.col;
-    if (++this.count > this.mostCells) xml.fail();
+    this.content.cell();
     this.#openCell();
     if (cursor.col <= last) xml.fail();
     this.#cols[place] = cursor.col;
@@ -335,7 +331,7 @@ export class PlainCells {
     const written = this.#inner("</t>");
     xml.skipSpace();
     xml.expect("</is>");
-    return decodeXString(written);
+    return this.content.text(decodeXString(written));
   }
 
   /** The text of an element whose attributes were read, up to and past its end tag. */

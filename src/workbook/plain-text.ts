@@ -1,4 +1,4 @@
-import { holds, TextPool } from "./text-pool";
+import { apart, holds, TextPool } from "./text-pool";
 
 /**
  * Thrown where XML is not of the plain form that is read here: it may be well formed, or not. The
@@ -135,7 +135,7 @@ export class PlainText {
     }
     this.at = at;
     if (!isOdd) return this.pool.slice(text, start, at);
-    const raw = text.slice(start, at);
+    const raw = apart(text, start, at);
     if (raw.includes("]]>")) throw notPlain;
     return decoded(raw.includes("\r") ? raw.replaceAll("\r\n", "\n").replaceAll("\r", "\n") : raw);
   }
@@ -152,15 +152,16 @@ function isNameSign(code: number): boolean {
 }
 
 function decoded(raw: string): string {
-  let out = "";
+  const out: string[] = [];
   let copied = 0;
   for (let at = raw.indexOf("&"); at >= 0; at = raw.indexOf("&", copied)) {
     const end = raw.indexOf(";", at);
     if (end < 0) throw notPlain;
-    out += raw.slice(copied, at) + entity(raw.slice(at + 1, end));
+    out.push(raw.slice(copied, at), entity(raw.slice(at + 1, end)));
     copied = end + 1;
   }
-  return out + raw.slice(copied);
+  out.push(raw.slice(copied));
+  return out.join("");
 }
 
 function entity(name: string): string {

@@ -1,5 +1,5 @@
 import { cellName } from "../cells";
-import type { ReadContext, SheetContent } from "./cell-content";
+import type { SheetContent } from "./cell-content";
 import { damaged } from "./error";
 import { StringItem } from "./shared-strings";
 import type { Row } from "./sheet-data";
@@ -34,7 +34,6 @@ export class SheetElements implements XmlHandlers {
   constructor(
     private readonly part: string,
     private readonly content: SheetContent,
-    private readonly context: ReadContext,
   ) {}
 
   open(tag: Tag): void {
@@ -68,7 +67,7 @@ export class SheetElements implements XmlHandlers {
     const { cursor, data } = this.content;
     if (name === this.#names.c) {
       if (this.#row === undefined) throw damaged(this.part, "a cell stands outside a row");
-      this.context.cells.take(1);
+      this.content.cell();
       cursor.nextCol(attributes.r);
       this.#type = attributes.t ?? "";
       this.#isMarked = attributes.cm !== undefined;
@@ -141,7 +140,7 @@ export class SheetElements implements XmlHandlers {
         ? this.content.richError(this.#vm, value)
         : value;
     }
-    const inline = this.#hasInline ? this.#item.take() : null;
+    const inline = this.#hasInline ? this.content.text(this.#item.take()) : null;
     // Beside a formula an empty text in place of a value says that none was worked out.
     return inline === "" && this.#formulaTag !== undefined ? null : inline;
   }

@@ -8,7 +8,7 @@ import { SheetElements } from "./sheet-elements";
 import { readXml, readXmlText } from "./xml";
 
 /** A sheet is read in pieces, so that it never stands in memory as one string. */
-const usualPiece = 1 << 20;
+const usualPiece = 1 << 18;
 /** More than this before the first row is no sheet as programs write it. */
 const longestBefore = 1 << 22;
 const row = "<row";
@@ -26,10 +26,10 @@ export function readSheet(part: string, bytes: Uint8Array, context: ReadContext)
 
 /** The reading that knows all of XML and tells what is wrong, and where. */
 export function readAnySheet(part: string, bytes: Uint8Array, context: ReadContext): SheetData {
+  context.markup.take(bytes.length);
   const content = new SheetContent(part, context);
-  readXml(part, bytes, context.depth, new SheetElements(part, content, context));
-  context.cells.take(content.arrayCells);
-  return content.data;
+  readXml(part, bytes, context.depth, new SheetElements(part, content));
+  return content.done();
 }
 
 /**
@@ -49,16 +49,19 @@ export function readPlainSheet(
     if (!isPlainBefore(before)) return undefined;
     const content = new SheetContent(part, context);
     const rows = wholeRows(first, text);
-    const cells = new PlainCells(rows, content, context.cells.left);
-    const after = [cells.read(), ...rows];
-    const elements = new SheetElements(part, content, context);
-    readXmlText(part, [before, ...after], context.depth - depthOfCells, elements);
-    if (!elements.sawCells) return undefined;
-    context.cells.take(cells.count + content.arrayCells);
-    return content.data;
+    const around = [before, new PlainCells(rows, content).read()];
+    for (const piece of rows) {
+      context.markup.take(piece.length);
+      around.push(piece);
+    }
+    const elements = new SheetElements(part, content);
+    readXmlText(part, around, context.depth - depthOfCells, elements);
+    return elements.sawCells ? content.done() : undefined;
   } catch (problem) {
-    if (problem instanceof NotPlain || problem instanceof WorkbookError) return undefined;
-    throw problem;
+    const isTooLarge = problem instanceof WorkbookError && problem.code === "too-large";
+    if (isTooLarge || !(problem instanceof NotPlain || problem instanceof WorkbookError))
+      throw problem;
+    return undefined;
   }
 }
 

@@ -184,6 +184,8 @@ export interface Limits {
   readonly cells: number;
   /** Characters of text in the cells of the whole workbook, each time a text stands in one. */
   readonly text: number;
+  /** Bytes of XML beside plain cells: what stands around them, texts, formats, names. */
+  readonly markup: number;
 }
 
 export type WorkbookErrorReason =

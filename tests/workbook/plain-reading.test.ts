@@ -2,10 +2,13 @@ import { execFileSync } from "node:child_process";
 import { copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { setFlagsFromString } from "node:v8";
+import { runInNewContext } from "node:vm";
 import { unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { readSheet } from "../../src/workbook/sheet-read";
 import { main, worksheet } from "./packages";
-import { bothWays, type Given, isPlain } from "./sheets";
+import { bothWays, contextOf, type Given, isPlain } from "./sheets";
 
 /*
  * Sheets are read by a scanner for the plain form that spreadsheet programs write, or by the XML
@@ -251,12 +254,6 @@ describe("what is not plain is left to the XML parser, right or wrong", () => {
       }
   });
 
-  it("more cells than are read, and exactly as many", () => {
-    const three = cells("<row><c/><c><v>1</v></c><c/></row>");
-    expectLeft(three, { cells: 2 });
-    expectPlain(three, { cells: 3 });
-  });
-
   it("a second list of cells goes on after the first", () => {
     const twice = worksheet(
       "<sheetData><row><c><v>1</v></c></row></sheetData><sheetData><row><c><v>2</v></c></row></sheetData>",
@@ -270,5 +267,57 @@ describe("rows without cells", () => {
   it("are read the plain way to the end of the sheet, however many there are", () => {
     const rows = Array.from({ length: 600_000 }, (_, i) => `<row r="${i + 2}" ht="20"/>`);
     expect(isPlain(cells(`<row r="1"><c r="A1"><v>1</v></c></row>${rows.join("")}`))).toBe(true);
+  });
+});
+
+describe("What is more than is read", () => {
+  const refused = (sheet: string, given: Given) => {
+    const { plain, inPieces, full } = bothWays(sheet, given);
+    expect(plain).toMatchObject({ code: "too-large" });
+    expect(inPieces).toEqual(plain);
+    expect(full).toEqual(plain);
+  };
+
+  it("is refused where it is met, without a second reading: cells", () => {
+    const three = cells("<row><c/><c><v>1</v></c><c/></row><row>");
+    refused(three, { cells: 2 });
+    expectPlain(three.replace("<row></", "</"), { cells: 3 });
+  });
+
+  it("characters of text, whatever kind of text they stand in", () => {
+    const inline = '<c t="inlineStr"><is><t>abc</t></is></c>';
+    const texts = cells(`<row>${inline}<c t="str"><v>de</v></c><c t="s"><v>0</v></c></row><row>`);
+    refused(texts, { text: 6, strings: ["fg"] });
+    expectPlain(texts.replace("<row></", "</"), { text: 7, strings: ["fg"] });
+  });
+
+  it("what stands around the cells", () => {
+    const link = '<hyperlink ref="A1"/>';
+    const sheet = worksheet(`<sheetData/><hyperlinks>${link.repeat(100)}</hyperlinks>`);
+    const { plain, full } = bothWays(sheet, { markup: 1_000 });
+    expect(plain ?? full).toMatchObject({ code: "too-large" });
+    const filled = sheet.replace("<sheetData/>", "<sheetData><row><c/></row></sheetData>");
+    expect(bothWays(filled, { markup: 1_000 }).inPieces).toMatchObject({ code: "too-large" });
+    expectPlain(filled, { markup: 3_000 });
+  });
+});
+
+describe("A short text", () => {
+  it("keeps no more in memory than itself of the part it was read from", () => {
+    setFlagsFromString("--expose-gc");
+    const collect = runInNewContext("gc") as () => void;
+    const used = () => {
+      collect();
+      const { heapUsed, external } = process.memoryUsage();
+      return heapUsed + external;
+    };
+    const rows = Array.from({ length: 100 }, (_, i) => {
+      return `<row spans="${"1".repeat(200_000)}"><c t="str"><v>a text of more than twelve ${i}</v></c></row>`;
+    });
+    const sheet = new TextEncoder().encode(cells(rows.join("")));
+    const before = used();
+    const data = readSheet("sheet1.xml", sheet, contextOf({}));
+    expect(used() - before).toBeLessThan(3_000_000);
+    expect(data.rows.get(99)?.values).toEqual(["a text of more than twelve 99"]);
   });
 });

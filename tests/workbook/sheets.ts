@@ -11,14 +11,23 @@ export interface Given {
   readonly date1904?: boolean;
   readonly depth?: number;
   readonly cells?: number;
+  readonly text?: number;
+  readonly markup?: number;
 }
 
 const part = "xl/worksheets/sheet1.xml";
 
-function contextOf({ strings = [], date1904 = false, depth, cells }: Given): ReadContext {
+export function contextOf({
+  strings = [],
+  date1904 = false,
+  depth,
+  ...bounds
+}: Given): ReadContext {
   return {
     depth: depth ?? defaultLimits.depth,
-    cells: new Budget(cells ?? defaultLimits.cells, "too many cells"),
+    cells: new Budget(bounds.cells ?? defaultLimits.cells, "too many cells"),
+    text: new Budget(bounds.text ?? defaultLimits.text, "too much text"),
+    markup: new Budget(bounds.markup ?? defaultLimits.markup, "too much markup"),
     date1904,
     strings: () => strings,
     richErrors: () => new Map(),
