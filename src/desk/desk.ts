@@ -1,4 +1,4 @@
-import { cellName, type Place, toldOf } from "../cells";
+import { cellName, kept, maxCols, type Place, toldOf } from "../cells";
 import type { PageMark } from "../pane";
 import type { Book, BookChange, SheetFacts } from "./book";
 import type { Clip } from "./clip";
@@ -51,7 +51,7 @@ export class Desk {
   filter: Filter | null = null;
   /** Counts the workbooks that were opened, for what belongs to one of them. */
   opened = 0;
-  private marks: ReadonlyMap<string, PageMark> = new Map();
+  private marks: MarksBySheet = new Map();
   /** What was found last where something had just been typed. */
   latest: PageMark | null = null;
   private entered: { readonly sheet: string; readonly row: number } | null = null;
@@ -114,20 +114,20 @@ export class Desk {
   /** Shows what the check found at its cells; what is new in the row typed into last is told. */
   setMarks(marks: readonly PageMark[]): void {
     const { entered, marks: before } = this;
-    this.marks = new Map(marks.map((mark) => [keyOf(mark.sheet, mark.row, mark.col), mark]));
+    this.marks = marksBySheet(marks);
     this.latest =
       marks.find(
         ({ sheet, row, col, words }) =>
           entered?.sheet === sheet &&
           entered.row === row &&
-          before.get(keyOf(sheet, row, col))?.words !== words,
+          before.get(sheet)?.get(numberOf({ row, col }))?.words !== words,
       ) ?? null;
     this.tell("cells");
   }
 
   /** What the check found at a cell of the sheet in view. */
   markAt(row: number, col: number): PageMark | null {
-    return this.marks.get(keyOf(this.sheet.name, row, col)) ?? null;
+    return this.marks.get(this.sheet.name)?.get(numberOf({ row, col })) ?? null;
   }
 
   /** Begins to edit the active cell, with its own content or with `text` in its place. */
@@ -432,9 +432,16 @@ function activeSheet(book: Book): SheetFacts {
   return active;
 }
 
-function keyOf(sheet: string, row: number, col: number): string {
-  return `${row} ${col} ${sheet.toLowerCase()}`;
+/** By sheet, and there by the number of the cell. */
+type MarksBySheet = ReadonlyMap<string, ReadonlyMap<number, PageMark>>;
+
+function marksBySheet(marks: readonly PageMark[]): MarksBySheet {
+  const bySheet = new Map<string, Map<number, PageMark>>();
+  for (const mark of marks) kept(bySheet, mark.sheet, () => new Map()).set(numberOf(mark), mark);
+  return bySheet;
 }
+
+const numberOf = ({ row, col }: Spot) => row * maxCols + col;
 
 /** What to tell of an error; a RangeError is the model's or the workbook's refusal. */
 export function messageOf(thrown: unknown): string {

@@ -1,4 +1,4 @@
-import { cellName, grouped, kept } from "../cells";
+import { cellName, grouped, kept, once } from "../cells";
 import type { SheetKind } from "./columns";
 import {
   type CellAt,
@@ -78,21 +78,29 @@ export class Report {
 
 /** What stands of all that was noted: nothing that another finding explains. */
 export function standing(noted: readonly Noted[]): Noted[] {
-  const byCell = new Map<string, FindingKind[]>();
+  const explained = new Set<string>();
   const spoiled = new Set<string>();
   for (const each of noted) {
-    const { kind, sheet, cell, cells } = each.finding;
-    for (const key of cells.length > 0 ? cells.map(nameOf) : [nameOf({ sheet, cell })])
-      kept(byCell, key, () => []).push(kind);
-    if (findingKinds[kind].spoilsRow) spoiled.add(readingOf(each));
+    const { explains = [], spoilsRow } = findingKinds[each.finding.kind];
+    if (explains.length > 0)
+      for (const place of placesOf(each.finding))
+        for (const kind of explains) explained.add(`${kind} ${place}`);
+    if (spoilsRow) spoiled.add(readingOf(each));
   }
   return noted.filter((each) => {
-    const { kind, sheet, cell } = each.finding;
-    const beside = byCell.get(nameOf({ sheet, cell })) ?? [];
-    if (beside.some((other) => findingKinds[other].explains?.includes(kind))) return false;
+    const { kind } = each.finding;
+    if (explainable.has(kind) && explained.has(`${kind} ${nameOf(each.finding)}`)) return false;
     return !(findingKinds[kind].yields && spoiled.has(readingOf(each)));
   });
 }
+
+/** Kinds of which another finding may tell as well. */
+const explainable: ReadonlySet<string> = new Set(
+  Object.values(findingKinds).flatMap(({ explains = [] }) => explains),
+);
+
+const placesOf = (finding: Finding) =>
+  finding.cells.length > 0 ? finding.cells.map(nameOf) : [nameOf(finding)];
 
 /**
  * One finding for each cause of what stands: of the workbook as a whole first, then by sheet, row and
@@ -110,16 +118,19 @@ export function findingsOf(noted: readonly Noted[], sheets: readonly string[]): 
   );
 }
 
-const readingOf = ({ finding: { sheet }, kind, i }: Noted) => `${kind ?? `${sheet}!`} ${i}`;
+const readingOf = once(({ finding: { sheet }, kind, i }: Noted) => `${kind ?? `${sheet}!`} ${i}`);
 
 function oneEachCause(noted: readonly Noted[]): Finding[] {
-  const alike = grouped(noted.entries(), ([at, { finding, cause }]) =>
-    cause === undefined
-      ? `${finding.kind} ${finding.sheet}!${finding.cell || at}`
-      : `${finding.kind} ${cause}`,
-  );
-  return [...alike.values()].map((own) => brief(merged(own.map(([, { finding }]) => finding))));
+  const alike = grouped(noted, causeOf);
+  return [...alike.values()].map((own) => brief(merged(own.map(({ finding }) => finding))));
 }
+
+/** What is told once; each by itself where neither cause nor cell is known. */
+const causeOf = once((each: Noted): string | Noted => {
+  const { finding, cause } = each;
+  if (cause !== undefined) return `${finding.kind} ${cause}`;
+  return finding.cell === "" ? each : `${finding.kind} ${nameOf(finding)}`;
+});
 
 /** A finding whose words quote no more of a cell's text than can be read. */
 function brief(finding: Finding): Finding {

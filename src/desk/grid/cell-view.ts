@@ -24,6 +24,7 @@ export interface GridContext {
 export class CellView implements ICellRendererComp<Line> {
   private readonly element = document.createElement("span");
   private worn = plainDress;
+  private drawn = "";
 
   init(params: ICellRendererParams<Line>): void {
     this.element.className = "desk-cell-text";
@@ -53,8 +54,13 @@ export class CellView implements ICellRendererComp<Line> {
     const look = desk.book.look(sheet, row, col);
     const room = charactersIn(params.column?.getActualWidth() ?? 0, mark !== null);
     const fitted = typeof value === "number" ? fitNumber(text, value, room, look.isGeneral) : text;
-    element.textContent = fitted;
-    if (mark) element.prepend(signOf(found?.words ?? ""));
+    const drawn = `${fitted}\n${mark ? `${markSign}${found?.words ?? ""}` : ""}`;
+    // A text that is put in anew is laid out anew, and a screen holds hundreds.
+    if (drawn !== this.drawn) {
+      element.textContent = fitted;
+      if (mark) element.prepend(signOf(found?.words ?? ""));
+    }
+    this.drawn = drawn;
     const error = typeof value === "object" && value !== null ? value : null;
     // The grid keeps the titles of its cells to itself, so the text inside carries it.
     const said = [

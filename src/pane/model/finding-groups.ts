@@ -1,4 +1,4 @@
-import { grouped } from "../../cells";
+import { grouped, once } from "../../cells";
 import {
   type Finding,
   findingKinds,
@@ -122,13 +122,11 @@ export function placeOf(finding: Finding): string {
 }
 
 /** A name that stays with a finding while others come and go. */
-export function findingKey(finding: Finding): string {
-  return `${finding.kind} ${placeOf(finding)} ${finding.about}`;
-}
+export const findingKey = once(
+  (finding: Finding) => `${finding.kind} ${placeOf(finding)} ${finding.about}`,
+);
 
-function rowKey(finding: Finding): string {
-  return `${finding.sheet}!${finding.row}`;
-}
+const rowKey = once((finding: Finding) => `${finding.sheet}!${finding.row}`);
 
 function makeGroup(key: string, findings: readonly Finding[], by: GroupBy): FindingGroup {
   const first = findings[0] as Finding;

@@ -1,4 +1,4 @@
-import { boundsOf } from "../../cells";
+import { boundsOf, once } from "../../cells";
 import { markLooks } from "../../excel";
 import { type Finding, severities } from "../../job";
 import type { PaneHost } from "./host";
@@ -43,20 +43,22 @@ function marksOf(findings: readonly Finding[]): PageMark[] {
   for (const severity of severities)
     for (const finding of findings) {
       if (finding.severity !== severity) continue;
-      for (const { sheet, cell } of finding.cells) {
-        const at = boundsOf(cell);
-        if (!at) continue;
-        const key = `${sheet}!${cell}`.toLowerCase();
+      for (const [key, mark] of marksBy(finding)) {
         const before = marks.get(key);
-        const words = `${finding.what} → ${finding.mend}`;
-        const { fill, color, bold } = markLooks[severity];
-        marks.set(
-          key,
-          before
-            ? { ...before, words: `${before.words} · ${words}` }
-            : { sheet, row: at.top, col: at.left, fill, color, bold, words },
-        );
+        marks.set(key, before ? { ...before, words: `${before.words} · ${mark.words}` } : mark);
       }
     }
   return [...marks.values()];
 }
+
+/** The marks of one finding, each with the name of its cell. */
+const marksBy = once(({ cells, severity, what, mend }: Finding) =>
+  cells.flatMap(({ sheet, cell }): [string, PageMark][] => {
+    const at = boundsOf(cell);
+    if (!at) return [];
+    const { fill, color, bold } = markLooks[severity];
+    const words = `${what} → ${mend}`;
+    const mark = { sheet, row: at.top, col: at.left, fill, color, bold, words };
+    return [[`${sheet}!${cell}`.toLowerCase(), mark]];
+  }),
+);

@@ -34,7 +34,8 @@ export class Store {
   }
 
   protected set(change: Partial<SessionState>): void {
-    if (this.closed) return;
+    const keys = Object.keys(change) as (keyof SessionState)[];
+    if (this.closed || keys.every((key) => this.state[key] === change[key])) return;
     this.state = { ...this.state, ...change };
     for (const listener of this.listeners) listener();
   }

@@ -1,4 +1,4 @@
-import { InputError } from "../../cells";
+import { InputError, onceForText } from "../../cells";
 
 interface ProblemConstructor {
   new (code: string, message: string): { readonly code: string; readonly message?: string };
@@ -23,11 +23,17 @@ const host = (globalThis as { CustomFunctions?: { Error?: ProblemConstructor } }
 /** The errors that a function may give. Only `#VALUE!` and `#N/A` show their message in Excel. */
 const known = ["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NAME?", "#REF!", "#NULL!"];
 
+/** Errors told at most: a column tells the same ones over and over, and each costs a look at the stack. */
+const mostKept = 10_000;
+const told = onceForText(mostKept, (text) => {
+  const at = text.indexOf(" ");
+  return new (host?.Error ?? PlainProblem)(text.slice(0, at), text.slice(at + 1));
+});
+
 /** An error for one cell. Thrown, it fails the whole call; in a result, it spoils that cell only. */
 export function problem(code: string, message: string): object {
-  return known.includes(code)
-    ? new (host?.Error ?? PlainProblem)(code, message)
-    : new (host?.Error ?? PlainProblem)("#N/A", message === "" ? code : `${code} ${message}`);
+  if (known.includes(code)) return told(`${code} ${message}`);
+  return told(`#N/A ${message === "" ? code : `${code} ${message}`}`);
 }
 
 /** `#VALUE!`: what was given cannot be used. */

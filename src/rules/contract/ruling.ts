@@ -1,4 +1,5 @@
 import { typeset } from "../../algebra";
+import { kept } from "../../cells";
 import { type Edition, editions, type System, UnknownNameError } from "../../editions";
 import type { Formula, Source, Unit } from "../../formulas";
 import type { Answer, Sum } from "./rule";
@@ -81,13 +82,18 @@ export function ruleOf<K extends "infiltration" | "credit" | "deficits">(
   return rule as NonNullable<Edition[K]>;
 }
 
+/** One for each edition and rule: a job asks it of thousands of rows. */
+const noRules = new Map<string, UnknownNameError>();
+
 export function noRule(
   edition: Edition,
   what: string,
   has: (edition: Edition) => boolean,
 ): UnknownNameError {
-  const known = editions.filter(has).map(({ id }) => id);
-  return new UnknownNameError(`${edition.id} has no ${what}: use one of ${known.join(", ")}`);
+  return kept(noRules, `${edition.id} ${what}`, () => {
+    const known = editions.filter(has).map(({ id }) => id);
+    return new UnknownNameError(`${edition.id} has no ${what}: use one of ${known.join(", ")}`);
+  });
 }
 
 /** A code's number in the units asked for; it is never converted. */

@@ -1,5 +1,5 @@
 import { Button } from "@fluentui/react-components";
-import { type FocusEvent, useEffect, useRef } from "react";
+import { type FocusEvent, useEffect, useMemo, useRef } from "react";
 import type { Finding } from "../../../job";
 import { findingKey, firstOf, type GroupBy, groupFindings } from "../../model/finding-groups";
 import { useSession } from "../../parts/session-context";
@@ -34,7 +34,7 @@ export function FindingList({ findings, by, most, onMore }: FindingListProps) {
     else list.current?.focus();
   }, [findings]);
 
-  const groups = firstOf(groupFindings(findings, by), most);
+  const groups = useMemo(() => firstOf(groupFindings(findings, by), most), [findings, by, most]);
   const left = findings.length - most;
   const seen = new Map<string, number>();
   const keyOf = (finding: Finding) => {
