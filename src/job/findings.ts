@@ -105,6 +105,9 @@ export const findingKinds = {
   "value-stale": wrong("stored value is not what its formula gives", {
     explains: ["value-differs", "cell-error"],
   }),
+  "formula-circular": wrong("formulas that read each other in a circle", {
+    explains: ["value-stale", "value-differs", "cell-error"],
+  }),
   "value-differs": wrong("value does not follow from its row"),
   "formula-other-row": wrong("formula points at another row"),
   "formula-fixed-reference": wrong("reference fixed where the others move, or the reverse"),

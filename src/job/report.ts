@@ -8,6 +8,7 @@ import {
   type Mend,
   type Question,
 } from "./findings";
+import { merged } from "./many-as-one";
 import type { Table } from "./read";
 
 export interface Words extends Pick<Finding, "what" | "effect" | "mend"> {
@@ -154,24 +155,3 @@ function cut(text: string, most: number): string {
 }
 
 const nameOf = ({ sheet, cell }: CellAt) => `${sheet}!${cell}`;
-
-function distinct(cells: readonly CellAt[]): CellAt[] {
-  return [...new Map(cells.map((at) => [nameOf(at), at])).values()];
-}
-
-/** One finding for all of a cause: told at the first, with the cells and the mends of all. */
-function merged(findings: readonly Finding[]): Finding {
-  const [first] = findings as [Finding, ...Finding[]];
-  if (findings.length === 1) return first;
-  const { apply, ...rest } = first;
-  const mends = findings.map((finding) => finding.apply);
-  const all =
-    mends.every((mend) => mend?.label === apply?.label) &&
-    findings.every(({ sheet }) => sheet === first.sheet);
-  const writes = mends.flatMap((mend) => mend?.writes ?? []);
-  return {
-    ...rest,
-    cells: distinct(findings.flatMap(({ cells }) => cells)),
-    ...(apply && all && { apply: { label: apply.label, writes } }),
-  };
-}

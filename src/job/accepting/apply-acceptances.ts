@@ -1,6 +1,7 @@
 import { cellName, grouped } from "../../cells";
 import { type Accepted, type Finding, findingKinds } from "../findings";
 import type { JobFile } from "../grid";
+import { manyAsOne } from "../many-as-one";
 import { listed } from "../words";
 import { fingerprintOf } from "./fingerprint";
 import { type Acceptance, readAcceptances } from "./read-acceptances";
@@ -14,31 +15,34 @@ interface Accepting {
 
 /**
  * Notes on each finding whether it was accepted, and whether that still holds. An acceptance
- * without reason, initials or fingerprint counts for nothing and is a finding of its own.
+ * without reason, initials or fingerprint counts for nothing and is a finding of its own. Of many
+ * findings that are told as one, those accepted each for itself stand apart.
  */
 export function applyAcceptances(file: JobFile, findings: readonly Finding[]): Accepting {
   const acceptances = readAcceptances(file);
-  if (acceptances.length === 0) return { findings, settled: [] };
+  if (acceptances.length === 0) return { findings: manyAsOne(findings), settled: [] };
   const byPlace = grouped(acceptances, keyOf);
   const met = new Set<Acceptance>();
-  const incomplete: Finding[] = [];
-  const noted = findings.map((finding) => {
+  const incomplete = new Map<Acceptance, Finding>();
+  const note = (finding: Finding): Finding => {
     const own = byPlace.get(keyOf(finding)) ?? [];
     if (own.length === 0) return finding;
     const fingerprint = fingerprintOf(file, finding);
     for (const acceptance of own) {
       met.add(acceptance);
       const gaps = gapsOf(acceptance);
-      if (gaps.length > 0) incomplete.push(incompleteAt(acceptance, gaps, fingerprint));
+      if (gaps.length > 0) incomplete.set(acceptance, incompleteAt(acceptance, gaps, fingerprint));
     }
     const whole = own.filter((acceptance) => gapsOf(acceptance).length === 0);
     const holding = whole.find((acceptance) => acceptance.fingerprint === fingerprint);
     if (holding) return { ...finding, accepted: acceptedBy(holding) };
     const before = whole.at(-1);
     return before ? { ...finding, lapsed: acceptedBy(before) } : finding;
-  });
+  };
+  const each = new Set(findings.map(note));
+  const told = manyAsOne([...each]).map((finding) => (each.has(finding) ? finding : note(finding)));
   return {
-    findings: [...noted, ...incomplete],
+    findings: [...told, ...incomplete.values()],
     settled: acceptances.filter((acceptance) => !met.has(acceptance)),
   };
 }

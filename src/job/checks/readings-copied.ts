@@ -16,21 +16,21 @@ export const checkReadingsCopied: Check = (job, report) => {
     if (dwelling === "" || table.hasFormula(key, i) || Number.isNaN(table.number(key, i))) continue;
     kept(byDwelling, dwelling, () => []).push(i);
   }
-  const seen = new Map<string, readonly [dwelling: string, rows: readonly number[]]>();
+  const bySet = new Map<string, [dwelling: string, rows: readonly number[]][]>();
   for (const [dwelling, rows] of byDwelling) {
     const readings = rows.map((i) => fans.table.number(fans.typedPressure(i), i));
     if (new Set(readings).size < leastReadings) continue;
-    const set = readings.join(" ");
-    const before = seen.get(set);
-    if (!before) {
-      seen.set(set, [dwelling, rows]);
-      continue;
-    }
-    const [first = 0, ...others] = rows;
+    kept(bySet, readings.map(shown).join(", "), () => []).push([dwelling, rows]);
+  }
+  for (const [set, [source, copy, ...more]] of bySet) {
+    if (!source || !copy) continue;
+    const [first = 0, ...others] = [copy, ...more].flatMap(([, rows]) => rows);
+    const copies =
+      more.length === 0 ? copy[0] : `${copy[0]} and of ${more.length.toLocaleString("en")} more`;
     report.at("readings-copied", fans.table, fans.typedPressure(first), first, fans.label(first), {
-      what: `the ${readings.length} readings of ${dwelling} are those of ${before[0]}, in the same order (${readings.map(shown).join(", ")} Pa)`,
-      effect: `Either dwelling may not have been measured: the flows of ${dwelling} say nothing of its fans then.`,
-      mend: "Compare both with the field notes or photos, and read again what was not measured.",
+      what: `the ${copy[1].length} readings of ${copies} are those of ${source[0]}, in the same order (${set} Pa)`,
+      effect: `One of them may not have been measured: the flows of ${copies} say nothing of their fans then.`,
+      mend: "Compare them with the field notes or photos, and read again what was not measured.",
       also: others.map((i) => fans.table.cell(fans.typedPressure(i), i)),
     });
   }

@@ -11,18 +11,21 @@ import {
 } from "../../cells";
 import { hasFormula } from "../grid";
 import type { Job } from "../read";
+import type { Words } from "../report";
 import { aboutRow } from "./cell-types";
 import type { Check } from "./check";
+import { Circles } from "./circles";
 
 /** These give another value at every look; a stored one is never stale. */
 const volatile = /\b(TODAY|NOW|RAND|RANDBETWEEN|RANDARRAY|OFFSET|INDIRECT|CELL|INFO)\s*\(/i;
 
-/** Formula cells whose stored value is not what the formula gives, anywhere in the workbook. */
+/** Formula cells whose stored value is not what the formula gives, or that lead back to themselves. */
 export const checkStaleValues: Check = (job, report, { cells }) => {
   const { calculator } = job.file;
   if (!calculator) return;
   let first: Spot | undefined;
   let left = 0;
+  const circles = new Circles(job);
   for (const grid of job.file.sheets) {
     const own = cells?.filter(({ sheet }) => sheet === grid.name);
     for (const row of own ? rowsOf(own) : Array(grid.rowCount).keys()) {
@@ -33,24 +36,25 @@ export const checkStaleValues: Check = (job, report, { cells }) => {
           first ??= { sheet: grid.name, row, col };
           left++;
         }
+        if ("unsupported" in again) continue;
         const stored = grid.value(row, col);
-        if ("unsupported" in again || agrees(stored, again.value)) continue;
+        const isStale = !agrees(stored, again.value);
+        if (!isStale && !isCellError(stored)) continue;
+        const [cell, about] = [cellName(row, col), nameAt(job, grid.name, row, col)];
+        const circle = circles.sizeAt({ sheet: grid.name, row, col });
+        if (circle > 0) {
+          report.add("formula-circular", grid.name, cell, row, about, inCircle(circle));
+          continue;
+        }
         const formula = grid.formula(row, col) ?? "";
-        if (volatile.test(formula) || !calculator.isKnownToAgree(formula)) continue;
-        report.add(
-          "value-stale",
-          grid.name,
-          cellName(row, col),
-          row,
-          nameAt(job, grid.name, row, col),
-          {
-            what: toldApart(stored, again.value),
-            effect: "Anyone who opens the file without recalculating reads the stored value.",
-            mend: isCellError(stored)
-              ? "The file was saved while the function was not available: load the add-in, then recalculate and save."
-              : "Recalculate and save. If it comes back, someone edited the file outside the spreadsheet.",
-          },
-        );
+        if (!isStale || volatile.test(formula) || !calculator.isKnownToAgree(formula)) continue;
+        report.add("value-stale", grid.name, cell, row, about, {
+          what: toldApart(stored, again.value),
+          effect: "Anyone who opens the file without recalculating reads the stored value.",
+          mend: isCellError(stored)
+            ? "The file was saved while the function was not available: load the add-in, then recalculate and save."
+            : "Recalculate and save. If it comes back, someone edited the file outside the spreadsheet.",
+        });
       }
     }
   }
@@ -61,6 +65,19 @@ export const checkStaleValues: Check = (job, report, { cells }) => {
       mend: "Let formulas read the cells they need, not whole columns anew in every row, and copy them down instead of writing each anew.",
     });
 };
+
+/** What is told of the formulas of a circle, all at once. */
+function inCircle(formulas: number): Words {
+  return {
+    what:
+      formulas === 1
+        ? "the formula reads its own cell"
+        : `the formulas of ${formulas.toLocaleString("en")} cells read each other in a circle`,
+    effect: "It has no end: what the cells hold was left from before, or from half way.",
+    mend: "Let one of them read a typed value, or a cell that does not lead back to it.",
+    cause: `circle of ${formulas}`,
+  };
+}
 
 function rowsOf(places: readonly Place[]): ReadonlySet<number> {
   const rows = new Set<number>();
