@@ -166,14 +166,12 @@ function bookChange(change: Change): BookChange | null {
       return { kind: "cells", at: isReverted(change.origin) ? change.edited[0] : undefined };
     case "formats":
     case "marks":
+    case "names":
       return { kind: "looks" };
     case "layout":
     case "sheets":
     case "opened":
       return { kind: change.kind };
-    case "names":
-    case "settings":
-      return { kind: "looks" };
   }
 }
 

@@ -119,9 +119,9 @@ describe("The real client library on the host", () => {
     const host = openDesk();
     const before = host.requestCount;
     await Excel.run(async (context) => {
-      context.workbook.load("name");
+      context.workbook.load("readOnly");
       await context.sync();
-      context.workbook.load("isDirty");
+      context.workbook.application.load("calculationMode");
       await context.sync();
     });
     expect(host.requestCount - before).toBe(2);

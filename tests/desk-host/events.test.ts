@@ -75,28 +75,6 @@ describe("Events", () => {
     expect(told).toEqual([]);
   });
 
-  it("hand out the changed cells as a range", async () => {
-    const host = openDesk({ Data: [], Other: [] });
-    const seen: unknown[] = [];
-    const handler = await Excel.run(async (context) => {
-      const added = context.workbook.worksheets.onChanged.add(async (args) => {
-        await Excel.run(async (inner) => {
-          const range = args.getRange(inner).load("address,values");
-          const same = args.getRangeOrNullObject(inner).load("address");
-          await inner.sync();
-          seen.push(range.address, range.values, same.address);
-        });
-      });
-      await context.sync();
-      return added;
-    });
-    host.userEnters("Other", 1, 1, "x");
-    await settled();
-    await settled();
-    expect(seen).toEqual(["Other!B2", [["x"]], "Other!B2"]);
-    await remove([handler]);
-  });
-
   it("of one sheet are told for that sheet alone", async () => {
     const host = openDesk({ Data: [], Other: [] });
     const seen: string[] = [];

@@ -33,7 +33,7 @@ export function everyObject(): Map<string, Served> {
   const tab = book.tab("Data");
   const cell = book.corner(tab);
   const named = book.names.add("Limit", "=5", null);
-  const marks = (["Custom", "CellValue"] as const).map((type) => book.marks.add(cell, type));
+  const mark = book.marks.add(cell);
   const chart = new HostChart("Chart 1", null);
   chart.series.push({ ...oneSeries });
   const table = { name: "T", sheet: "Data", ref: "A1:B3", columns: [], headerRow: true };
@@ -42,9 +42,7 @@ export function everyObject(): Map<string, Served> {
     if (served === null || found.has(served.members.className)) return;
     found.set(served.members.className, served);
     for (const item of served.members.items?.(served.self) ?? []) visit(item);
-    // These two refuse a format of the other type; their OrNullObject twins do not.
-    for (const [name, link] of Object.entries(served.members.links ?? {}))
-      if (name !== "custom" && name !== "cellValue") visit(link(served.self));
+    for (const link of Object.values(served.members.links ?? {})) visit(link(served.self));
   };
   visit(made.workbook());
   visit(made.worksheet(tab));
@@ -52,12 +50,7 @@ export function everyObject(): Map<string, Served> {
   visit(made.areas(cell));
   visit(made.chart({ tab, chart }));
   visit(made.name(named));
-  visit(made.setting("k"));
   visit(made.table({ ...table, totalsRow: false }));
-  for (const mark of marks) {
-    const served = made.mark({ tab, mark });
-    found.delete(served.members.className);
-    visit(served);
-  }
+  visit(made.mark({ tab, mark }));
   return found;
 }

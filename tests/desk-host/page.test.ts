@@ -197,7 +197,7 @@ describe("Undo", () => {
       Excel.run(async (context) => {
         const sheet = context.workbook.worksheets.getItem("Data");
         for (const [i, value] of values.entries()) {
-          sheet.getCell(0, i).values = [[value]];
+          sheet.getRangeByIndexes(0, i, 1, 1).values = [[value]];
           await context.sync();
         }
         sheet.getRange("A1").values = [[-1]];

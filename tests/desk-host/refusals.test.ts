@@ -86,15 +86,15 @@ describe("While a cell is being edited", () => {
     const host = openDesk();
     host.beginEdit();
     const { code } = await refusal(async (context) => {
-      context.workbook.load("name");
+      context.workbook.load("readOnly");
       await context.sync();
     });
     expect([code, host.isEditing]).toEqual(["InvalidOperationInCellEditMode", true]);
     host.endEdit();
     await Excel.run(async (context) => {
-      context.workbook.load("name");
+      context.workbook.load("readOnly");
       await context.sync();
-      expect(context.workbook.name).toBe("workbook.xlsx");
+      expect(context.workbook.readOnly).toBe(false);
     });
   });
 

@@ -110,6 +110,11 @@ export class SheetTab {
     return this.protection !== null || this.sheet.isProtected;
   }
 
+  /** Number of the format that a cell of its own has. */
+  style(row: number, col: number): number {
+    return this.sheet.cell(row, col)?.style ?? 0;
+  }
+
   /** Width of a column in characters. */
   width(col: number): number {
     return this.widths.get(col) ?? this.sheet.columnWidths.get(col) ?? standardWidth;

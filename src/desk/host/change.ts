@@ -22,7 +22,6 @@ export type Change =
   /** Sheets added, deleted, renamed, shown or hidden. */
   | { readonly kind: "sheets" }
   | { readonly kind: "names" }
-  | { readonly kind: "settings" }
   /** Another workbook was opened; nothing known before holds. */
   | { readonly kind: "opened" };
 

@@ -67,8 +67,6 @@ export class Events {
       triggerSource: isByPane ? "ThisLocalAddin" : "Unknown",
       address,
       shiftDirection: "None",
-      // Names the changed cells, so that a handler can ask for them as a range.
-      referenceId: `${sheet}!${address}`,
       ...detail,
     });
   }

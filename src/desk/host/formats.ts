@@ -1,3 +1,4 @@
+import { kept } from "../../cells";
 import type { StyleSpec } from "../../workbook";
 import type { Book, SheetTab } from "./book";
 import type { LookStep } from "./history";
@@ -16,13 +17,8 @@ export class Formats {
 
   /** The number format of a cell. */
   code(tab: SheetTab, row: number, col: number): string {
-    const style = tab.sheet.cell(row, col)?.style ?? 0;
-    let code = this.codes.get(style);
-    if (code === undefined) {
-      code = this.book.workbook.formatCode(style);
-      this.codes.set(style, code);
-    }
-    return code;
+    const style = tab.style(row, col);
+    return kept(this.codes, style, () => this.book.workbook.formatCode(style));
   }
 
   isText(tab: SheetTab, row: number, col: number): boolean {
@@ -30,13 +26,8 @@ export class Formats {
   }
 
   at(tab: SheetTab, row: number, col: number): StyleSpec {
-    const style = tab.sheet.cell(row, col)?.style ?? 0;
-    let spec = this.specs.get(style);
-    if (spec === undefined) {
-      spec = this.book.workbook.styleSpec(style);
-      this.specs.set(style, spec);
-    }
-    return spec;
+    const style = tab.style(row, col);
+    return kept(this.specs, style, () => this.book.workbook.styleSpec(style));
   }
 
   /** What all cells of a range have in common in one respect; null where they differ. */
@@ -60,7 +51,7 @@ export class Formats {
   }
 
   colorAt(tab: SheetTab, row: number, col: number, of: "ink" | "ground"): string {
-    return `#${digits(this.book.workbook.colors(tab.sheet.cell(row, col)?.style ?? 0)[of])}`;
+    return `#${digits(this.book.workbook.colors(tab.style(row, col))[of])}`;
   }
 
   /** Changes the looks of every cell of a range; undefined takes a look away. */
@@ -74,22 +65,15 @@ export class Formats {
     this.setEach(range, ({ tab }, row, col) => {
       const changes = changesAt(row, col);
       if (changes === null) return null;
-      const base = tab.sheet.cell(row, col)?.style ?? 0;
+      const base = tab.style(row, col);
       const key = `${base} ${JSON.stringify(Object.entries(changes))}`;
-      let style = known.get(key);
-      if (style === undefined) {
-        style = this.book.workbook.restyle(base, changes);
-        known.set(key, style);
-      }
-      return style;
+      return kept(known, key, () => this.book.workbook.restyle(base, changes));
     });
   }
 
   /** Takes all formats off the cells. */
   reset(range: HostRange): void {
-    this.setEach(range, ({ tab }, row, col) =>
-      (tab.sheet.cell(row, col)?.style ?? 0) === 0 ? null : 0,
-    );
+    this.setEach(range, ({ tab }, row, col) => (tab.style(row, col) === 0 ? null : 0));
   }
 
   /** Gives each cell of a range the format of the cell it comes from; returns what that changed. */
@@ -102,11 +86,11 @@ export class Formats {
     const styles = new Map<string, number>();
     cells.forEach((row, col) => {
       const place = from(row, col);
-      styles.set(`${row} ${col}`, source.sheet.cell(place.row, place.col)?.style ?? 0);
+      styles.set(`${row} ${col}`, source.style(place.row, place.col));
     });
     return this.setEach(cells, ({ tab }, row, col) => {
       const style = styles.get(`${row} ${col}`) ?? 0;
-      return style === (tab.sheet.cell(row, col)?.style ?? 0) ? null : style;
+      return style === tab.style(row, col) ? null : style;
     });
   }
 
@@ -124,15 +108,14 @@ export class Formats {
   ): LookStep[] {
     const cells = this.bounded(range);
     const { tab } = cells;
-    const { sheet } = tab;
     const changed: LookStep[] = [];
-    cells.tab.checkWritable();
+    tab.checkWritable();
     cells.checkCellCount();
     cells.forEach((row, col) => {
       const style = styleAt(cells, row, col);
       if (style === null) return;
-      changed.push({ tab, row, col, before: sheet.cell(row, col)?.style ?? 0, after: style });
-      sheet.setStyle(row, col, style);
+      changed.push({ tab, row, col, before: tab.style(row, col), after: style });
+      tab.sheet.setStyle(row, col, style);
     });
     this.book.touched({ kind: "formats", cells: cells.ref });
     return changed;

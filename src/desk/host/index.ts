@@ -8,4 +8,3 @@ export { type ClientLibrary, connect, type HostBridge } from "./bridge";
 export type { Change } from "./change";
 export { type HostOptions, type SheetInfo, WorkbookHost } from "./host";
 export type { Mark } from "./marks/marks";
-export { settingsSheet } from "./settings";

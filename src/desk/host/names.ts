@@ -11,7 +11,6 @@ export interface NamedFormula {
   readonly formula: string;
   /** The sheet it belongs to; null for the whole workbook. */
   readonly tab: SheetTab | null;
-  readonly comment: string;
 }
 
 /** The names of the workbook. Names with the file format's own prefix are not for users. */
@@ -27,9 +26,9 @@ export class Names {
         from: names,
         names: names
           .filter(({ name }) => !name.toLowerCase().startsWith("_xl"))
-          .map(({ name, formula, sheet, comment = "" }) => {
+          .map(({ name, formula, sheet }) => {
             const tab = sheet === null ? null : this.book.findTab(sheet);
-            return { name, formula, tab, comment };
+            return { name, formula, tab };
           }),
       };
     return this.read.names;
@@ -50,7 +49,7 @@ export class Names {
     return tab === null ? null : new HostRange(tab, address.range);
   }
 
-  add(name: string, formula: string, tab: SheetTab | null, comment = ""): NamedFormula {
+  add(name: string, formula: string, tab: SheetTab | null): NamedFormula {
     if (!/^[\p{L}_\\][\p{L}\p{N}_.\\]{0,254}$/u.test(name) || parseAddress(name) !== null)
       throw invalidArgument(
         `"${name}" cannot be a name: letters, digits, "_" and "." after a letter, unlike an address.`,
@@ -60,9 +59,9 @@ export class Names {
     );
     if (taken) throw new HostError("ItemAlreadyExists", `The name "${name}" is taken.`);
     const plain = formula.replace(/^=/, "");
-    this.book.workbook.setName(name, plain, tab?.name ?? null, comment);
+    this.book.workbook.setName(name, plain, tab?.name ?? null);
     this.changed(name);
-    return { name, formula: plain, tab, comment };
+    return { name, formula: plain, tab };
   }
 
   remove({ name, tab }: NamedFormula): void {

@@ -11,7 +11,6 @@ import { History } from "./history";
 import { HostRange } from "./host-range";
 import { Marks } from "./marks/marks";
 import { Names } from "./names";
-import { Settings } from "./settings";
 import { HostError, invalidArgument, notFound } from "./wire/errors";
 import { References } from "./wire/references";
 
@@ -33,7 +32,6 @@ export class OpenBook implements Book {
   readonly events: Events;
   readonly listeners: Listeners;
   readonly names: Names;
-  readonly settings: Settings;
   readonly formats: Formats;
   readonly marks: Marks;
   readonly history = new History();
@@ -58,7 +56,6 @@ export class OpenBook implements Book {
     this.events = events;
     this.listeners = listeners;
     this.names = new Names(this);
-    this.settings = new Settings(this, (name) => this.#addHidden(name).sheet);
     const tables = () => this.tables;
     const view = {
       get sheets() {
@@ -164,11 +161,6 @@ export class OpenBook implements Book {
     } catch (thrown) {
       throw thrown instanceof RangeError ? invalidArgument(thrown.message) : thrown;
     }
-  }
-
-  /** Adds a sheet that only this program reads. */
-  #addHidden(name: string): SheetTab {
-    return this.#enter(this.workbook.addSheet(name, { rows: [], state: "veryHidden" }));
   }
 
   #enter(sheet: Sheet): SheetTab {

@@ -23,7 +23,7 @@ export function setRule(range: HostRange, rule: ListRule): void {
   range.tab.book.touched({ kind: "layout", sheet: range.tab.name });
 }
 
-export function clearRules(range: HostRange): void {
+function clearRules(range: HostRange): void {
   const { validations } = range.tab;
   for (const validation of validations)
     if (validation.ranges.some((rect) => overlaps(rect, range)))

@@ -16,9 +16,8 @@ export interface HostSeries {
 /** A chart of a sheet: one of the file, of which only the name is known, or one made in this session. */
 export class HostChart {
   title: string | undefined;
-  isTitled = true;
   over = "A1:H16";
-  legend: "bottom" | "right" | "none" = "bottom";
+  legend: "bottom" | "right" = "bottom";
   readonly series: HostSeries[] = [];
   readonly x: Mutable<ChartSpec["x"]> = {};
   readonly y: Mutable<ChartSpec["y"]> = {};
@@ -34,9 +33,9 @@ export class HostChart {
   }
 
   spec(): ChartSpec {
-    const { title, isTitled, over, legend, x, y } = this;
+    const { title = "Chart", over, legend, x, y } = this;
     return {
-      title: isTitled ? (title ?? "Chart") : undefined,
+      title,
       over,
       legend,
       series: this.series.filter((each) => each.x !== "" && each.y !== ""),

@@ -1,12 +1,11 @@
 import { type Rectangle, rowPattern } from "../../../cells";
 import { FormulaSyntaxError } from "../../../sheet";
 import type { ConditionalFormat as FileFormat } from "../../../workbook";
-import { HostError, invalidArgument } from "../wire/errors";
 
-export type MarkType = "Custom" | "CellValue";
+type MarkType = "Custom" | "CellValue";
 
 /** The comparisons of a cell's own value, with what stands between value and formula. */
-export const comparisons = {
+const comparisons = {
   EqualTo: "=",
   NotEqualTo: "<>",
   GreaterThan: ">",
@@ -88,28 +87,4 @@ export class ConditionalFormat {
         return `RC${comparisons[cellValue.operator]}${low}`;
     }
   }
-}
-
-export function readMarkType(value: string): MarkType {
-  if (value === "Custom" || value === "CellValue") return value;
-  throw new HostError(
-    "UnsupportedOperation",
-    `Conditional formats of type "${value}" are not available; use Custom or CellValue.`,
-  );
-}
-
-export function readCellValueRule(value: unknown): CellValueRule {
-  const { formula1, formula2, operator } = (value ?? {}) as Record<string, unknown>;
-  if (typeof formula1 !== "string" || formula1 === "")
-    throw invalidArgument("The rule needs formula1 as a text.");
-  if (typeof operator !== "string" || !Object.hasOwn(comparisons, operator))
-    throw invalidArgument(`"${String(operator)}" is no comparison of a rule.`);
-  const needsTwo = operator === "Between" || operator === "NotBetween";
-  if (needsTwo && (typeof formula2 !== "string" || formula2 === ""))
-    throw invalidArgument(`A rule with ${operator} needs formula2 as well.`);
-  return {
-    formula1,
-    formula2: typeof formula2 === "string" ? formula2 : undefined,
-    operator: operator as keyof typeof comparisons,
-  };
 }

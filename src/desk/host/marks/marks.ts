@@ -2,7 +2,7 @@ import { translateFormulaToA1 } from "@borgar/fx";
 import { cellName, holdsCell, type Rectangle } from "../../../cells";
 import type { Book, CellArea, SheetTab } from "../book";
 import { overlaps, subtract } from "../subtract";
-import { ConditionalFormat, type MarkType } from "./conditional-format";
+import { ConditionalFormat } from "./conditional-format";
 
 /** How a cell is to look on top of its own format; colours as "#RRGGBB". */
 export interface Mark {
@@ -28,10 +28,10 @@ export class Marks {
   }
 
   /** Adds one that comes before all others of the sheet. */
-  add({ tab, rects }: CellArea, type: MarkType): ConditionalFormat {
+  add({ tab, rects }: CellArea): ConditionalFormat {
     tab.checkWritable();
     const id = `{${String(++this.lastId).padStart(8, "0")}-0000-4000-9000-000000000000}`;
-    const mark = new ConditionalFormat(id, type, rects.map(plainRect));
+    const mark = new ConditionalFormat(id, "Custom", rects.map(plainRect));
     tab.marks.unshift(mark);
     this.touched(tab);
     return mark;

@@ -41,18 +41,12 @@ export function bordersMembers(desk: Desk): Members<CellArea> {
   const border = serve(borderMembers(desk));
   return {
     className: "RangeBorderCollection",
-    values: { count: { get: () => sides.length } },
-    items: (cells) => sides.map((side) => border(plain(cells, side))),
     item(cells, args) {
       const side = args.text(0, "The side") as Side;
       if (!sides.includes(side)) throw invalidArgument(`Borders at "${side}" are not available.`);
-      return border(plain(cells, side));
+      return border({ cells, side, style: "None", weight: "Thin", color: undefined });
     },
   };
-}
-
-function plain(cells: CellArea, side: Side): Border {
-  return { cells, side, style: "None", weight: "Thin", color: undefined };
 }
 
 function borderMembers(desk: Desk): Members<Border> {
@@ -75,7 +69,6 @@ function borderMembers(desk: Desk): Members<Border> {
   return {
     className: "RangeBorder",
     values: {
-      sideIndex: { get: ({ side }) => side },
       style: {
         get: ({ style }) => style,
         set(border, value) {

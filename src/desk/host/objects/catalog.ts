@@ -15,7 +15,6 @@ import {
   rangeFormatMembers,
   rangeProtectionMembers,
 } from "./range-format";
-import { settingMembers, settingsMembers } from "./settings";
 import { columnMembers, columnsMembers, tableMembers, tablesMembers } from "./tables";
 import { validationMembers } from "./validation";
 import { workbookMembers, workbookProtectionMembers } from "./workbook";
@@ -62,8 +61,6 @@ export function makeDesk(book: OpenBook): Desk {
     mark: table(conditionalFormatMembers),
     names: table(namedItemsMembers),
     name: table(namedItemMembers),
-    settings: ofBook(settingsMembers),
-    setting: table(settingMembers),
     tables: table(tablesMembers),
     table: table(tableMembers),
     columns: table(columnsMembers),

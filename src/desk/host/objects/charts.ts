@@ -17,7 +17,6 @@ const kinds: Readonly<Record<string, Pick<HostSeries, "line" | "marker">>> = {
 export function chartsMembers(desk: Desk): Members<SheetTab> {
   return collection<SheetTab>({
     className: "ChartCollection",
-    isCounted: true,
     items: (tab) => tab.charts.map((chart) => desk.chart({ tab, chart })),
     find(tab, name) {
       const chart = tab.charts.find((each) => each.name === name);
@@ -77,12 +76,6 @@ export function chartMembers(desk: Desk): Members<ChartOnSheet> {
           chart.title = String(value);
         },
       ),
-      visible: property(
-        ({ chart }) => chart.isTitled,
-        ({ chart }, value) => {
-          chart.isTitled = value === true;
-        },
-      ),
     },
   });
   const legend = serve<ChartOnSheet>({
@@ -94,12 +87,6 @@ export function chartMembers(desk: Desk): Members<ChartOnSheet> {
           if (value !== "Bottom" && value !== "Right")
             throw invalidArgument(`A legend at "${String(value)}" is not available.`);
           chart.legend = value === "Right" ? "right" : "bottom";
-        },
-      ),
-      visible: property(
-        ({ chart }) => chart.legend !== "none",
-        ({ chart }, value) => {
-          chart.legend = value === true ? "bottom" : "none";
         },
       ),
     },

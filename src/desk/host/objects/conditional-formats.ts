@@ -1,9 +1,7 @@
 import type { CellArea } from "../book";
 import { readColor } from "../formats";
-import { HostRange } from "../host-range";
-import { readCellValueRule, readMarkType } from "../marks/conditional-format";
-import { invalidArgument, notFound } from "../wire/errors";
-import { collection, type Members, type Served, serve, telling } from "../wire/served";
+import { HostError, invalidArgument } from "../wire/errors";
+import { collection, type Members, serve, telling } from "../wire/served";
 import type { Desk, MarkOnSheet } from "./desk";
 
 export function conditionalFormatsMembers(desk: Desk): Members<CellArea> {
@@ -18,10 +16,11 @@ export function conditionalFormatsMembers(desk: Desk): Members<CellArea> {
     missing: () => "The range has no such conditional format.",
     methods: {
       add(range, args) {
-        const type = readMarkType(args.text(0, "The type"));
-        return desk.mark({ tab: range.tab, mark: marks.add(range, type) });
+        const type = args.text(0, "The type");
+        if (type !== "Custom")
+          throw new HostError("UnsupportedOperation", "Only Custom conditional formats are added.");
+        return desk.mark({ tab: range.tab, mark: marks.add(range) });
       },
-      clearAll: (range) => marks.clear(range),
     },
   });
 }
@@ -30,10 +29,6 @@ export function conditionalFormatMembers(desk: Desk): Members<MarkOnSheet> {
   const { marks } = desk.book;
   const told = ({ tab }: MarkOnSheet) => marks.touched(tab);
   const property = telling(told);
-  const range = ({ tab, mark }: MarkOnSheet): Served | null => {
-    const [only, ...more] = mark.ranges;
-    return only === undefined || more.length > 0 ? null : desk.range(new HostRange(tab, only));
-  };
   const rule = serve<MarkOnSheet>({
     className: "ConditionalFormatRule",
     values: {
@@ -57,52 +52,21 @@ export function conditionalFormatMembers(desk: Desk): Members<MarkOnSheet> {
     className: "CustomConditionalFormat",
     links: { rule, format },
   });
-  const cellValue = serve<MarkOnSheet>({
-    className: "CellValueConditionalFormat",
-    values: {
-      rule: property(
-        ({ mark }) => mark.cellValue ?? {},
-        ({ mark }, value) => {
-          mark.cellValue = readCellValueRule(value);
-        },
-      ),
-    },
-    links: { format },
-  });
-  const ofType = (type: string, made: (self: MarkOnSheet) => Served) => (self: MarkOnSheet) =>
-    self.mark.type === type ? made(self) : null;
-  const orRefuse = (type: string, made: (self: MarkOnSheet) => Served) => (self: MarkOnSheet) => {
-    if (self.mark.type === type) return made(self);
-    throw invalidArgument(`The conditional format is of type ${self.mark.type}.`);
-  };
   return {
     className: "ConditionalFormat",
     identify: ({ mark }) => ({ Id: mark.id }),
     values: {
       id: { get: ({ mark }) => mark.id },
       type: { get: ({ mark }) => mark.type },
-      priority: { get: ({ tab, mark }) => tab.marks.indexOf(mark) },
-      stopIfTrue: property(
-        ({ mark }) => mark.stopIfTrue,
-        ({ mark }, value) => {
-          mark.stopIfTrue = value === true;
-        },
-      ),
     },
     links: {
-      custom: orRefuse("Custom", custom),
-      customOrNullObject: ofType("Custom", custom),
-      cellValue: orRefuse("CellValue", cellValue),
-      cellValueOrNullObject: ofType("CellValue", cellValue),
+      custom(self) {
+        if (self.mark.type === "Custom") return custom(self);
+        throw invalidArgument(`The conditional format is of type ${self.mark.type}.`);
+      },
     },
     methods: {
       delete: ({ tab, mark }) => marks.remove(tab, mark),
-      getRange(self) {
-        const found = range(self);
-        if (found === null) throw notFound("The conditional format applies to several ranges.");
-        return found;
-      },
-      getRangeOrNullObject: range,
       getRanges: ({ tab, mark }) => desk.areas({ tab, rects: mark.ranges }),
     },
   };

@@ -53,8 +53,6 @@ export interface Desk {
   /** Those of the workbook where no sheet is given. */
   names(tab: SheetTab | null): Served;
   name(entry: NamedFormula): Served;
-  settings(): Served;
-  setting(key: string): Served;
   /** Those of all sheets where no sheet is given. */
   tables(tab: SheetTab | null): Served;
   table(table: TableInfo): Served;

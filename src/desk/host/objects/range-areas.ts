@@ -1,7 +1,6 @@
 import { addressText, sheetPrefix } from "../../../cells";
 import { longestAddress } from "../address";
 import type { CellArea } from "../book";
-import { HostRange } from "../host-range";
 import { type Members, serve } from "../wire/served";
 import { ofAreas } from "./area-format";
 import type { Desk } from "./desk";
@@ -14,11 +13,6 @@ import {
 
 /** Several ranges of one sheet. */
 export function rangeAreasMembers(desk: Desk): Members<CellArea> {
-  const ranges = ({ tab, rects }: CellArea) => rects.map((rect) => new HostRange(tab, rect));
-  const areas = serve<CellArea>({
-    className: "RangeCollection",
-    items: (cells) => ranges(cells).map(desk.range),
-  });
   const fill = serve(ofAreas(rangeFillMembers(desk), {}));
   const font = serve(ofAreas(rangeFontMembers(desk), {}));
   const protection = serve(ofAreas(rangeProtectionMembers(desk), {}));
@@ -33,15 +27,7 @@ export function rangeAreasMembers(desk: Desk): Members<CellArea> {
   return {
     className: "RangeAreas",
     isTracked: true,
-    values: {
-      address: { get: prefixed },
-      areaCount: { get: ({ rects }) => rects.length },
-    },
-    links: {
-      areas,
-      format,
-      conditionalFormats: (cells) => desk.marks(cells),
-      worksheet: ({ tab }) => desk.worksheet(tab),
-    },
+    values: { address: { get: prefixed } },
+    links: { format, conditionalFormats: (cells) => desk.marks(cells) },
   };
 }

@@ -17,7 +17,6 @@ export function tablesMembers(desk: Desk): Members<SheetTab | null> {
     );
   return collection<SheetTab | null>({
     className: "TableCollection",
-    isCounted: true,
     items: (tab) => listed(tab).map(desk.table),
     find(tab, name) {
       const wanted = name.toLowerCase();
@@ -66,7 +65,6 @@ function addTable(book: OpenBook, range: HostRange, hasHeadings: boolean): Table
 export function columnsMembers(desk: Desk): Members<TableInfo> {
   return {
     className: "TableColumnCollection",
-    values: { count: { get: ({ columns }) => columns.length } },
     items: (table) => table.columns.map((_, index) => desk.column({ table, index })),
   };
 }
@@ -94,7 +92,6 @@ export function tableMembers(desk: Desk): Members<TableInfo> {
       name: { get: ({ name }) => name },
     },
     links: {
-      worksheet: (table) => desk.worksheet(desk.book.tab(table.sheet)),
       columns: desk.columns,
     },
     methods: {

@@ -1,27 +1,14 @@
-import type { HostRange } from "../host-range";
 import type { OpenBook } from "../open-book";
 import { HostError } from "../wire/errors";
-import type { Members, Served } from "../wire/served";
+import type { Members } from "../wire/served";
 import type { Desk } from "./desk";
 import { functions } from "./functions";
 
 export function workbookMembers(desk: Desk): Members<OpenBook> {
-  const rangeOfEvent = (book: OpenBook, reference: string): HostRange => {
-    const mark = reference.indexOf("!");
-    const tab = book.tab(reference.slice(0, mark));
-    return book.range(tab, reference.slice(mark + 1));
-  };
   return {
     className: "Workbook",
     values: {
-      name: { get: (book) => book.fileName },
       readOnly: { get: () => false },
-      isDirty: {
-        get: (book) => book.isDirty,
-        set(book, value) {
-          book.isDirty = value === true;
-        },
-      },
     },
     links: {
       worksheets: () => desk.worksheets(),
@@ -29,7 +16,6 @@ export function workbookMembers(desk: Desk): Members<OpenBook> {
       tables: () => desk.tables(null),
       application: () => desk.application(),
       functions,
-      settings: () => desk.settings(),
       protection: () => desk.workbookProtection(),
     },
     methods: {
@@ -38,13 +24,6 @@ export function workbookMembers(desk: Desk): Members<OpenBook> {
       _RemoveReference: (book, args) => book.references.release(args.text(0, "The reference")),
       _RemoveAllReferences: (book) => book.references.releaseAll(),
       _GetReferenceCount: (book) => book.references.count,
-      _GetRangeForEventByReferenceId: (book, args) =>
-        desk.range(rangeOfEvent(book, args.text(0, "The reference"))),
-      _GetRangeOrNullObjectForEventByReferenceId(book, args): Served | null {
-        const reference = args.text(0, "The reference");
-        const isThere = book.findTab(reference.slice(0, reference.indexOf("!"))) !== null;
-        return isThere ? desk.range(rangeOfEvent(book, reference)) : null;
-      },
     },
   };
 }

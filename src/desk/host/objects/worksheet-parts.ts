@@ -49,7 +49,6 @@ export function freezePanesMembers(desk: Desk): Members<SheetTab> {
         const range = args.range(0) ?? desk.book.range(tab, args.text(0, "The range"));
         freeze(tab, range.bottom + 1, range.right + 1);
       },
-      unfreeze: (tab) => freeze(tab, 0, 0),
     },
   };
 }

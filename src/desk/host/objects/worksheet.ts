@@ -85,11 +85,6 @@ export function worksheetMembers(desk: Desk): Members<SheetTab> {
         const corners = { top, left, bottom: top + rows - 1, right: left + cols - 1 };
         return desk.range(new HostRange(tab, corners));
       },
-      getCell(tab, args) {
-        const row = args.integer(0, "The row");
-        const col = args.integer(1, "The column");
-        return desk.range(new HostRange(tab, { top: row, left: col, bottom: row, right: col }));
-      },
       getUsedRange: (tab, args) => desk.range(used(tab, args) ?? book.corner(tab)),
       getUsedRangeOrNullObject(tab, args) {
         const range = used(tab, args);

@@ -56,14 +56,11 @@ interface Collection<T> extends Members<T> {
   readonly find: (self: T, key: string) => Served | null;
   /** What to say of one that is not there. */
   readonly missing: (key: string) => string;
-  /** The client knows a property `count`. */
-  readonly isCounted?: boolean;
 }
 
 /** What every collection offers whose members are found by a name. */
-export function collection<T>({ find, missing, isCounted, ...own }: Collection<T>): Members<T> {
+export function collection<T>({ find, missing, ...own }: Collection<T>): Members<T> {
   const key = (args: Arguments) => args.text(0, "The name");
-  const count = (self: T) => own.items(self).length;
   const item = (self: T, args: Arguments) => {
     const found = find(self, key(args));
     if (found === null) throw notFound(missing(key(args)));
@@ -71,12 +68,10 @@ export function collection<T>({ find, missing, isCounted, ...own }: Collection<T
   };
   return {
     ...own,
-    ...(isCounted ? { values: { count: { get: count } } } : {}),
     item,
     methods: {
       getItem: item,
       getItemOrNullObject: (self, args) => find(self, key(args)),
-      getCount: count,
       ...own.methods,
     },
   };
