@@ -106,6 +106,7 @@ const doors = {
   "src/serve": [],
   "src/desk": [
     "src/serve",
+    "src/job",
     "src/csv",
     "src/sheet",
     "src/workbook",

@@ -235,7 +235,7 @@ export class Desk {
   }
 
   /**
-   * Goes to the next row of the list, repeats there what this row and the one above share, and
+   * Goes to the next row of the list, or stays in a blank one, repeats there what rows share, and
    * begins at the first cell left to type. Tab then leads over the cells that were typed in the
    * row above, as long as there are any.
    */
@@ -245,9 +245,8 @@ export class Desk {
     const at = this.cursor.row;
     // Enter may have gone to the next row already.
     const isBegun = !typedColumns(this, at).every(isBlankAt(at));
-    const row = isBegun ? at : this.extent.rowFrom(at, -1);
-    const cells = repeated(this, row);
-    const next = this.extent.rowFrom(row, 1);
+    const next = isBegun ? this.extent.rowFrom(at, 1) : at;
+    const cells = repeated(this, next);
     const further = formulasFor(this, next);
     const newRow = further.length > 0 ? next : undefined;
     if (cells.length > 0)

@@ -1,20 +1,31 @@
+import { entryUnder } from "../../job";
 import type { CellText } from "../book";
-import { isFormula, type RowsAt, typedColumns } from "./typed-cells";
+import { listedFor } from "./listed";
+import { headRow, isFormula, type RowsAt, typedColumns } from "./typed-cells";
 
 /**
- * What the next row of a list is likely to share with this one: texts and days that stand in this
- * row and in the one above it. Readings and other numbers are never repeated.
+ * What a blank row of a list begins with: texts and days that stand in both rows above it, or that
+ * rows of a job repeat anyway; in the first row a name that is the only one of its list. Readings
+ * and other numbers are never repeated.
  */
 export function repeated(at: RowsAt, row: number): CellText[] {
   const { book, sheet } = at;
-  const next = at.extent.rowFrom(row, 1);
+  const above = at.extent.rowFrom(row, -1);
+  const head = headRow(at, row);
+  const isRepeated = (col: number) =>
+    entryUnder(sheet.name, book.value(sheet.name, head, col)) === "repeated";
   return typedColumns(at, row).flatMap((col) => {
-    const value = book.value(sheet.name, row, col);
-    const isKept = typeof value === "string" || (typeof value === "number" && isDay(at, row, col));
-    if (!isKept || isFormula(at, row, col)) return [];
-    if (book.value(sheet.name, row - 1, col) !== value) return [];
-    if (book.value(sheet.name, next, col) !== null) return [];
-    return [{ row: next, col, text: book.content(sheet.name, row, col) }];
+    if (book.value(sheet.name, row, col) !== null) return [];
+    if (above === head) {
+      const [only, ...others] = isRepeated(col) ? listedFor(at, row, col) : [];
+      return only === undefined || others.length > 0 ? [] : [{ row, col, text: only }];
+    }
+    const value = book.value(sheet.name, above, col);
+    const isKept =
+      typeof value === "string" || (typeof value === "number" && isDay(at, above, col));
+    if (!isKept || isFormula(at, above, col)) return [];
+    if (!isRepeated(col) && book.value(sheet.name, above - 1, col) !== value) return [];
+    return [{ row, col, text: book.content(sheet.name, above, col) }];
   });
 }
 

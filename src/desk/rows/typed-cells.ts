@@ -1,3 +1,4 @@
+import { entryUnder } from "../../job";
 import type { Book, SheetFacts } from "../book";
 import type { Extent } from "../extent";
 
@@ -61,11 +62,19 @@ export function typedColumns(at: RowsAt, row: number): number[] {
   return columns;
 }
 
-/** The next typed cell of a row below one in which something was typed. */
+/**
+ * The next typed cell of a row below one in which something was typed; in the first row of a list
+ * one that is typed in most rows. What rows repeat, and stands there already, is passed over.
+ */
 export function nextAsAbove(at: RowsAt, { row, col }: Spot): Spot | undefined {
-  const next = typedColumns(at, row).find(
-    (each) => each > col && at.book.value(at.sheet.name, row - 1, each) !== null,
-  );
+  const { book, sheet } = at;
+  const head = headRow(at, row);
+  const next = typedColumns(at, row).find((each) => {
+    const entry = entryUnder(sheet.name, book.value(sheet.name, head, each));
+    if (each <= col || (entry === "repeated" && book.value(sheet.name, row, each) !== null))
+      return false;
+    return row - 1 === head ? entry !== "seldom" : book.value(sheet.name, row - 1, each) !== null;
+  });
   return next === undefined ? undefined : { row, col: next };
 }
 

@@ -17,36 +17,46 @@ export const describedFields: readonly Field[] = [
   number("visit", "Visit", "visit no, test no, attempt", {
     format: "0",
     feature: "visits",
+    entry: "seldom",
   }),
   text("speed", "Speed", "fan speed, speed setting", {
     feature: "visits",
     choices: ["low", "boost"],
+    entry: "seldom",
   }),
   text("direction", "Direction", "air direction, exhaust or supply, terminal", {
     feature: "visits",
     choices: ["exhaust", "supply"],
     reads: (text) => (/^(sup|inlet|in$)/i.test(text) ? "supply" : text),
+    entry: "seldom",
   }),
   number("runShare", "Share of time on", "run share, run time, on time", {
     format: "0%",
     feature: "visits",
+    entry: "seldom",
   }),
   text("window", "Openable window", "window, operable window", {
     feature: "existing",
     choices: yesNo,
   }),
-  number("volume", "Room volume", "volume, kitchen volume", { measure: "volume" }),
+  number("volume", "Room volume", "volume, kitchen volume", {
+    measure: "volume",
+    entry: "seldom",
+  }),
   text("enclosed", "Enclosed kitchen", "enclosed, closed kitchen", {
     feature: "kitchens",
     choices: yesNo,
+    entry: "seldom",
   }),
   text("cooking", "Cooking", "cooks with, cooktop, hob, range fuel", {
     feature: "kitchens",
     choices: cookings,
+    entry: "seldom",
   }),
   number("capture", "Capture efficiency", "capture, capture %, ce", {
     format: "0",
     feature: "kitchens",
+    entry: "seldom",
   }),
   number(
     "rated",
@@ -74,7 +84,7 @@ export const describedFields: readonly Field[] = [
     feature: "equipment",
   }),
   number("elbows", "Elbows", "bends, number of elbows", { feature: "equipment" }),
-  text("box", "Box", "flow box, box id, box used, device"),
+  text("box", "Box", "flow box, box id, box used, device", { entry: "repeated" }),
   text(
     "openings",
     "Openings in use",
@@ -82,16 +92,20 @@ export const describedFields: readonly Field[] = [
   ),
   text("instrument", "Instrument", "measured with, meter used, instrument used", {
     feature: "instruments",
+    entry: "repeated",
   }),
   text("seal", "Seal", "box seal, gasket", {
     feature: "conditions",
     choices: ["tight", "leaky"],
+    entry: "seldom",
   }),
   number("grille", "Grille area", "grille, hood area, grille size", {
     measure: "opening",
     feature: "conditions",
+    entry: "seldom",
   }),
   text("shared", "Shared duct with", "shared duct, duct shared with, booster", {
     feature: "conditions",
+    entry: "seldom",
   }),
 ];

@@ -25,6 +25,7 @@ const flow = { measure: "flow" } as const;
 const reading = (n: number, word: string) =>
   number(`reading${n}`, `Reading ${n}`, `pressure ${n}, p${n}, dp ${n}, dp${n}, ${word} reading`, {
     measure: "pressure",
+    ...(n > 1 ? ({ entry: "seldom" } as const) : {}),
   });
 
 const deviceReadings = cells("device1", "device2", "device3");
@@ -117,6 +118,7 @@ export const flowFields: readonly Field[] = [
   ),
   text("openings2", "Second openings", "openings second, second opening", {
     feature: "twoOpenings",
+    entry: "seldom",
   }),
   number("area2", "Second area", "second open area", {
     measure: "opening",
@@ -126,6 +128,7 @@ export const flowFields: readonly Field[] = [
   number("pressure2", "Second pressure", "second box pressure", {
     measure: "pressure",
     feature: "twoOpenings",
+    entry: "seldom",
   }),
   number("constant", "Constant", "flow constant, coefficient, factor, k", {
     format: "0.00",

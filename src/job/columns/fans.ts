@@ -22,7 +22,7 @@ import {
 } from "./expression";
 import { describedFields } from "./fan-described";
 import { boxPressure, flowFields, isSupply } from "./fan-flows";
-import { date, noteField, number, type SheetLayout, text, yesNo } from "./field";
+import { date, noteField, number, type SheetLayout, testerField, text, yesNo } from "./field";
 import { openingsOfBox, units, window } from "./reused";
 
 const flow = { measure: "flow" } as const;
@@ -130,6 +130,7 @@ export const fansLayout: SheetLayout = {
     number("review", "Reviewer's flow", "reviewer flow, flow of the reviewer", {
       ...flow,
       feature: "visits",
+      entry: "seldom",
     }),
     number("counts", "Counts for the dwelling", "counted flow, whole house flow", {
       ...flow,
@@ -164,8 +165,8 @@ export const fansLayout: SheetLayout = {
     text("next", "Next opening", "opening to use next, try next", {
       is: rule("NEXT_OPENING", boxPressure, "area", ...openingsOfBox, ...window),
     }),
-    text("tester", "Tester", "tech, technician, tested by, by"),
-    date("date", "Date", "test date, tested on, date tested"),
+    testerField,
+    date("date", "Date", "test date, tested on, date tested", { entry: "repeated" }),
     noteField,
   ],
 };

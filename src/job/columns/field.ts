@@ -20,6 +20,8 @@ export interface Field {
   readonly reads?: (text: string) => string;
   /** Entries that a drop-down list offers; others are checked when the job is read. */
   readonly choices?: readonly string[];
+  /** How it is typed row after row: mostly as in the row above, or in few rows at all. */
+  readonly entry?: "repeated" | "seldom";
   /** Number format in a new job, where it is not that of its measure. */
   readonly format?: string;
   /** Without it the sheet cannot be taken for one of this kind. */
@@ -60,12 +62,16 @@ export const dwellingField = text(
   "dwelling",
   "Dwelling",
   "unit, lot, home, house, address, site, apartment, plot, dwelling id",
-  { needed: true },
+  { needed: true, entry: "repeated" },
 );
 
-export const testerField = text("tester", "Tester", "tech, tested by, by");
+export const testerField = text("tester", "Tester", "tech, technician, tested by, by", {
+  entry: "repeated",
+});
 
-export const noteField = text("note", "Note", "notes, comment, comments, remarks");
+export const noteField = text("note", "Note", "notes, comment, comments, remarks", {
+  entry: "seldom",
+});
 
 /** The look of an amount of money, in whatever currency the user types. */
 export const money = { format: "#,##0.00" } as const;

@@ -2,11 +2,21 @@ import { linesOf } from "../../cells";
 import type { System } from "../../editions";
 import type { Field, SheetLayout } from "./field";
 import { firstRow } from "./formulas";
+import { layouts } from "./layouts";
 import { type Measure, unitOf } from "./units";
 
 /** The heading of a field in a new job. */
 export function headingOf(field: Field, system: System): string {
   return field.measure ? `${field.title} (${unitOf(field.measure, system)})` : field.title;
+}
+
+/** How the cells under a heading of a job's sheet are typed; undefined for any other. */
+export function entryUnder(sheet: string, heading: unknown): Field["entry"] {
+  const layout = layouts.find(({ title }) => title === sheet);
+  const wanted = String(heading).replace(/ \([^)]*\)$/, "");
+  const field = layout?.fields.find(({ title }) => title === wanted);
+  // What alone names a row is never that of another.
+  return field?.key === layout?.names.join() ? undefined : field?.entry;
 }
 
 /** The number format of a field's cells in a new job; undefined leaves the usual one. */
