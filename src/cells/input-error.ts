@@ -10,6 +10,10 @@ export class InputError extends Error {
     /** The argument, field or cell that it is about, where it is one. */
     readonly about?: string,
   ) {
+    // A sheet may be full of them, and none is looked for in the program: no stack is gathered.
+    const { stackTraceLimit } = Error;
+    Error.stackTraceLimit = 0;
     super(message);
+    Error.stackTraceLimit = stackTraceLimit;
   }
 }
