@@ -75,7 +75,7 @@ function fileReport(file: string, check: JobCheck, look: Look): string {
 }
 
 /** Nobody reads more lines of a file than these in a terminal, and laying them out takes its time. */
-const mostShown = 500;
+const mostShown = 200;
 
 /** Under each cause its cells: what is the same for all of them is told once. */
 function findingsTable(findings: readonly Finding[], look: Look): string {

@@ -86,7 +86,8 @@ export class SheetBlock implements Block {
   }
 
   private meanAt(index: number): MeanRow | undefined {
-    return this.means[index - this.fans.length];
+    // A place before the first is no place of an array, and slow to ask for.
+    return index < this.fans.length ? undefined : this.means[index - this.fans.length];
   }
 
   along(index: number): number {
