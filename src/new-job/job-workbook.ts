@@ -63,6 +63,7 @@ function stylesOf(workbook: Workbook) {
       workbook.addStyle({
         numberFormat: numberFormatOf(field),
         fill: field.is ? computed : undefined,
+        wrap: field.wraps,
       }),
   };
 }
@@ -123,7 +124,7 @@ function addTable(
     frozenRows: 1,
     frozenCols: namingColumns(layout),
     autoFilter: `A1:${cellName(last, fields.length - 1)}`,
-    page: pageOf(layout, system),
+    page: pageOf(layout, system, rows.length),
     validations: fields.flatMap((field, col) => {
       const list = field.choices;
       return list ? [{ ref: `${cellName(firstRow, col)}:${cellName(last, col)}`, list }] : [];

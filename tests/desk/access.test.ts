@@ -16,7 +16,7 @@ describe("the desk for everyone", () => {
   it("has no fault while a cell is edited or a message stands on the page", async () => {
     const page = await open();
     await goTo(page, "nowhere at all");
-    await goTo(page, "Fans!W2");
+    await goTo(page, "Fans!V2");
     await page.keyboard.type("=1+");
     await page.keyboard.press("Enter");
     expect(await faults(page)).toEqual([]);

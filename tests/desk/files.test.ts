@@ -31,12 +31,12 @@ describe("opening files at the desk", () => {
 
   it("says of each file that cannot be read why, and keeps the open job", async () => {
     const page = await open();
-    await type(page, "Fans!W2", "still here");
+    await type(page, "Fans!V2", "still here");
     const cut = { name: "cut.xlsx", bytes: firm.bytes.slice(0, firm.bytes.length / 2) };
     await openFiles(page, prose, cut);
     await messages(page).getByText("prose.xlsx: ").waitFor();
     await messages(page).getByText("cut.xlsx: ").waitFor();
-    expect(await read(page, "Fans!W2")).toBe("still here");
+    expect(await read(page, "Fans!V2")).toBe("still here");
   });
 
   it("opens the one readable file among others that are not", async () => {
@@ -47,11 +47,11 @@ describe("opening files at the desk", () => {
 
   it("asks before a changed job is left, and lets one stay", async () => {
     const page = await open();
-    await type(page, "Fans!W2", "not to be lost");
+    await type(page, "Fans!V2", "not to be lost");
     await openFiles(page, firm);
     const dialog = page.getByRole("dialog");
     await dialog.getByRole("button", { name: "Stay" }).click();
-    expect(await read(page, "Fans!W2")).toBe("not to be lost");
+    expect(await read(page, "Fans!V2")).toBe("not to be lost");
     await openFiles(page, firm);
     await dialog.getByRole("button", { name: "Open without saving" }).click();
     await sheetTab(page, "Tests").waitFor();
@@ -121,11 +121,11 @@ describe("saving a copy", () => {
       if (dialog.type() === "beforeunload") warnings++;
       void dialog.accept();
     });
-    await type(page, "Fans!W2", "x");
+    await type(page, "Fans!V2", "x");
     await page.reload();
     expect(warnings).toBe(1);
     await page.getByRole("gridcell").first().waitFor();
-    await type(page, "Fans!W2", "y");
+    await type(page, "Fans!V2", "y");
     await saveCopy(page);
     await page.reload();
     expect(warnings).toBe(1);

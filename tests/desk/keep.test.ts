@@ -40,8 +40,8 @@ async function reload(page: Page): Promise<void> {
 describe("what was typed at the desk", () => {
   it("is offered after a reload and taken up with the cells and the text being typed", async () => {
     const page = await open();
-    await type(page, "Fans!W2", "not to be lost");
-    await goTo(page, "Fans!W3");
+    await type(page, "Fans!V2", "not to be lost");
+    await goTo(page, "Fans!V3");
     await page.keyboard.type("half a not");
     await expect.poll(() => typing(page), { timeout: 10_000 }).toBe("half a not");
     await reload(page);
@@ -51,14 +51,14 @@ describe("what was typed at the desk", () => {
     await button(page, "Open it again").click();
     await offer(page).waitFor({ state: "detached" });
     await page.getByText("not saved", { exact: true }).waitFor();
-    expect(await read(page, "Fans!W2")).toBe("not to be lost");
-    expect(await read(page, "Fans!W3")).toBe("half a not");
+    expect(await read(page, "Fans!V2")).toBe("not to be lost");
+    expect(await read(page, "Fans!V3")).toBe("half a not");
     await keeps(page, 1);
   });
 
   it("is offered in a new tab once the old one is closed, and forgotten when it is left", async () => {
     const page = await open();
-    await type(page, "Fans!W2", "first");
+    await type(page, "Fans!V2", "first");
     await keeps(page, 1);
     const second = await open();
     await messages(second).getByText("is open in another tab too", { exact: false }).waitFor();
@@ -76,7 +76,7 @@ describe("what was typed at the desk", () => {
 
   it("is kept no longer once it is saved", async () => {
     const page = await open();
-    await type(page, "Fans!W2", "saved");
+    await type(page, "Fans!V2", "saved");
     await keeps(page, 1);
     await saveCopy(page);
     await keeps(page, 0);
@@ -90,10 +90,10 @@ describe("what was typed at the desk", () => {
       };
     });
     const line = messages(page).getByText(/cannot be kept .*quota.*: save a copy/);
-    await type(page, "Fans!W2", "x");
+    await type(page, "Fans!V2", "x");
     await line.waitFor();
     await messages(page).getByRole("button", { name: "Dismiss" }).click();
-    await type(page, "Fans!W3", "y");
+    await type(page, "Fans!V3", "y");
     await page.waitForTimeout(1500);
     expect(await line.count()).toBe(0);
   });

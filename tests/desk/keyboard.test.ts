@@ -59,7 +59,7 @@ describe("the desk by keyboard alone", () => {
       ["ArrowUp", "C3"],
       ["ArrowLeft", "B3"],
       ["Home", "A3"],
-      ["End", "V3"],
+      ["End", "W3"],
       ["Control+End", "W105"],
       ["Control+Home", "A1"],
       ["Control+ArrowDown", "A105"],

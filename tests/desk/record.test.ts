@@ -87,7 +87,7 @@ describe("accepting a finding at the desk", () => {
     await button(page, "Accept, Fans!K6").click();
     expect(await pane(page).getByLabel("Initials").inputValue()).toBe("AB");
     await button(page, "Leave it open").click();
-    await type(page, "Fans!W3", "seen again");
+    await type(page, "Fans!V3", "seen again");
     await pane(page)
       .getByText(/^Accepted before by AB .*, but the row has changed since\.$/)
       .waitFor(patience);
@@ -155,15 +155,15 @@ describe("comparing with an older file at the desk", () => {
       .getByRole("paragraph")
       .filter({ hasText: "Nothing differs" })
       .waitFor(patience);
-    await type(page, "Fans!W5", "second visit");
+    await type(page, "Fans!V5", "second visit");
     await button(page, "Compare again").click(patience);
     await pane(page).getByText("1 change since alder-terrace.xlsx", { exact: true }).waitFor();
-    const change = button(page, /W5$/);
+    const change = button(page, /V5$/);
     await change.click();
-    await expect.poll(() => addressField(page).inputValue()).toBe("W5");
+    await expect.poll(() => addressField(page).inputValue()).toBe("V5");
     const item = pane(page)
       .getByRole("listitem")
-      .filter({ has: page.getByRole("button", { name: /W5$/ }) });
+      .filter({ has: page.getByRole("button", { name: /V5$/ }) });
     expect(await item.textContent()).toMatch(/was\s*blank\s*is\s*second visit$/);
   });
 
@@ -208,7 +208,7 @@ describe("comparing with an older file at the desk", () => {
 describe("copies that need no add-in", () => {
   it("hold native formulas only, and leave the open job unsaved as it was", async () => {
     const page = await open();
-    await type(page, "Fans!W2", "kept");
+    await type(page, "Fans!V2", "kept");
     const { name, bytes } = await saveOther(page, "Save plain copy");
     expect(name).toBe("alder-terrace-plain.xlsx");
     const formulas = formulasOf(bytes);

@@ -151,7 +151,7 @@ describe("typing fans at the desk", () => {
     await bar.getByRole("button", { name: "Replace all" }).click();
     await bar.getByText(/cells changed/).waitFor();
     await page.keyboard.press("Escape");
-    await type(page, "Fans!W2", "x");
+    await type(page, "Fans!V2", "x");
   });
 
   it("chooses from the list of a cell, fills down, and drags a column wider", async () => {

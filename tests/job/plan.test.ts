@@ -6,12 +6,16 @@ import {
   jobPlan,
   jobSettings,
   layouts,
+  pageOf,
   plainPlan,
+  pointsOf,
   settingChoices,
   usualSettings,
+  widthOf,
 } from "../../src/job";
 
 const all = Object.keys(features) as FeatureKey[];
+const total = (points: readonly number[]) => points.reduce((sum, each) => sum + each, 0);
 const size = {
   fans: 9,
   boxes: 4,
@@ -41,6 +45,26 @@ describe("the plan of a new job", () => {
     for (const [kind, field] of own) expect(plan[kind]?.fields.map((f) => f.key)).toContain(field);
   });
 
+  it.each([1, 60, 2_000])("is printed with letters of 7 points at least, for %i rows", (rows) => {
+    for (const features of [[], ["estimate"], all] as const)
+      for (const layout of Object.values(jobPlan(features)))
+        for (const [system, paper] of [
+          ["ip", [612, 792]],
+          ["si", [595, 842]],
+        ] as const) {
+          const { landscape, pagesWide, margins, titleCols, area } = pageOf(layout, system, rows);
+          const room = 72 * (margins.left + margins.right);
+          const points = layout.fields.map((field) =>
+            field.isAside ? 0 : pointsOf(widthOf(field)),
+          );
+          const naming = total(points.slice(0, titleCols[1] + 1));
+          // The strips side by side hold every column once, and what names a row in each.
+          const least = naming + (total(points) - naming) / pagesWide;
+          expect((11 * (paper[landscape ? 1 : 0] - room)) / least).toBeGreaterThanOrEqual(7);
+          expect(area === undefined).toBe(layout.fields.every(({ isAside }) => !isAside));
+        }
+  });
+
   it("has every field of every sheet with all features", () => {
     const whole = jobPlan(all);
     for (const layout of layouts) expect(whole[layout.kind]?.fields).toEqual(layout.fields);
@@ -50,7 +74,7 @@ describe("the plan of a new job", () => {
     const keys = jobPlan(all).fans?.fields.map(({ key }) => key) ?? [];
     expect(keys.indexOf("areaLimit")).toBe(keys.indexOf("area") + 1);
     expect(keys.indexOf("watts")).toBe(keys.indexOf("fanKind") + 1);
-    expect(keys.at(-1)).toBe("note");
+    expect(keys.slice(-2)).toEqual(["note", "next"]);
   });
 
   it("keeps the usual fields in their order, whatever the features", () => {

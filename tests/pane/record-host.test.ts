@@ -73,7 +73,7 @@ describe("findings accepted in the open workbook", () => {
     expect(host.sheets.map(({ name }) => name)).toContain("Accepted");
     await settle();
     expect(at("Fans!K3").accepted).toBeDefined();
-    host.userEnters("Fans", 2, 22, "seen again");
+    host.userEnters("Fans", 2, 21, "seen again");
     await until(() => at("Fans!K3").accepted === undefined);
     expect(at("Fans!K3").lapsed).toMatchObject({ initials: "AB" });
     expect(session.state.message).toMatch(/^1 open again\./);
@@ -147,11 +147,11 @@ describe("comparing with an older file", () => {
     expect(session.state.record.comparison?.changes).toEqual([]);
     expect(session.state.message).toBe("Nothing differs from october.xlsx.");
     const { check } = session.state;
-    host.userEnters("Fans", 1, 22, "seen again");
+    host.userEnters("Fans", 1, 21, "seen again");
     await until(() => session.state.check !== check);
     await compareAgain(session);
     expect(session.state.record.comparison?.changes).toMatchObject([
-      { kind: "typed", sheet: "Fans", cell: "W2", after: "seen again" },
+      { kind: "typed", sheet: "Fans", cell: "V2", after: "seen again" },
     ]);
     const { codes, check: now } = session.state.record.comparison ?? {};
     const changed = now && provenanceOf(now.job).codes;

@@ -5,25 +5,29 @@ import { join } from "node:path";
 import Papa from "papaparse";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { Workbook } from "../../src/workbook";
-import { demoName } from "../../workbooks/files";
+import { blankName, demoName } from "../../workbooks/files";
 
-const file = join(import.meta.dirname, "../../workbooks", demoName);
+const inWorkbooks = (name: string) => join(import.meta.dirname, "../../workbooks", name);
+const file = inWorkbooks(demoName);
 /** Comma, double quote, UTF-8, from row 1, as stored and not as formatted, every sheet. */
 const everySheet = "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,false,false,false,-1";
 
 describe("the demo job in LibreOffice", () => {
   const folder = mkdtempSync(join(tmpdir(), "fanrow-lo-"));
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
-  beforeAll(() => {
-    execFileSync("soffice", [
-      `-env:UserInstallation=file://${join(folder, "profile")}`,
-      "--headless",
-      "--convert-to",
-      everySheet,
-      "--outdir",
-      folder,
-      file,
-    ]);
+  const convert = (to: string, ...files: string[]) => {
+    const profile = `-env:UserInstallation=file://${join(folder, "profile")}`;
+    const how = ["--headless", "--convert-to", to, "--outdir", folder];
+    execFileSync("soffice", [profile, ...how, ...files]);
+  };
+  beforeAll(() => convert(everySheet, file));
+
+  it("prints on as many pages as a sheet has strips of columns that can be read, and no more", () => {
+    convert("pdf", file, inWorkbooks(blankName));
+    const pages = (name: string) =>
+      readFileSync(join(folder, name.replace("xlsx", "pdf")), "latin1").match(/\/Type ?\/Page\b/g);
+    // 104 fans on two, each other sheet on one; 60 rows with the spread of each flow in two strips.
+    expect([demoName, blankName].map((name) => pages(name)?.length)).toEqual([5, 7]);
   });
 
   const workbook = Workbook.open(new Uint8Array(readFileSync(file)));

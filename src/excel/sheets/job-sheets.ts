@@ -105,7 +105,7 @@ export function addJobSheets(
     await book.sync().catch(() => {});
     for (const layout of layoutsOf(plan)) {
       const sheet = added.get(layout.title);
-      if (sheet) setUpPage(sheet, pageOf(layout, system));
+      if (sheet) setUpPage(sheet, pageOf(layout, system, rows[layout.kind]));
     }
     if (job) setUpPage(job, settingsPage(system));
     await book.sync().catch((thrown) => tell(pageRefused(thrown)));

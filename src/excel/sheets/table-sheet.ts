@@ -61,6 +61,7 @@ function dressColumn(column: Excel.Range, field: Field): void {
   // One code for all cells of the column.
   if (code !== undefined) column.numberFormat = code as unknown as string[][];
   if (field.is) column.format.fill.color = computedFill;
+  if (field.wraps) column.format.wrapText = true;
   const { choices: entries } = field;
   if (entries)
     column.dataValidation.rule = { list: { inCellDropDown: true, source: entries.join(",") } };

@@ -13,12 +13,12 @@ import {
   value,
   when,
 } from "./expression";
-import { money, number, type SheetLayout, text } from "./field";
+import { money, noteField, number, type SheetLayout, text } from "./field";
 
 /** What a fan of the catalogue is for. */
 export const catalogueUses = ["kitchen hood", "other rooms"] as const;
 
-const rating = { measure: "flow", format: "0" } as const;
+const rating = { measure: "flow", format: "0", isAside: true } as const;
 
 /**
  * A row a fan that can be bought, by whose rating an estimate chooses, and a row a duct, named as
@@ -68,6 +68,7 @@ export const catalogueLayout: SheetLayout = {
       ...money,
       is: when(both(isNumber("quantity"), isNumber("cost")), times("quantity", "cost"), nothing),
     }),
+    noteField,
     // Of a row that does not say what it is for, any room may have the fan.
     number("ratedHood", "Rated, for hoods", "", {
       ...rating,
@@ -77,6 +78,5 @@ export const catalogueLayout: SheetLayout = {
       ...rating,
       is: when(same("serves", value(catalogueUses[0])), nothing, orNothing("rated")),
     }),
-    text("note", "Note", "notes, remarks"),
   ],
 };

@@ -162,11 +162,12 @@ export const fansLayout: SheetLayout = {
         ),
       ),
     }),
-    text("next", "Next opening", "opening to use next, try next", {
-      is: rule("NEXT_OPENING", boxPressure, "area", ...openingsOfBox, ...window),
-    }),
     testerField,
     date("date", "Date", "test date, tested on, date tested", { entry: "repeated" }),
     noteField,
+    text("next", "Next opening", "opening to use next, try next", {
+      isAside: true,
+      is: rule("NEXT_OPENING", boxPressure, "area", ...openingsOfBox, ...window),
+    }),
   ],
 };

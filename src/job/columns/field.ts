@@ -28,6 +28,10 @@ export interface Field {
   readonly needed?: true;
   /** In a new job only with this feature, or one of these. */
   readonly feature?: FeatureKey | readonly FeatureKey[];
+  /** Of use on the sheet only: it stands after the others and is not printed. */
+  readonly isAside?: true;
+  /** Its texts are of any length: they are broken at words, and shown whole. */
+  readonly wraps?: true;
 }
 
 export interface SheetLayout {
@@ -71,6 +75,7 @@ export const testerField = text("tester", "Tester", "tech, technician, tested by
 
 export const noteField = text("note", "Note", "notes, comment, comments, remarks", {
   entry: "seldom",
+  wraps: true,
 });
 
 /** The look of an amount of money, in whatever currency the user types. */

@@ -1,4 +1,4 @@
-import { date, number, type SheetLayout, text } from "./field";
+import { date, noteField, number, type SheetLayout, text } from "./field";
 
 /**
  * A row an instrument, or a row a range setting of one. A reading becomes a flow by
@@ -23,6 +23,6 @@ export const instrumentsLayout: SheetLayout = {
     number("resolution", "Resolution", "smallest step"),
     date("checked", "Calibrated on", "calibrated, calibration date, checked on"),
     text("certificate", "Certificate", "certificate number, report"),
-    text("note", "Note", "notes, comment, remarks"),
+    noteField,
   ],
 };

@@ -127,13 +127,6 @@ export const scheduleLayout: SheetLayout = {
         ),
       ),
     }),
-    text("ductItem", "Duct item", "duct to buy", {
-      is: when(
-        isBlank("ductKind"),
-        nothing,
-        joined("ductKind", joined(value(" "), "ductDiameter")),
-      ),
-    }),
     number("fanCost", "Fan cost", "cost of the fan", {
       ...money,
       is: unlessBlank(
@@ -162,5 +155,13 @@ export const scheduleLayout: SheetLayout = {
       ),
     }),
     noteField,
+    text("ductItem", "Duct item", "duct to buy", {
+      isAside: true,
+      is: when(
+        isBlank("ductKind"),
+        nothing,
+        joined("ductKind", joined(value(" "), "ductDiameter")),
+      ),
+    }),
   ],
 };
