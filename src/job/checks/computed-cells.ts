@@ -77,21 +77,26 @@ function looksOf(
   const { key } = of.field;
   const column = { table, ...of };
   const isOfFirm = job.firm !== undefined && kind === "fans";
-  const known = new Map<string, Look>();
-  const patterns = new Map<Copied, string>();
+  const byPattern = new Map<string, readonly [sound: Look, differing: Look]>();
+  const byCopy = new Map<Copied, readonly [sound: Look, differing: Look]>();
+  const sightsOf = (pattern: string) =>
+    kept<string, readonly [Look, Look]>(byPattern, pattern, () => [
+      { pattern, differs: false },
+      { pattern, differs: true },
+    ]);
   /** The formula in relative form, worked out once for all its copies. */
-  const relative = (i: number): string => {
+  const relative = (i: number) => {
     const { grid, row, col } = table.placeOrHome(key, i);
     const copied = grid.copyOf?.(row, col) ?? null;
-    const pattern = () => rowPattern(grid.formula(row, col) ?? "", row, col);
-    return copied ? kept(patterns, copied, pattern) : pattern();
+    const sights = () => sightsOf(rowPattern(grid.formula(row, col) ?? "", row, col));
+    return copied ? kept(byCopy, copied, sights) : sights();
   };
+  const unwritten = sightsOf(typed);
   return table.raws(key).map((value, i) => {
     if (isBlankCell(value) || isCellError(value)) return undefined;
     if (isOfFirm && !job.fans?.isMeasured(i)) return undefined;
-    const pattern = table.hasFormula(key, i) ? relative(i) : typed;
-    const isOther = differs(column, i, toldOf(column, i));
-    return kept(known, `${isOther} ${pattern}`, () => ({ pattern, differs: isOther }));
+    const sights = table.hasFormula(key, i) ? relative(i) : unwritten;
+    return sights[differs(column, i, toldOf(column, i)) ? 1 : 0];
   });
 }
 

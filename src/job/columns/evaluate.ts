@@ -1,4 +1,5 @@
 import { type CellError, type CellValue, isBlankCell, isCellError, kept } from "../../cells";
+import { alikeRows } from "./alike-rows";
 import { callRule } from "./call-rule";
 import type { Expression } from "./expression";
 import type { SheetKind } from "./sheet-kind";
@@ -166,52 +167,73 @@ function isMet(value: CellValue, test: "=" | "<>" | ">", of: CellValue): boolean
   return typeof value === "number" && typeof of === "number" && value > of;
 }
 
+/** Rows that hold the same in all that a function is given of them are one call. */
 function byRule(part: Extract<Expression, { is: "rule" }>, source: Source): Result {
-  const args = part.args.map((arg) => argumentOf(arg, source));
-  if (takesWhole.has(part.id))
-    return eachRow(source, (i) => {
-      const given = callRule(
-        part.id,
-        args.map((arg) => (Array.isArray(arg) ? [arg[i]] : arg)),
-      );
-      return Array.isArray(given) ? (given[0]?.[0] ?? null) : given;
-    });
-  const given = callRule(part.id, args);
-  if (!Array.isArray(given)) return given;
+  const byRow: Values[] = [];
+  const args = part.args.map((arg): ((rows?: readonly number[]) => unknown) => {
+    if (arg.is === "column") {
+      const whole = asRange(source.column(arg.sheet, arg.key));
+      return () => whole;
+    }
+    const given =
+      arg.is === "cells" ? arg.keys.map((key) => source.field(key)) : resultOf(arg, source);
+    if (!isColumn(given as Result)) return () => given;
+    const columns = (arg.is === "cells" ? given : [given]) as readonly Values[];
+    byRow.push(...columns);
+    return (rows) => rowsOf(columns, rows);
+  });
   const place = (part.place ?? 1) - 1;
-  const isOne = given.length === 1;
-  return eachRow(source, (i) => given[isOne ? 0 : i]?.[place] ?? null);
+  const valueOf = (rows?: readonly number[]) => {
+    const given = callRule(
+      part.id,
+      args.map((arg) => arg(rows)),
+    );
+    const isOne = Array.isArray(given) && given.length === 1;
+    return (i: number): CellValue =>
+      Array.isArray(given) ? (given[isOne ? 0 : i]?.[place] ?? null) : given;
+  };
+  const isWhole = takesWhole.has(part.id);
+  if (byRow.length === 0 && !isWhole) return valueOf()(0);
+  const { groups, first } = alikeRows(byRow, source.length);
+  if (isWhole) {
+    const values = first.map((row) => valueOf([row])(0));
+    return eachRow(source, (i) => values[groups[i] as number] as CellValue);
+  }
+  // Rows of which each is another are given as they are.
+  if (first.length > source.length / 2) return eachRow(source, valueOf());
+  const value = valueOf(first);
+  return eachRow(source, (i) => value(groups[i] as number));
 }
 
 /** Functions that take a range as a whole, so that each row is a call of its own. */
 const takesWhole: ReadonlySet<string> = new Set(["DEFICIT_RATE"]);
 
-/** An argument as a worksheet function takes it: one cell, or a range of a row a row. */
-function argumentOf(part: Expression, source: Source): unknown {
-  if (part.is === "column") return source.column(part.sheet, part.key).map((cell) => [cell]);
-  if (part.is === "cells") return rowsOf(part.keys, source);
-  const result = resultOf(part, source);
-  return isColumn(result) ? result.map((cell) => [cell]) : result;
-}
+const asRange = (values: Values) => values.map((cell) => [cell]);
 
-function rowsOf(keys: readonly string[], source: Source): CellValue[][] {
-  const columns = keys.map((key) => source.field(key));
-  return Array.from({ length: source.length }, (_, i) =>
-    columns.map((column) => column[i] ?? null),
-  );
+/** Cells of some columns side by side, a row each; of all rows where none are named. */
+function rowsOf(columns: readonly Values[], rows?: readonly number[]): CellValue[][] {
+  const [only] = columns;
+  if (!rows)
+    return columns.length === 1
+      ? asRange(only as Values)
+      : Array.from(only ?? [], (_, i) => columns.map((column) => column[i] ?? null));
+  return rows.map((i) => columns.map((column) => column[i] ?? null));
 }
 
 function byNative(part: Extract<Expression, { is: "native" }>, source: Source): Result {
   const [first] = part.args;
   if (first?.is === "cells") {
-    const rows = rowsOf(first.keys, source).map((row) =>
-      row.filter((cell): cell is number => typeof cell === "number"),
-    );
-    return rows.map((row) => {
-      if (part.name === "COUNT") return row.length;
-      return row.length === 0
-        ? { error: "#DIV/0!" }
-        : row.reduce((sum, cell) => sum + cell, 0) / row.length;
+    const columns = first.keys.map((key) => source.field(key));
+    return eachRow(source, (i) => {
+      let [count, sum] = [0, 0];
+      for (const column of columns) {
+        const cell = column[i];
+        if (typeof cell !== "number") continue;
+        count++;
+        sum += cell;
+      }
+      if (part.name === "COUNT") return count;
+      return count === 0 ? { error: "#DIV/0!" } : sum / count;
     });
   }
   if (part.name === "IF") return chosen(part.args, source);

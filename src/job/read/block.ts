@@ -44,7 +44,8 @@ export function along(cells: Along, i: number): number {
 
 /** The block that holds a reading, by the number of the first of each. */
 export function blockOf(starts: readonly number[], i: number): number {
-  let [low, high] = [0, starts.length - 1];
+  let low = 0;
+  let high = starts.length - 1;
   while (low < high) {
     const middle = (low + high + 1) >> 1;
     if ((starts[middle] as number) <= i) low = middle;

@@ -25,6 +25,7 @@ export class Table {
   private readonly valueColumns = new Map<string, readonly CellValue[]>();
   private readonly numberColumns = new Map<string, Float64Array>();
   private readonly textColumns = new Map<string, readonly string[]>();
+  private readonly formulaColumns = new Map<string, Uint8Array>();
   private index: TableIndex | undefined;
 
   constructor(
@@ -86,6 +87,11 @@ export class Table {
       const column = before.slice();
       for (const i of rows) column[i] = textOf(table.raw(key, i));
       table.textColumns.set(key, column);
+    }
+    for (const [key, before] of this.formulaColumns) {
+      const column = before.slice();
+      for (const i of rows) column[i] = table.formulaAt(key, i);
+      table.formulaColumns.set(key, column);
     }
     return table;
   }
@@ -157,10 +163,13 @@ export class Table {
 
   /** What a field's cells hold, as its sheet means it; empty for a field that is not there. */
   raws(key: string): readonly CellValue[] {
-    return kept(this.valueColumns, key, () => {
-      const parts = this.keys.has(key) ? this.blocks.map((block) => valuesOf(block, key)) : [];
-      return parts.length === 1 ? (parts[0] as readonly CellValue[]) : parts.flat();
-    });
+    return (
+      this.valueColumns.get(key) ??
+      kept(this.valueColumns, key, () => {
+        const parts = this.keys.has(key) ? this.blocks.map((block) => valuesOf(block, key)) : [];
+        return parts.length === 1 ? (parts[0] as readonly CellValue[]) : parts.flat();
+      })
+    );
   }
 
   formula(key: string, i: number): string | null {
@@ -170,8 +179,17 @@ export class Table {
 
   /** Whether `formula` gives one, which costs less to know. */
   hasFormula(key: string, i: number): boolean {
+    const column =
+      this.formulaColumns.get(key) ??
+      kept(this.formulaColumns, key, () =>
+        Uint8Array.from({ length: this.length }, (_, row) => this.formulaAt(key, row)),
+      );
+    return column[i] === 1;
+  }
+
+  private formulaAt(key: string, i: number): 0 | 1 {
     const place = this.place(key, i);
-    return place !== undefined && hasFormula(place.grid, place.row, place.col);
+    return place !== undefined && hasFormula(place.grid, place.row, place.col) ? 1 : 0;
   }
 
   /** The cell's name, such as "K12"; that of the reading as a whole where the field is absent. */
@@ -210,19 +228,23 @@ export class Table {
 
   /** A field's numbers in the job's unit; NaN where the cell holds none. */
   numbers(key: string): Float64Array {
-    return kept(this.numberColumns, key, () => {
-      const values = this.raws(key);
-      const column = new Float64Array(this.length).fill(Number.NaN);
-      for (const [at, block] of this.blocks.entries()) {
-        const start = this.starts[at] as number;
-        const line = block.lines.get(key);
-        if (!line) continue;
-        const factor = this.factorOf(key, line);
-        for (let i = start; i < start + block.length; i++)
-          column[i] = numberOf(values[i] ?? null) * factor;
-      }
-      return column;
-    });
+    return (
+      this.numberColumns.get(key) ?? kept(this.numberColumns, key, () => this.readNumbers(key))
+    );
+  }
+
+  private readNumbers(key: string): Float64Array {
+    const values = this.raws(key);
+    const column = new Float64Array(this.length).fill(Number.NaN);
+    for (const [at, block] of this.blocks.entries()) {
+      const start = this.starts[at] as number;
+      const line = block.lines.get(key);
+      if (!line) continue;
+      const factor = this.factorOf(key, line);
+      for (let i = start; i < start + block.length; i++)
+        column[i] = numberOf(values[i] ?? null) * factor;
+    }
+    return column;
   }
 
   number(key: string, i: number): number {
@@ -231,10 +253,13 @@ export class Table {
 
   /** A field's texts, trimmed; "" where blank or an error. Numbers become their digits. */
   texts(key: string): readonly string[] {
-    return kept(this.textColumns, key, () => {
-      const values = this.raws(key);
-      return Array.from({ length: this.length }, (_, i) => textOf(values[i] ?? null));
-    });
+    return (
+      this.textColumns.get(key) ??
+      kept(this.textColumns, key, () => {
+        const values = this.raws(key);
+        return Array.from({ length: this.length }, (_, i) => textOf(values[i] ?? null));
+      })
+    );
   }
 
   text(key: string, i: number): string {
