@@ -99,9 +99,13 @@ export class Areas {
   constructor(readonly list: readonly Area[]) {}
 }
 
+/** How often a formula's own place told which cell of a range it read. */
+export const intersections = { met: 0 };
+
 /** The cell of a range that stands in the row or column of the formula (implicit intersection). */
 export function intersect(area: Area, row: number, col: number): CellValue {
   if (area.top === area.bottom && area.left === area.right) return area.at(0, 0);
+  intersections.met++;
   if (area.left === area.right && row >= area.top && row <= area.bottom)
     return area.grid.get(row, area.left);
   if (area.top === area.bottom && col >= area.left && col <= area.right)

@@ -98,7 +98,13 @@ export class SheetModel {
     const grid = this.grid(sheet);
     const cell = grid.passing(row, col);
     if (!cell) return { value: grid.get(row, col) };
-    const outcome = this.work.within(() => evaluate(cell, this.programs.of(cell)));
+    const outcome = this.work.within(() => {
+      const program = this.programs.of(cell);
+      const run = () => evaluate(cell, program);
+      // Of a single formula nothing is known from other rows.
+      const recall = typeof cell.source === "string" ? null : this.programs.recall(program);
+      return recall ? recall.of(cell.row, cell.col, run) : run();
+    });
     if ("unsupported" in outcome) return outcome;
     const { spills, value } = outcome;
     if (cell.row === row && cell.col === col) {

@@ -5,7 +5,7 @@ import { Matrix, Unsupported } from "./values";
 import { Spent } from "./work";
 
 /** What a formula gave: a value, an array that spills, or the reason why it was not evaluated. */
-type Outcome =
+export type Outcome =
   | { readonly value: CellValue; readonly spills?: Matrix }
   | { readonly unsupported: string };
 

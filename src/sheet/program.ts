@@ -19,6 +19,8 @@ export interface Program {
   readonly isVolatile: boolean;
   /** Which cells it reads shows only when it runs (OFFSET, INDIRECT). */
   readonly seeks: boolean;
+  /** It may go by more than the values that it reads: where it stands, or what a name or table means there. */
+  readonly isPlaced: boolean;
 }
 
 /** A reference of a formula pattern: each side fixed, or an offset from the formula's cell. */

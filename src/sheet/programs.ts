@@ -6,6 +6,7 @@ import type { Blank } from "./compile/expr";
 import type { FormulaCell, Grid } from "./grid";
 import { nativeFunctions } from "./native";
 import type { Program } from "./program";
+import { Recall } from "./recall";
 
 /** The compiled formulas of a workbook: one program serves all cells with the same row pattern. */
 export class Programs {
@@ -14,6 +15,7 @@ export class Programs {
   /** The formula met last in each column. */
   private latest = new Map<Grid, { readonly copied: CopiedDown; readonly program: Program }[]>();
   private copies = new Map<Copied, Program>();
+  private recalls = new Map<Program, Recall | null>();
 
   constructor(
     private readonly book: Book,
@@ -33,6 +35,11 @@ export class Programs {
         ? this.find(cell.grid, cell.row, cell.col, cell.formula, cell.extent !== null)
         : this.ofCopy(cell, cell.source);
     return cell.program;
+  }
+
+  /** What is known of a formula from other rows; null where it goes by more than what it reads. */
+  recall(program: Program): Recall | null {
+    return kept(this.recalls, program, () => Recall.of(program) ?? null);
   }
 
   private ofCopy(cell: FormulaCell, source: Copied): Program {
@@ -74,5 +81,6 @@ export class Programs {
     this.known = new Map();
     this.latest = new Map();
     this.copies = new Map();
+    this.recalls = new Map();
   }
 }

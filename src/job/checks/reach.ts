@@ -25,14 +25,16 @@ export function unreachedBy(
   if (!calculator || !place || i === undefined) return [];
   const { read, isKnown } = readsOf(job, { ...place, sheet: place.grid.name });
   if (!isKnown) return [];
-  const isRead = ({ sheet, row, col }: Spot) =>
-    read.some((area) => area.sheet === sheet && holdsCell(area, row, col));
   const reaches = (input: Input): boolean => {
     const other = job.tables[input.kind] as Table;
+    const areas = read.filter(({ sheet }) => other.sheets.includes(sheet));
+    if (areas.length === 0) return false;
     const own = other === table ? [i] : Array.from({ length: other.length }, (_, at) => at);
     return own.some((at) => {
       const spot = other.place(input.key, at);
-      return spot && isRead({ ...spot, sheet: spot.grid.name });
+      return areas.some(
+        (area) => spot && area.sheet === spot.grid.name && holdsCell(area, spot.row, spot.col),
+      );
     });
   };
   const follows = (input: Input): boolean => {

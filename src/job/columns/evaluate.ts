@@ -183,25 +183,25 @@ function byRule(part: Extract<Expression, { is: "rule" }>, source: Source): Resu
     return (rows) => rowsOf(columns, rows);
   });
   const place = (part.place ?? 1) - 1;
-  const valueOf = (rows?: readonly number[]) => {
-    const given = callRule(
+  const given = (rows?: readonly number[]) => {
+    const all = callRule(
       part.id,
       args.map((arg) => arg(rows)),
     );
-    const isOne = Array.isArray(given) && given.length === 1;
+    const isOne = Array.isArray(all) && all.length === 1;
     return (i: number): CellValue =>
-      Array.isArray(given) ? (given[isOne ? 0 : i]?.[place] ?? null) : given;
+      Array.isArray(all) ? (all[isOne ? 0 : i]?.[place] ?? null) : all;
   };
   const isWhole = takesWhole.has(part.id);
-  if (byRow.length === 0 && !isWhole) return valueOf()(0);
+  if (byRow.length === 0 && !isWhole) return given()(0);
   const { groups, first } = alikeRows(byRow, source.length);
   if (isWhole) {
-    const values = first.map((row) => valueOf([row])(0));
+    const values = first.map((row) => given([row])(0));
     return eachRow(source, (i) => values[groups[i] as number] as CellValue);
   }
   // Rows of which each is another are given as they are.
-  if (first.length > source.length / 2) return eachRow(source, valueOf());
-  const value = valueOf(first);
+  if (first.length > source.length / 2) return eachRow(source, given());
+  const value = given(first);
   return eachRow(source, (i) => value(groups[i] as number));
 }
 

@@ -74,7 +74,7 @@ export function compileFormula(
     const why = problem instanceof Error ? problem.message : String(problem);
     const what = told ? why : `a fault of Fanrow, please report it: ${why}`;
     const run = () => errors.na;
-    const flags = { needsArray: false, isVolatile: false, seeks: false };
+    const flags = { needsArray: false, isVolatile: false, seeks: false, isPlaced: true };
     const refusal = problem instanceof Unsupported ? problem.error : errors.na;
     return { run, reads: [], unsupported: what, refusal, ...flags };
   }
@@ -112,7 +112,7 @@ class Build implements Scope {
   readonly blank: Blank;
   readonly own: ReadonlyMap<string, WorksheetFunction>;
   readonly reads: Reference[] = [];
-  readonly flags = { needsArray: false, isVolatile: false, seeks: false };
+  readonly flags = { needsArray: false, isVolatile: false, seeks: false, isPlaced: false };
   readonly locals = new Map<string, Expr>();
   private row = 0;
   private col = 0;
@@ -179,9 +179,12 @@ class Build implements Scope {
 
   private reference(text: string, kind: string, mode: Mode): Expr {
     if (kind === "range" || kind === "beam") return rangeExpr(text, this.row, this.col, this);
-    if (kind === "table") return tableExpr(this.inTable(text), this);
-    const local = this.locals.get(text.toLowerCase());
-    return local ?? this.name(text, mode);
+    if (kind !== "table") {
+      const local = this.locals.get(text.toLowerCase());
+      if (local) return local;
+    }
+    this.flags.isPlaced = true;
+    return kind === "table" ? tableExpr(this.inTable(text), this) : this.name(text, mode);
   }
 
   /** `[@Col]` and `[Col]` mean the table that the formula stands in. */
@@ -214,7 +217,10 @@ class Build implements Scope {
   }
 
   private unary(sign: string, operand: AstExpression | undefined, mode: Mode): Expr {
-    if (sign === "#") return spillExpr(this.compile(operand, mode));
+    if (sign === "#") {
+      this.flags.isPlaced = true;
+      return spillExpr(this.compile(operand, mode));
+    }
     if (sign === "@") return intersectExpr(this.compile(operand, "within"));
     const expr = unary(sign, asScalar(this.compile(operand, mode), mode, this));
     if (!expr) throw new Unsupported(`the operator ${sign}`);
@@ -225,7 +231,10 @@ class Build implements Scope {
     const left = this.compile(operands[0], mode);
     const leftReads = this.reads.slice();
     const right = this.compile(operands[1], mode);
-    if (sign === ":") return joined(left, right, leftReads, this);
+    if (sign === ":") {
+      this.flags.isPlaced = true;
+      return joined(left, right, leftReads, this);
+    }
     if (sign === ",") return union(left, right);
     if (sign.trim() === "") return shared(left, right);
     const expr = binary(sign, asScalar(left, mode, this), asScalar(right, mode, this));

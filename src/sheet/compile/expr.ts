@@ -38,7 +38,7 @@ export interface Scope {
   readonly blank: Blank;
   readonly own: ReadonlyMap<string, WorksheetFunction>;
   readonly reads: Reference[];
-  readonly flags: { needsArray: boolean; isVolatile: boolean; seeks: boolean };
+  readonly flags: { needsArray: boolean; isVolatile: boolean; seeks: boolean; isPlaced: boolean };
   readonly locals: Map<string, Expr>;
   /** The formula of a name is being compiled: its relative references wrap at the edge of the sheet. */
   readonly isName: boolean;

@@ -136,6 +136,7 @@ const chooseChoose = choosing("CHOOSE", { least: 2, most: 255, decides: first },
 /** ROW or COLUMN: of the formula's own cell, or of each row or column of a reference. */
 function position(isRow: boolean): Build {
   return (nodes, mode, scope) => {
+    scope.flags.isPlaced = true;
     const node = nodes[0];
     if (!node) {
       const own = (row: number, col: number) => (isRow ? row : col) + 1;
@@ -194,6 +195,7 @@ const indirect: Build = (nodes, mode, scope) => {
 /** FORMULATEXT: the formula of a cell as it is typed. */
 const formulaText: Build = (nodes, mode, scope) => {
   if (nodes.length !== 1 || !nodes[0]) throw new Unsupported("FORMULATEXT of other than one cell");
+  scope.flags.isPlaced = true;
   const { run } = placeExpr(nodes[0], mode, scope);
   return oneValue((row, col) => {
     const cell = run(row, col);

@@ -2,6 +2,7 @@ import type { AstExpression } from "@borgar/fx/xlsx";
 import { type CellValue, errors, isCellError } from "../../cells";
 import type { Value } from "../area";
 import { toBoolean, toNumber, toText } from "../coerce";
+import { isKnownNative } from "../native/agreeing";
 import type { Kind, Native } from "../native/natives";
 import { Matrix, Unsupported } from "../values";
 import {
@@ -44,6 +45,7 @@ export function nativeCall(
     throw new Unsupported(`${native.name} with ${count} argument${count === 1 ? "" : "s"}`);
   if (native.seeks) scope.flags.seeks = true;
   if (native.isVolatile) scope.flags.isVolatile = true;
+  if (!isKnownNative(native.name)) scope.flags.isPlaced = true;
   const kinds = nodes.map((_, i) => native.kind(i));
   const args = nodes.map((node, i) => argument(node, kinds[i]!, mode, scope));
   const read = kinds.map((kind) => readers[kind]);

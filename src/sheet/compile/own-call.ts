@@ -47,7 +47,7 @@ export function ownCall(
     return invoke(own, read);
   };
 
-  const remembered = new Remembered();
+  const remembered = new Remembered<Value>();
   const run = (row: number, col: number): Value => {
     const read: (Value | undefined)[] = new Array(count);
     for (let i = 0; i < count; i++) read[i] = getters[i]?.(row, col);
@@ -55,7 +55,7 @@ export function ownCall(
       const known = remembered.find(read);
       if (known !== undefined) return known;
       const result = call(read);
-      remembered.keep(result);
+      if (!(result instanceof Matrix)) remembered.keep(result);
       return result;
     }
     return spread(

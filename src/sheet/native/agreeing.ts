@@ -13,6 +13,8 @@ const agreeing = new Set(
   VAR VAR.P VAR.S VARP VLOOKUP WEEKDAY XLOOKUP YEAR`.split(/\s+/),
 );
 
+export const isKnownNative = (name: string): boolean => agreeing.has(name);
+
 const texts = /"(?:[^"]|"")*"|'(?:[^']|'')*'/g;
 const calls = /([A-Za-z_][A-Za-z0-9_.]*)\s*\(/g;
 
