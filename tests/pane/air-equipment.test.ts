@@ -62,8 +62,8 @@ describe("the air at a fan", () => {
   });
 
   it("names what stood in, and stays with the measured flow where no temperature is given", () => {
-    const air = { ...existing.settings.air, elevation: undefined, humidity: undefined };
-    const granted = fanAirView(withSettings(existing, { air }), hall).stoodIn.join("; ");
+    const unsaid = { elevation: undefined, humidity: undefined };
+    const granted = fanAirView(withSettings(existing, unsaid), hall).stoodIn.join("; ");
     expect(granted).toMatch(/50 % humidity/);
     expect(granted).toMatch(/sea level/);
     const none = fanAirView(proving, 0);
@@ -72,8 +72,9 @@ describe("the air at a fan", () => {
   });
 
   it("refuses a temperature that no room has", () => {
-    const air = { ...existing.settings.air, temperature: 680 };
-    expect(fanAirView(withSettings(existing, { air }), hall).problem).toMatch(/from -40 to 140/);
+    expect(fanAirView(withSettings(existing, { temperature: 680 }), hall).problem).toMatch(
+      /from -40 to 140/,
+    );
   });
 
   it("tells what standards say with where each stands, and marks what was recalled", () => {

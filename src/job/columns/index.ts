@@ -7,9 +7,18 @@ export { fansLayout } from "./fans";
 export * from "./features";
 export type { Field, SheetLayout } from "./field";
 export * from "./formulas";
-export { type JobStart, jobSettings, jobTitle, settingChoices, usualSettings } from "./job";
+export {
+  type JobStart,
+  jobSettings,
+  jobTitle,
+  type SettingValues,
+  settingChoices,
+  settings,
+  usualSettings,
+} from "./job";
 export { layoutOf, layouts } from "./layouts";
 export * from "./look";
 export * from "./plan";
+export type { Setting } from "./setting";
 export type { SheetKind } from "./sheet-kind";
 export * from "./units";

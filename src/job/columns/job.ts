@@ -1,4 +1,12 @@
-import { editions, type System, samplings } from "../../editions";
+import { InputError } from "../../cells";
+import {
+  type Edition,
+  editions,
+  findEdition,
+  type Sampling,
+  type System,
+  samplings,
+} from "../../editions";
 import {
   judgedFlows,
   judgings,
@@ -13,237 +21,284 @@ import {
   works,
 } from "../../rules";
 import type { FeatureKey } from "./features";
-
-/** One setting of the Job sheet: its label in column A, its value in column B. */
-interface Setting {
-  readonly key: string;
-  readonly label: string;
-  readonly words: readonly string[];
-  readonly help: string;
-  /** Entries that a drop-down list offers. */
-  readonly choices?: readonly string[];
-  /** Of a day: how its cell shows it. */
-  readonly format?: string;
-}
+import {
+  above0,
+  entry,
+  from0,
+  ifGiven,
+  inSystem,
+  type Setting,
+  type Typed,
+  text,
+  word,
+} from "./setting";
 
 export const jobTitle = "Job";
 
-export const jobSettings: readonly Setting[] = [
-  { key: "name", label: "Job name", words: ["job", "project"], help: "" },
-  {
-    key: "edition",
-    label: "Edition",
-    words: ["standard", "code", "rule"],
-    help: "The edition whose rates apply, such as 62.2-2016 or IRC-2021",
-    choices: fitting(editions.map(({ id }) => id)),
+const unitsNamed = {
+  usual: "ip",
+  read: ({ text, complain }: Typed): System => {
+    const word = text.toLowerCase();
+    if (word !== "" && word !== "ip" && word !== "si")
+      complain(`unknown units "${word}"`, 'Type "ip" or "si".');
+    return word === "si" ? "si" : "ip";
   },
-  {
-    key: "method",
-    label: "Dwelling rate by",
-    words: ["method"],
-    help: "equation or table, where the edition has both; blank for its usual one",
-    choices: ["equation", "table"],
+};
+
+/** The edition is never taken for granted: rates that nobody chose would be judged by. */
+const editionNamed = {
+  read({ text, complain }: Typed): Edition | undefined {
+    if (text === "") complain("no edition is named", "Type one, such as 62.2-2016 or IRC-2021.");
+    else
+      try {
+        return findEdition(text);
+      } catch (error) {
+        if (!(error instanceof InputError)) throw error;
+        complain(error.message, "Type one of the editions listed.");
+      }
+    return undefined;
   },
-  {
-    key: "units",
-    label: "Units",
-    words: ["unit system"],
-    help: "ip: in², Pa, cfm, ft². si: cm², Pa, L/s, m²",
+};
+
+const samplingNamed = {
+  read({ text, complain }: Typed): Sampling | undefined {
+    const found = samplings.find(({ id }) => id.toLowerCase() === text.toLowerCase());
+    if (text !== "" && !found)
+      complain(
+        `unknown entry "${text}"`,
+        `Type ${samplings.map(({ id }) => id).join(" or ")}, or leave the cell blank.`,
+      );
+    return found;
+  },
+};
+
+/** Only formulas read it. */
+const unread = { read: () => null };
+
+export const settings = {
+  name: entry("Job name", "job, project", "", text),
+  edition: entry(
+    "Edition",
+    "standard, code, rule",
+    "The edition whose rates apply, such as 62.2-2016 or IRC-2021",
+    editionNamed,
+    { choices: fitting(editions.map(({ id }) => id)) },
+  ),
+  method: entry(
+    "Dwelling rate by",
+    "method",
+    "equation or table, where the edition has both; blank for its usual one",
+    text,
+    { choices: ["equation", "table"] },
+  ),
+  units: entry("Units", "unit system", "ip: in², Pa, cfm, ft². si: cm², Pa, L/s, m²", unitsNamed, {
     choices: ["ip", "si"],
-  },
-  {
-    key: "low",
-    label: "Lowest pressure (Pa)",
-    words: ["lowest pressure", "min pressure"],
-    help: "Below this the manometer's limit spoils the reading",
-  },
-  {
-    key: "high",
-    label: "Highest pressure (Pa)",
-    words: ["highest pressure", "max pressure"],
-    help: "Above this the box holds the fan back",
-  },
-  {
-    key: "constant",
-    label: "Flow constant",
-    words: ["constant"],
-    help: "For boxes that state none of their own",
-  },
-  {
-    key: "interval",
-    label: "Days between box checks",
-    words: ["box check interval", "check interval"],
-    help: "A box not checked within so many days before a reading is flagged",
-  },
-  {
-    key: "meterPercent",
-    label: "Manometer limit (%)",
-    words: ["manometer percent", "gauge limit percent"],
-    help: "Limit of the manometer in percent of the reading; the larger of this and the next counts",
-  },
-  {
-    key: "meterFloor",
-    label: "Manometer limit, least (Pa)",
-    words: ["manometer limit least", "manometer floor"],
-    help: "Limit of the manometer in Pa, however small the reading: 0.25 from memory of ANSI/RESNET/ICC 380, 0.2 in California RA3.7.2.1",
-  },
-  {
-    key: "resolution",
-    label: "Manometer resolution (Pa)",
-    words: ["manometer resolution", "resolution"],
-    help: "Smallest step that the manometer shows",
-  },
-  {
-    key: "zero",
-    label: "Zero offset, at most (Pa)",
-    words: ["zero offset at most", "zero offset"],
-    help: "What the manometer may show with open hoses after it was set to zero",
-  },
-  {
-    key: "constantSpread",
-    label: "Spread of the constant (%)",
-    words: ["spread of the constant", "constant spread"],
-    help: "Standard spread; from the proof of the box where there is one",
-  },
-  {
-    key: "judging",
-    label: "Judging",
-    words: ["decision rule", "acceptance"],
-    help: "simple: at or above the rate meets it. guarded: the chance of truly meeting it must be large enough",
-    choices: judgings,
-  },
-  {
-    key: "chance",
-    label: "Chance required",
-    words: ["chance", "confidence"],
-    help: "For guarded judging, between 0.5 and 1; 0.95 is usual",
-  },
-  {
-    key: "judgeBy",
-    label: "Flow judged",
-    words: ["judge by", "judged flow is"],
-    help: "measured, actual, standard or without box: which flow the verdict takes. Standards disagree on correcting for air",
-    choices: judgedFlows,
-  },
-  {
-    key: "temperature",
-    label: "Air temperature",
-    words: ["temperature", "room temperature"],
-    help: "°F (°C where the units are si); a fan's own temperature wins",
-  },
-  { key: "humidity", label: "Relative humidity (%)", words: ["humidity", "rh"], help: "" },
-  {
-    key: "barometer",
-    label: "Barometer",
-    words: ["station pressure", "barometric pressure"],
-    help: "Station pressure, inHg (hPa where the units are si); left blank, the elevation counts",
-  },
-  {
-    key: "elevation",
-    label: "Elevation",
-    words: ["altitude", "height above sea level"],
-    help: "ft (m where the units are si)",
-  },
-  {
-    key: "proofLimit",
-    label: "Proof requirement (%)",
-    words: ["proof requirement", "accuracy requirement"],
-    help: "Written accuracy that a box must prove: 10 in California RA3.7.2.2",
-  },
-  {
-    key: "work",
-    label: "Work",
-    words: ["new or existing", "kind of work"],
-    help: "new or existing: bounds the infiltration credit",
-    choices: works,
-  },
-  {
-    key: "weather",
-    label: "Weather and shielding factor",
-    words: ["weather factor", "wsf"],
-    help: "From the standard's table for the nearest station",
-  },
-  {
-    key: "equipment",
-    label: "Equipment rules",
-    words: ["efficacy by", "equipment code"],
-    help: "Edition whose fan efficacy applies, such as IECC-2021",
-  },
-  {
-    key: "ducts",
-    label: "Duct table",
-    words: ["duct rules", "ducts by"],
-    help: "Edition whose duct lengths apply, such as IRC-2021",
-  },
-  {
-    key: "programme",
-    label: "Programme",
-    words: ["program"],
-    help: "Programme whose tolerance to the design flow applies; blank where none does",
-  },
-  {
-    key: "margin",
-    label: "Margin when buying (%)",
-    words: ["margin when buying", "margin"],
-    help: "A fan is bought so much above its required rate",
-  },
-  {
-    key: "hoursFan",
-    label: "Hours for a fan",
-    words: ["hours a fan", "hours per fan"],
-    help: "Of an estimate: working hours for each planned fan",
-  },
-  {
-    key: "hoursDwelling",
-    label: "Hours for a dwelling",
-    words: ["hours a dwelling", "hours per dwelling"],
-    help: "Of an estimate: further hours for each dwelling; 0 where there are none",
-  },
-  {
-    key: "hourRate",
-    label: "Cost of an hour",
-    words: ["hourly rate", "rate an hour", "labour rate", "labor rate"],
-    help: "Of an estimate: in the same currency as the costs of the catalogue",
-  },
-  {
-    key: "priceMargin",
-    label: "Margin on the price (%)",
-    words: ["margin on the price", "profit margin"],
-    help: "Of an estimate: the share of the price that is not cost; price = cost / (1 − margin)",
-  },
-  {
-    key: "panLimit",
-    label: "Pan limit (Pa)",
-    words: ["pan limit", "pressure pan limit"],
-    help: "A register reading above this leaks; common practice, set by the job",
-  },
-  {
-    key: "panSpan",
-    label: "Pan repeatability (Pa)",
-    words: ["pan repeatability", "pan span"],
-    help: "Readings further apart than this are taken again; common practice, set by the job",
-  },
-  {
-    key: "tolerance",
-    label: "Size tolerance",
-    words: ["cutting tolerance"],
-    help: "± of the sizes of an opening, in (cm where the units are si), for those that state none of their own; 1/32 in and 0.1 cm are common practice",
-  },
-  {
-    key: "adopted",
-    label: "Edition in force from",
-    format: "yyyy-mm-dd",
-    words: ["adoption date", "edition adopted on", "in force from"],
-    help: "The day from which the edition holds at this place: a job goes by the edition of its permit's day",
-  },
-  {
-    key: "sampling",
-    label: "Sampling",
-    words: ["sampling rule"],
-    help: "Where only some dwellings of a group are tested: by which rule; blank where all are",
-    choices: samplings.map(({ id }) => id),
-  },
-];
+  }),
+  low: entry(
+    "Lowest pressure (Pa)",
+    "lowest pressure, min pressure",
+    "Below this the manometer's limit spoils the reading",
+    above0(usualWindow.low),
+  ),
+  high: entry(
+    "Highest pressure (Pa)",
+    "highest pressure, max pressure",
+    "Above this the box holds the fan back",
+    above0(usualWindow.high),
+  ),
+  constant: entry(
+    "Flow constant",
+    "constant",
+    "For boxes that state none of their own",
+    above0(usualConstant),
+  ),
+  interval: entry(
+    "Days between box checks",
+    "box check interval, check interval",
+    "A box not checked within so many days before a reading is flagged",
+    above0(usualInterval),
+  ),
+  meterPercent: entry(
+    "Manometer limit (%)",
+    "manometer percent, gauge limit percent",
+    "Limit of the manometer in percent of the reading; the larger of this and the next counts",
+    from0(usualMeter.percent),
+  ),
+  meterFloor: entry(
+    "Manometer limit, least (Pa)",
+    "manometer limit least, manometer floor",
+    "Limit of the manometer in Pa, however small the reading: 0.25 from memory of ANSI/RESNET/ICC 380, 0.2 in California RA3.7.2.1",
+    from0(usualMeter.floor),
+  ),
+  resolution: entry(
+    "Manometer resolution (Pa)",
+    "manometer resolution, resolution",
+    "Smallest step that the manometer shows",
+    from0(usualMeter.resolution),
+  ),
+  zero: entry(
+    "Zero offset, at most (Pa)",
+    "zero offset at most, zero offset",
+    "What the manometer may show with open hoses after it was set to zero",
+    from0(0),
+    { starts: 0.1 },
+  ),
+  constantSpread: entry(
+    "Spread of the constant (%)",
+    "spread of the constant, constant spread",
+    "Standard spread; from the proof of the box where there is one",
+    from0(usualConstantSpread),
+  ),
+  judging: entry(
+    "Judging",
+    "decision rule, acceptance",
+    "simple: at or above the rate meets it. guarded: the chance of truly meeting it must be large enough",
+    word(judgings, "simple"),
+    { choices: judgings },
+  ),
+  chance: entry(
+    "Chance required",
+    "chance, confidence",
+    "For guarded judging, between 0.5 and 1; 0.95 is usual",
+    above0(usualGuardChance),
+  ),
+  judgeBy: entry(
+    "Flow judged",
+    "judge by, judged flow is",
+    "measured, actual, standard or without box: which flow the verdict takes. Standards disagree on correcting for air",
+    word(judgedFlows, "measured"),
+    { choices: judgedFlows },
+  ),
+  temperature: entry(
+    "Air temperature",
+    "temperature, room temperature",
+    "°F (°C where the units are si); a fan's own temperature wins",
+    ifGiven,
+  ),
+  humidity: entry("Relative humidity (%)", "humidity, rh", "", ifGiven),
+  barometer: entry(
+    "Barometer",
+    "station pressure, barometric pressure",
+    "Station pressure, inHg (hPa where the units are si); left blank, the elevation counts",
+    ifGiven,
+  ),
+  elevation: entry(
+    "Elevation",
+    "altitude, height above sea level",
+    "ft (m where the units are si)",
+    ifGiven,
+  ),
+  proofLimit: entry(
+    "Proof requirement (%)",
+    "proof requirement, accuracy requirement",
+    "Written accuracy that a box must prove: 10 in California RA3.7.2.2",
+    above0(usualRequirement),
+  ),
+  work: entry(
+    "Work",
+    "new or existing, kind of work",
+    "new or existing: bounds the infiltration credit",
+    word(works, "new"),
+    { choices: works },
+  ),
+  weather: entry(
+    "Weather and shielding factor",
+    "weather factor, wsf",
+    "From the standard's table for the nearest station",
+    ifGiven,
+  ),
+  equipment: entry(
+    "Equipment rules",
+    "efficacy by, equipment code",
+    "Edition whose fan efficacy applies, such as IECC-2021",
+    text,
+  ),
+  ducts: entry(
+    "Duct table",
+    "duct rules, ducts by",
+    "Edition whose duct lengths apply, such as IRC-2021",
+    text,
+  ),
+  programme: entry(
+    "Programme",
+    "program",
+    "Programme whose tolerance to the design flow applies; blank where none does",
+    text,
+  ),
+  margin: entry(
+    "Margin when buying (%)",
+    "margin when buying, margin",
+    "A fan is bought so much above its required rate",
+    from0(0),
+    { starts: 10 },
+  ),
+  hoursFan: entry(
+    "Hours for a fan",
+    "hours a fan, hours per fan",
+    "Of an estimate: working hours for each planned fan",
+    ifGiven,
+  ),
+  hoursDwelling: entry(
+    "Hours for a dwelling",
+    "hours a dwelling, hours per dwelling",
+    "Of an estimate: further hours for each dwelling; 0 where there are none",
+    ifGiven,
+  ),
+  hourRate: entry(
+    "Cost of an hour",
+    "hourly rate, rate an hour, labour rate, labor rate",
+    "Of an estimate: in the same currency as the costs of the catalogue",
+    ifGiven,
+  ),
+  priceMargin: entry(
+    "Margin on the price (%)",
+    "margin on the price, profit margin",
+    "Of an estimate: the share of the price that is not cost; price = cost / (1 − margin)",
+    ifGiven,
+  ),
+  panLimit: entry(
+    "Pan limit (Pa)",
+    "pan limit, pressure pan limit",
+    "A register reading above this leaks; common practice, set by the job",
+    above0(usualPan.limit.value),
+  ),
+  panSpan: entry(
+    "Pan repeatability (Pa)",
+    "pan repeatability, pan span",
+    "Readings further apart than this are taken again; common practice, set by the job",
+    above0(usualPan.span.value),
+  ),
+  tolerance: entry(
+    "Size tolerance",
+    "cutting tolerance",
+    "± of the sizes of an opening, in (cm where the units are si), for those that state none of their own; 1/32 in and 0.1 cm are common practice",
+    unread,
+    { starts: { ip: 1 / 32, si: 0.1 } },
+  ),
+  adopted: entry(
+    "Edition in force from",
+    "adoption date, edition adopted on, in force from",
+    "The day from which the edition holds at this place: a job goes by the edition of its permit's day",
+    ifGiven,
+    { format: "yyyy-mm-dd" },
+  ),
+  sampling: entry(
+    "Sampling",
+    "sampling rule",
+    "Where only some dwellings of a group are tested: by which rule; blank where all are",
+    samplingNamed,
+    { choices: samplings.map(({ id }) => id) },
+  ),
+};
+
+/** What each setting comes to, by its key. */
+export type SettingValues = {
+  readonly [K in keyof typeof settings]: ReturnType<(typeof settings)[K]["read"]>;
+};
+
+export const jobSettings: readonly (Setting & { readonly key: string })[] = Object.entries(
+  settings,
+).map(([key, setting]) => ({ key, ...setting }));
 
 /** As many entries as a drop-down list may spell out: Excel takes 255 characters. */
 function fitting(entries: readonly string[]): readonly string[] {
@@ -267,30 +322,10 @@ export interface JobStart {
   readonly fans?: number;
 }
 
-/**
- * What a new job's Job sheet says before anyone has typed; other settings are left blank. The
- * edition is never taken for granted: rates that nobody chose would be judged by.
- */
+/** What a new job's Job sheet says before anyone has typed; other settings are left blank. */
 export function usualSettings(system: System): Readonly<Record<string, number | string>> {
-  return {
-    units: system,
-    low: usualWindow.low,
-    high: usualWindow.high,
-    constant: usualConstant[system],
-    interval: usualInterval,
-    meterPercent: usualMeter.percent,
-    meterFloor: usualMeter.floor,
-    resolution: usualMeter.resolution,
-    zero: 0.1,
-    constantSpread: usualConstantSpread,
-    judging: "simple",
-    chance: usualGuardChance,
-    judgeBy: "measured",
-    proofLimit: usualRequirement,
-    work: "new",
-    margin: 10,
-    panLimit: usualPan.limit.value,
-    panSpan: usualPan.span.value,
-    tolerance: system === "ip" ? 1 / 32 : 0.1,
-  };
+  const said = jobSettings.flatMap(({ key, usual, starts = usual }) =>
+    starts === undefined ? [] : [[key, inSystem(starts, system)] as const],
+  );
+  return { ...Object.fromEntries(said), units: system };
 }

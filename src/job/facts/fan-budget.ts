@@ -10,11 +10,7 @@ import { areaLimitOf } from "./area-limit";
  * An instrument without a stated limit, and openings that are not listed, give no budget at all:
  * the spread is unknown, not zero.
  */
-export function fanBudget(
-  { meter, constantSpread }: Settings,
-  fans: FanRows,
-  i: number,
-): Budget | undefined {
+export function fanBudget(settings: Settings, fans: FanRows, i: number): Budget | undefined {
   if (fans.isByInstrument(i)) {
     const instrument = fans.instruments?.find(fans.table.text("instrument", i));
     const readings = fans.deviceReadings(i).filter((value) => value > 0);
@@ -30,5 +26,6 @@ export function fanBudget(
   const areaLimit = valueIn(attempt(() => areaLimitOf(fans, i)));
   if (areaLimit === undefined || areaLimit < 0) return undefined;
   const readings = fans.isSupply(i) ? [pressure] : fans.readings(i);
-  return flowBudget({ ...meter, readings, pressure, area, areaLimit, constant, constantSpread });
+  const reading = { readings, pressure, area, areaLimit, constant };
+  return flowBudget({ ...settings, zeroLimit: settings.zero, ...reading });
 }

@@ -34,9 +34,9 @@ export function twoOpeningsOf(
         areaLimit: areaLimitOf(fans, i, "openings2"),
         pressure: usable(pressure2, "the second pressure"),
       },
+      ...settings,
       constant: fans.constant[i] as number,
-      constantSpread: settings.constantSpread,
-      ...settings.meter,
+      zeroLimit: settings.zero,
     });
     if (!(budget.value > 0))
       throw new InputError("the two readings do not fit one fan: read both again");

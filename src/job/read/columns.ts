@@ -58,20 +58,9 @@ export class Columns {
 
 /** A setting as the cells of the Job sheet would give it, the usual value where they are blank. */
 function settingValue(settings: Settings, key: string): CellValue {
-  switch (key) {
-    case "edition":
-      return settings.edition?.id ?? null;
-    case "units":
-      return settings.system;
-    case "zero":
-      return settings.meter.zeroLimit ?? null;
-    default: {
-      const all = { ...settings, ...settings.meter, ...settings.air } as Readonly<
-        Record<string, unknown>
-      >;
-      return (all[key] ?? null) as CellValue;
-    }
-  }
+  if (key === "edition") return settings.edition?.id ?? null;
+  const value = settings[(key === "units" ? "system" : key) as keyof Settings];
+  return (value ?? null) as CellValue;
 }
 
 /** What a computed field is in every row, worked out from its definition. */

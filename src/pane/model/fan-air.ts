@@ -18,19 +18,17 @@ interface FanAir {
 /** The air at a fan by its own temperature or the job's; flows are NaN where none was measured. */
 export function fanAir(job: Job, i: number): FanAir | { readonly problem: string } {
   const { fans, settings } = job;
-  const { air, system } = settings;
+  const { system } = settings;
   const own = fans?.table.number("temperature", i) ?? Number.NaN;
-  const temperature = Number.isNaN(own) ? air.temperature : own;
+  const temperature = Number.isNaN(own) ? settings.temperature : own;
   if (temperature === undefined)
-    return {
-      problem: "No air temperature is given in this row or on the Job sheet.",
-    };
-  const byPlace = air.barometer === undefined ? "elevation" : "barometer";
+    return { problem: "No air temperature is given in this row or on the Job sheet." };
+  const byPlace = settings.barometer === undefined ? "elevation" : "barometer";
   const state = explainCall("AIR_DENSITY", [
     temperature,
-    air.humidity ?? null,
-    air.barometer ?? null,
-    air.elevation ?? null,
+    settings.humidity ?? null,
+    settings.barometer ?? null,
+    settings.elevation ?? null,
     system,
   ]);
   if (state.problem !== undefined) return { problem: sentenceOf(state.problem) };
@@ -58,7 +56,7 @@ export function fanAir(job: Job, i: number): FanAir | { readonly problem: string
     ],
     stoodIn: [
       ...state.words,
-      ...(air[byPlace] === undefined ? ["sea level, since no elevation is given"] : []),
+      ...(settings[byPlace] === undefined ? ["sea level, since no elevation is given"] : []),
     ],
     sources: uniqueSources([state, factor, ...(isFlowing ? [atStandard] : [])]),
   };

@@ -66,7 +66,7 @@ function proofWords(job: Job, box: string): string {
 
 function addInstruments(rows: PlanRows, job: Job, used: ReadonlyMap<string, number>): void {
   const { instruments } = job;
-  const { meter } = job.settings;
+  const { meterPercent, meterFloor } = job.settings;
   const { table } = instruments ?? {};
   const listed = (instruments?.names ?? []).filter((name) => {
     return instruments?.find(name)?.kind === "manometer" || used.has(name);
@@ -74,7 +74,7 @@ function addInstruments(rows: PlanRows, job: Job, used: ReadonlyMap<string, numb
   rows.gap(4);
   if (listed.length === 0) {
     rows.line(
-      `Manometer: limit ${figure(meter.meterPercent)} % of the reading, at least ${figure(meter.meterFloor, 2)} Pa. No instrument is named in this job.`,
+      `Manometer: limit ${figure(meterPercent)} % of the reading, at least ${figure(meterFloor, 2)} Pa. No instrument is named in this job.`,
       looks.text,
     );
     return;
