@@ -1,7 +1,7 @@
 import { kept } from "../../cells";
 import { splitLabels } from "../../rules";
 import { listed } from "../words";
-import { aboutRow } from "./cell-types";
+import { aboutRow } from "./about";
 import type { Check } from "./check";
 
 /** Boxes whose check is too old, or missing, for the readings taken with them. */

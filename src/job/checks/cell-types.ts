@@ -4,6 +4,7 @@ import { factsOf } from "../facts";
 import { numberAlone } from "../mends";
 import type { Job, Table } from "../read";
 import { asSentence } from "../words";
+import { aboutIn } from "./about";
 import type { Check } from "./check";
 import { inheritsError } from "./inherited-error";
 
@@ -77,19 +78,4 @@ function mendOfError({ error, message }: CellError): string {
 function ownUnit(table: Table, field: Field, i: number): string[] {
   const unit = table.unit(field.key, i);
   return unit ? [unit] : [];
-}
-
-/** The row's own name; a firm's fan may have its name beside or over it. */
-export function aboutIn({ fans, firm }: Job, table: Table): (i: number) => string {
-  return firm && fans?.table === table ? (i) => fans.label(i) : aboutRow(table);
-}
-
-/** The row's own name: its first text fields. */
-export function aboutRow(table: Table): (i: number) => string {
-  const keys = table.layout.names.filter((key) => table.has(key));
-  return (i) =>
-    keys
-      .map((key) => table.text(key, i))
-      .filter((text) => text !== "")
-      .join(", ");
 }

@@ -15,7 +15,7 @@ import { expectedIn } from "../facts";
 import type { Job, Table } from "../read";
 import type { Report } from "../report";
 import { listed } from "../words";
-import { aboutIn } from "./cell-types";
+import { aboutIn } from "./about";
 import type { Check } from "./check";
 import { unreachedBy } from "./reach";
 

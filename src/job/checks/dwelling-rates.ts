@@ -3,34 +3,33 @@ import { asksNoFan } from "../../rules";
 import { unitOf } from "../columns";
 import { type DwellingFacts, factsOf } from "../facts";
 import { valueIn } from "../read";
-import type { Check } from "./check";
+import { eachRow } from "./each";
 import { where } from "./equipment";
 
 /** Dwellings whose continuous fans move less than they must, or more than they may. */
-export const checkDwellingRates: Check = (job, report) => {
-  const { dwellings, fans } = job.tables;
-  if (!dwellings || !fans) return;
+export const checkDwellingRates = eachRow("dwellings", (dwellings, job) => {
+  if (!job.tables.fans) return undefined;
   const unit = unitOf("flow", job.settings.system);
-  for (let i = 0; i < dwellings.length; i++) {
+  return (i, say) => {
     const facts = factsOf(job).dwellings.at(i);
-    const { name, provided, neededFlow, missing, isTold } = facts;
-    if (!isTold) continue;
+    const { provided, neededFlow, missing, isTold } = facts;
+    if (!isTold) return;
     const key = dwellings.has("provided") ? "provided" : "dwelling";
     const { most = Number.POSITIVE_INFINITY, source } = valueIn(facts.required) ?? {};
     if (source && provided > most) {
       const [own, limit] = shownApart(provided, most);
-      report.at("dwelling-over", dwellings, key, i, name, {
+      say("dwelling-over", key, {
         what: `its continuous fans move ${own} ${unit}, and the edition sets a band: ${shown(neededFlow)} to ${limit} ${unit} (${where({ source })})`,
         effect: "Too much air fails as well as too little.",
         mend: "Set a lower speed, or use a fan that has one, and measure again.",
       });
     }
-    if (!(missing > 0)) continue;
+    if (!(missing > 0)) return;
     const [own, least] = shownApart(provided, neededFlow);
     const { credit } = job.settings.edition ?? {};
     const { work, system } = job.settings;
     const noFan = facts.infiltration && credit && asksNoFan(credit, neededFlow, work, system);
-    report.at("dwelling-short", dwellings, key, i, name, {
+    say("dwelling-short", key, {
       what: `its continuous fans move ${own} ${unit} where ${least} ${unit} are required${madeUp(facts)}`,
       effect: noFan
         ? `The dwelling is short by ${shown(missing)} ${unit}, yet so little may need no fan at all (${where(noFan)}).`
@@ -39,8 +38,8 @@ export const checkDwellingRates: Check = (job, report) => {
         ? "Verify against your copy of the edition before anything is built."
         : "Raise the continuous flow, add a continuous fan, or record the credit that makes up for it.",
     });
-  }
-};
+  };
+});
 
 /** What the rate that fans must move is made up of, where it is not the edition's alone. */
 function madeUp({ required, ofSystem, deficits, raised, infiltration, needed }: DwellingFacts) {

@@ -11,47 +11,47 @@ import {
   soundAllowed,
 } from "../facts";
 import { attempt, type FanRows, type Job, valueIn } from "../read";
-import type { Check } from "./check";
+import { eachFan, type Look } from "./each";
 
 /** What a fan is, apart from what it moves: efficacy, sound, duct, makeup air, its design flow. */
-export const checkEquipment: Check = (job, report) => {
-  const { fans, settings } = job;
-  if (!fans) return;
+export const checkEquipment = eachFan((fans, job) => {
   const { table } = fans;
+  const { settings } = job;
   // A job that names no rule, or a sheet without the field, is passed over at once.
-  const checks = [
+  const looks = [
     table.has("watts") && settings.equipment !== "" && checkEfficacy,
     table.has("sones") && checkSound,
     table.has("ductLength") && settings.ducts !== "" && checkDuct,
     table.has("design") && settings.programme !== "" && checkDesign,
     settings.ducts !== "" && checkMakeup,
-  ].filter((check) => check !== false);
-  if (checks.length === 0) return;
-  for (let i = 0; i < fans.length; i++)
-    if (!fans.isAbsent(i)) for (const check of checks) check(job, fans, i, report);
-};
+  ].flatMap((look) => (look ? [look(fans, job)] : []));
+  if (looks.length === 0) return undefined;
+  return (i, say) => {
+    if (!fans.isAbsent(i)) for (const look of looks) look(i, say);
+  };
+});
 
-type RowCheck = (job: Job, fans: FanRows, i: number, report: Parameters<Check>[1]) => void;
+type Begin = (fans: FanRows, job: Job) => Look;
 
-const checkEfficacy: RowCheck = (job, fans, i, report) => {
+const checkEfficacy: Begin = (fans, job) => (i, say) => {
   const { table } = fans;
   const asked = ruled(() => efficacyAsked(job, i));
   const own = table.number("rated", i) / table.number("watts", i);
   if (!asked || !(own < asked.value)) return;
   const [each, least] = shownApart(own, asked.value);
-  report.at("efficacy-short", table, "watts", i, fans.label(i), {
+  say("efficacy-short", "watts", {
     what: `${each} ${flowUnit(job)} for each watt, where ${job.settings.equipment} asks for ${least}`,
     effect: `The fan uses more power than it may (${where(asked)}).`,
     mend: "Compare watts and rated flow with the nameplate; choose another fan where they are right.",
   });
 };
 
-const checkSound: RowCheck = (job, fans, i, report) => {
+const checkSound: Begin = (fans, job) => (i, say) => {
   const allowed = ruled(() => soundAllowed(job, i));
   const own = fans.table.number("sones", i);
   if (typeof allowed?.value !== "number" || !(own > allowed.value)) return;
   const [loud, most] = shownApart(own, allowed.value);
-  report.at("sound-over", fans.table, "sones", i, fans.label(i), {
+  say("sound-over", "sones", {
     what: `${loud} sones, where at most ${most} is allowed of a fan that runs ${valueIn(fans.duty(i)) === "continuous" ? "all the time" : "on demand"}`,
     effect: `The fan is louder than it may be (${where(allowed)}): people switch loud fans off.${job.settings.work === "existing" ? " A fan that is kept in an existing building may be exempt (from memory, verify)." : ""}`,
     mend: "Compare with the fan's certified rating; choose a quieter fan where it is right.",
@@ -59,7 +59,7 @@ const checkSound: RowCheck = (job, fans, i, report) => {
 };
 
 /** A measured flow waives the table: only a fan without one is held against it. */
-const checkDuct: RowCheck = (job, fans, i, report) => {
+const checkDuct: Begin = (fans, job) => (i, say) => {
   const length = fans.table.number("ductLength", i);
   if (!Number.isNaN(fans.flow[i]) || !(length > 0)) return;
   const allowed = ruled(() => ductAllowed(job, i));
@@ -68,31 +68,31 @@ const checkDuct: RowCheck = (job, fans, i, report) => {
   const { value } = allowed;
   const [own, limit] = value === "not allowed" ? [shown(length), value] : shownApart(length, value);
   const most = value === limit ? value : `${limit} at most`;
-  report.at("duct-over", fans.table, "ductLength", i, fans.label(i), {
+  say("duct-over", "ductLength", {
     what: `${own} ${unitOf("distance", job.settings.system)} of duct, where ${where(allowed)} says: ${most} (${allowed.working})`,
     effect: "Without a measured flow the table decides, and the duct does not meet it.",
     mend: "Measure the installed flow, which waives the table; or shorten or widen the duct.",
   });
 };
 
-const checkDesign: RowCheck = (job, fans, i, report) => {
+const checkDesign: Begin = (fans, job) => (i, say) => {
   const flow = fans.flow[i] as number;
   const design = fans.table.number("design", i);
   if (!(flow >= 0) || !(design > 0)) return;
   const match = ruled(() => designAsked(job, i, flow));
   if (!match || match.value === "matches") return;
-  report.at("design-differs", fans.table, "design", i, fans.label(i), {
+  say("design-differs", "design", {
     what: `${shown(flow)} ${flowUnit(job)} is ${match.value} against the design of ${shown(design)}: ${shown(match.lowest)} to ${shown(match.highest)} would match`,
     effect: `${job.settings.programme} asks for a match both ways: too much air fails as well.`,
     mend: "Set the fan's speed, mend its duct, or have the designer change the design flow.",
   });
 };
 
-const checkMakeup: RowCheck = (job, fans, i, report) => {
+const checkMakeup: Begin = (_, job) => (i, say) => {
   if (!isKitchen(job, i)) return;
   const asked = ruled(() => makeupAsked(job, i));
   if (asked?.value !== "needed") return;
-  report.at("makeup-air", fans.table, "rated", i, fans.label(i), {
+  say("makeup-air", "rated", {
     what: `${shown(mostFlow(job, i))} ${flowUnit(job)} of exhaust needs makeup air (${where(asked)})`,
     effect:
       "Such a fan can draw flue gas back into the dwelling. The local authority and a licensed person decide.",

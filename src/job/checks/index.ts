@@ -1,10 +1,10 @@
 /** The checks on a job, one a file. The order is that of a tester's own look down the sheet. */
-import { checkBalance, checkSystem } from "./balance";
+import { checkBalance, checkSupplyRead, checkSystem } from "./balance";
 import { checkBoxDates } from "./box-checks";
 import { checkCellTypes } from "./cell-types";
 import type { Check } from "./check";
 import { checkComputedCells } from "./computed-cells";
-import { checkConditions } from "./conditions";
+import { checkHouse, checkSeats } from "./conditions";
 import { checkConstants } from "./constants";
 import { checkDwellingRates } from "./dwelling-rates";
 import { checkDwellingSize } from "./dwelling-size";
@@ -35,7 +35,7 @@ import { checkRegisters } from "./registers";
 import { checkRetests, checkReviews } from "./retests";
 import { checkRooms } from "./rooms";
 import { checkSampling } from "./sampling";
-import { checkSchedule } from "./schedule";
+import { checkCosts, checkSchedule } from "./schedule";
 import { checkSettings } from "./settings";
 import { checkSmallHoles } from "./small-holes";
 import { checkStaleValues } from "./stale-values";
@@ -73,16 +73,19 @@ export const checks: readonly Check[] = [
   checkDwellingRates,
   checkWholeHouse,
   checkBalance,
+  checkSupplyRead,
   checkSystem,
   checkRating,
   checkEquipment,
   checkMakeupUnsaid,
   checkSchedule,
+  checkCosts,
   checkComputedCells,
   checkStaleValues,
   checkRegisters,
   checkNotes,
-  checkConditions,
+  checkHouse,
+  checkSeats,
   checkWideWindow,
   checkReadingsCopied,
   checkFansAgain,

@@ -1,4 +1,4 @@
-import type { Check } from "./check";
+import { eachFan } from "./each";
 
 /** What a note may say that bears on the reading beside it: words, and what to do about it. */
 const telling = [
@@ -27,20 +27,20 @@ const telling = [
 const denied = /\b(no|without|not|never|none|fixed|mended|repaired)\b[^.;,]*$/i;
 
 /** Notes of measured fans that say what the numbers do not: a leak, tape, wind, an open door. */
-export const checkNotes: Check = ({ fans }, report) => {
-  if (!fans?.table.has("note")) return;
-  for (let i = 0; i < fans.length; i++) {
-    if (!((fans.flow[i] as number) > 0)) continue;
+export const checkNotes = eachFan((fans) => {
+  if (!fans.table.has("note")) return undefined;
+  return (i, say) => {
+    if (!((fans.flow[i] as number) > 0)) return;
     const note = fans.table.text("note", i);
     for (const { words, mend } of telling) {
       const said = words.exec(note);
       if (!said || denied.test(note.slice(0, said.index))) continue;
-      report.at("note-says", fans.table, "note", i, fans.label(i), {
+      say("note-says", "note", {
         what: `the note says "${said[0]}"`,
         effect: "The reading may not be that of the fan as it runs day by day.",
         mend,
       });
       break;
     }
-  }
-};
+  };
+});

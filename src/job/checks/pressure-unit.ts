@@ -4,7 +4,7 @@ import { flowFromPressure } from "../../formulas";
 import { aimedPressure } from "../../rules";
 import { convert } from "../../units";
 import type { Job } from "../read";
-import type { Check } from "./check";
+import { eachFan } from "./each";
 
 /** A pressure this small is either a slip of the unit or no reading at all (common practice). */
 const suspect = 0.2;
@@ -13,20 +13,16 @@ const suspect = 0.2;
 const usualShareOfRating = 0.85;
 
 /** Probable slips: inches of water, or hectopascal, typed as pascal. */
-export const checkPressureUnit: Check = (job, report) => {
-  const { fans } = job;
-  if (!fans) return;
-  for (let i = 0; i < fans.length; i++) {
-    const slip = slippedUnit(job, i);
-    if (!slip) continue;
-    const typed = significant(fans.pressure[i] as number, 3);
-    report.at("pressure-unit", fans.table, fans.typedPressure(i), i, fans.label(i), {
-      what: `${typed} Pa is probably ${typed} ${slip.unit}, which is ${shown(slip.pascal)} Pa`,
-      effect: `The flow comes out at about ${shown(100 * Math.sqrt(1 / slip.factor))} % of the true flow.`,
-      mend: `Set the manometer to Pa and read again, or type the readings in Pa (× ${shown(slip.factor)}).`,
-    });
-  }
-};
+export const checkPressureUnit = eachFan((fans, job) => (i, say) => {
+  const slip = slippedUnit(job, i);
+  if (!slip) return;
+  const typed = significant(fans.pressure[i] as number, 3);
+  say("pressure-unit", fans.typedPressure(i), {
+    what: `${typed} Pa is probably ${typed} ${slip.unit}, which is ${shown(slip.pascal)} Pa`,
+    effect: `The flow comes out at about ${shown(100 * Math.sqrt(1 / slip.factor))} % of the true flow.`,
+    mend: `Set the manometer to Pa and read again, or type the readings in Pa (× ${shown(slip.factor)}).`,
+  });
+});
 
 /** The unit a small pressure was probably read in, or undefined. */
 export function slippedUnit(

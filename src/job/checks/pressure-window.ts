@@ -4,7 +4,7 @@ import { unitOf } from "../columns";
 import { factsOf } from "../facts";
 import type { Mend } from "../findings";
 import { readAgainWith, turnedSign } from "../mends";
-import type { Check } from "./check";
+import { eachFan } from "./each";
 import { slippedUnit } from "./pressure-unit";
 
 /** Another box would not show more of a fan that does not run. */
@@ -14,27 +14,26 @@ const nothingMoves = {
 };
 
 /** Pressures above, below or on the wrong side of the window, with the opening to use next. */
-export const checkPressureWindow: Check = (job, report) => {
-  const { fans, settings } = job;
-  if (!fans) return;
+export const checkPressureWindow = eachFan((fans, job) => {
+  const { settings } = job;
   const flowUnit = unitOf("flow", settings.system);
-  for (let i = 0; i < fans.length; i++) {
+  return (i, say) => {
     const status = fans.status[i];
     const pressure = fans.pressure[i] as number;
     const cell = fans.typedPressure(i);
-    if (job.firm?.says(i) === "pass" && status !== "reversed") continue;
+    if (job.firm?.says(i) === "pass" && status !== "reversed") return;
     if (status === "reversed" && job.firm) {
       // The sheet's own number, also where it was typed as a text.
       const { block, own } = job.firm.at(i);
       const typed = block.number(own, "pressure") ?? pressure;
-      report.at("pressure-negative", fans.table, cell, i, fans.label(i), {
+      say("pressure-negative", cell, {
         what: `${shown(typed)} stands against the sign of the other readings of this sheet`,
         effect: "Hoses swapped, or the sign typed the other way round: no flow is sure to follow.",
         mend: `Compare with the field notes. If the fan was exhausting, type ${shown(-typed)}.`,
         apply: turnedSign(fans, i),
       });
     } else if (status === "reversed")
-      report.at("pressure-negative", fans.table, cell, i, fans.label(i), {
+      say("pressure-negative", cell, {
         what: `${shown(pressure)} Pa is negative: hoses swapped, or the sign typed the other way round`,
         effect:
           "No flow follows from it; a truly reversed pressure would mean air blown out of the grille.",
@@ -43,14 +42,14 @@ export const checkPressureWindow: Check = (job, report) => {
       });
     else if (status === "above") {
       const [own, high] = shownApart(pressure, settings.high);
-      report.at("pressure-above", fans.table, cell, i, fans.label(i), {
+      say("pressure-above", cell, {
         what: `${own} Pa is above the ${high} Pa window`,
         effect: heldBack(i),
         ...advice(i),
       });
     } else if (status === "below" && !slippedUnit(job, i)) {
       const [own, low] = shownApart(pressure, settings.low);
-      report.at("pressure-below", fans.table, cell, i, fans.label(i), {
+      say("pressure-below", cell, {
         what: `${own} Pa is below the ${low} Pa window`,
         ...(pressure === 0
           ? nothingMoves
@@ -61,7 +60,7 @@ export const checkPressureWindow: Check = (job, report) => {
             }),
       });
     }
-  }
+  };
 
   function heldBack(i: number): string {
     const facts = factsOf(job).fans;
@@ -89,4 +88,4 @@ export const checkPressureWindow: Check = (job, report) => {
           mend: `No opening of this box brings the fan into the window; ${next.label} (${size}) comes nearest, ${expected}. Use another box.`,
         };
   }
-};
+});

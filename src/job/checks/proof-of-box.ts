@@ -3,30 +3,30 @@ import { proof } from "../../rules";
 import { agreementFactor } from "../../spread";
 import { type BoxProof, boxProofs, constantInUse, type Job } from "../read";
 import type { Check } from "./check";
+import { eachFan } from "./each";
 
 /** Fans measured with a box whose proof is missing, not finished, not passed or too old. */
-export const checkProofs: Check = (job, report, { today }) => {
-  const { fans } = job;
-  if (!fans || !job.tables.pairs) return;
+export const checkProofs = eachFan((fans, job, { today }) => {
+  if (!job.tables.pairs) return undefined;
   const proofs = boxProofs(job);
   // What the constant of the pairs mends is told once, at the box.
   const offered = new Set(
     [...proofs.values()].filter((own) => ownConstant(job, own) !== undefined),
   );
   const requirement = `±${job.settings.proofLimit} %`;
-  for (let i = 0; i < fans.length; i++) {
+  return (i, say) => {
     const box = fans.table.text("box", i);
-    if (box === "" || !fans.isMeasured(i) || fans.isByInstrument(i)) continue;
-    if (!job.boxes?.openings(box)) continue;
+    if (box === "" || !fans.isMeasured(i) || fans.isByInstrument(i)) return;
+    if (!job.boxes?.openings(box)) return;
     const own = proofs.get(box.toUpperCase());
     const fault = own ? faultOf(own) : `${box} has no paired readings on the Pairs sheet`;
     const isOffered = own !== undefined && offered.has(own) && own.proof.verdict === "not proved";
-    if (isOffered) continue;
+    if (isOffered) return;
     const says = own?.proof.verdict === "not proved" && !Number.isNaN(own.referenceSpread);
     const isWeak = says && !own.proof.referenceAllows;
     const kind = says && !isWeak ? "proof-failed" : "proof-incomplete";
     if (fault)
-      report.at(kind, fans.table, "box", i, fans.label(i), {
+      say(kind, "box", {
         what: fault,
         cause: box.toUpperCase(),
         effect: `Nothing shows that its flows are within ${requirement}.`,
@@ -42,14 +42,14 @@ export const checkProofs: Check = (job, report, { today }) => {
       // A date that lies ahead has a finding of its own.
       const days = date > today + 1 ? Number.NaN : date - own.date;
       if (days > job.settings.interval)
-        report.at("proof-expired", fans.table, "box", i, fans.label(i), {
+        say("proof-expired", "box", {
           what: `${box} was proved ${days} days before this reading; the job allows ${job.settings.interval}`,
           effect: "A reviewer will not take the flow as proved.",
           mend: "Prove the box again, and enter the pairs with their date.",
         });
     }
-  }
-};
+  };
+});
 
 /** The constant that a box's pairs give, where they prove the box with it and the one in use is another. */
 function ownConstant({ settings, boxes }: Job, own: BoxProof): number | undefined {

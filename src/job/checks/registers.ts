@@ -1,37 +1,30 @@
 import { shown } from "../../cells";
 import { panReading, panStatus, usualPan } from "../../rules";
-import { aboutRow } from "./cell-types";
-import type { Check } from "./check";
+import { eachRow } from "./each";
 
 /** How far the house may be from 50 Pa while the pan is read (common practice). */
 const houseTolerance = 3;
 
 /** Registers read with the closed box as a pressure pan. */
-export const checkRegisters: Check = (job, report) => {
-  const table = job.tables.registers;
-  if (!table) return;
+export const checkRegisters = eachRow("registers", (table, job) => {
   const { panLimit, panSpan } = job.settings;
   const keys = ["reading1", "reading2", "reading3"].filter((key) => table.has(key));
-  const aboutOf = aboutRow(table);
   const wanted = usualPan.house.value;
-  for (let i = 0; i < table.length; i++) {
-    const about = aboutOf(i);
+  return (i, say) => {
     const readings = keys
       .map((key) => table.number(key, i))
       .filter((value) => !Number.isNaN(value));
     const first = keys[0] ?? "pressure";
     const read = panReading(readings);
-    if (!read) {
-      report.at("register-blank", table, first, i, about, {
+    if (!read)
+      return say("register-blank", first, {
         what: "the register has no pan reading",
         effect: "Nothing is known of the duct behind it. A blank is not a reading of 0.",
         mend: "Read it, or say in the note why it could not be read.",
       });
-      continue;
-    }
     const house = Math.abs(table.number("house", i));
     if (table.has("house") && !(Math.abs(house - wanted) <= houseTolerance))
-      report.at("register-house", table, "house", i, about, {
+      say("register-house", "house", {
         what: Number.isNaN(house)
           ? "no house pressure is recorded"
           : `the house stood at ${shown(house)} Pa, not at about ${wanted}`,
@@ -40,16 +33,16 @@ export const checkRegisters: Check = (job, report) => {
       });
     const status = panStatus(readings, panLimit, panSpan);
     if (status === "repeat")
-      report.at("register-repeat", table, first, i, about, {
+      say("register-repeat", first, {
         what: `the readings lie ${shown(read.span)} Pa apart; the job allows ${shown(panSpan)}`,
         effect: "The pan was not seated the same way each time.",
         mend: "Seat the pan again and read until two readings agree.",
       });
     else if (status === "leaks")
-      report.at("register-leaks", table, first, i, about, {
+      say("register-leaks", first, {
         what: `${shown(read.mean)} Pa is above the ${shown(panLimit)} Pa that the job sets (common practice)`,
         effect: "The duct behind this register leaks to outdoors.",
         mend: "Seal the boot and the duct behind it, then read again.",
       });
-  }
-};
+  };
+});

@@ -3,6 +3,7 @@ import { retestBands } from "../../editions";
 import { unitOf } from "../columns";
 import type { Job } from "../read";
 import type { Check } from "./check";
+import { eachFan } from "./each";
 import { where } from "./equipment";
 
 /** A fan read again: dated before the reading that came first. */
@@ -22,25 +23,25 @@ export const checkRetests: Check = (job, report) => {
 };
 
 /** Fans that a reviewer read again and found otherwise, by the bands of a second test. */
-export const checkReviews: Check = ({ fans, settings }, report) => {
-  if (!fans?.table.has("review")) return;
+export const checkReviews = eachFan((fans, { settings }) => {
+  if (!fans.table.has("review")) return undefined;
   const { rows, source } = retestBands;
   const unit = unitOf("flow", settings.system);
-  for (let i = 0; i < fans.length; i++) {
+  return (i, say) => {
     const [own, theirs] = [fans.flow[i] as number, fans.table.number("review", i)];
     const apart = Math.abs(own - theirs) / theirs;
     const [sound] = rows;
     const graded = rows.find(
       ({ upTo, edge }) => apart < upTo || (edge === "inside" && apart <= upTo),
     );
-    if (!(theirs > 0) || !graded || graded === sound) continue;
-    report.at("review-apart", fans.table, "review", i, fans.label(i), {
+    if (!(theirs > 0) || !graded || graded === sound) return;
+    say("review-apart", "review", {
       what: `the reviewer read ${shown(theirs)} ${unit} where ${shown(own)} ${unit} stand: ${shown(100 * apart)} % apart, deviation band ${graded.band} of ${rows.length - 1} (${where({ source })})`,
       effect: `Below ${100 * sound.upTo} % the two agree; beyond it one of them is not to be trusted.`,
       mend: "Read the fan together, each with their own instrument, and look for what differs: openings, seal, speed, zero.",
     });
-  }
-};
+  };
+});
 
 type Pair = readonly [first: number, again: number];
 

@@ -2,8 +2,7 @@ import { shown } from "../../cells";
 import { aimIn, holeError, usualConstant } from "../../rules";
 import { convert } from "../../units";
 import type { Table } from "../read";
-import { aboutRow } from "./cell-types";
-import type { Check } from "./check";
+import { eachRow, type Say } from "./each";
 
 /** Holes up to this diameter (m) read low with the usual constant. */
 const small = 0.0255;
@@ -14,11 +13,11 @@ const [edge, tube] = [0.1, 1.5];
 const mostMore = 34;
 
 /** Openings in walls so thick that air leaves them as it does a short tube. */
-const checkWall = (table: Table, i: number, report: Parameters<Check>[1]) => {
+const checkWall = (table: Table, i: number, say: Say) => {
   const sizes = ["size1", "size2"].map((key) => table.number(key, i)).filter((size) => size > 0);
   const share = table.number("wall", i) / Math.min(...sizes);
   if (!(share > edge)) return;
-  report.at("wall-thick", table, "wall", i, aboutRow(table)(i), {
+  say("wall-thick", "wall", {
     what: `the wall is ${shown(100 * share)} % as thick as the hole is wide; at a sharp edge it is ${100 * edge} % at most`,
     effect: `Air clings to a thick wall: ${share < tube ? "the flow is unsure, and up to" : "about"} ${mostMore} % more passes than the usual constant says.`,
     mend: "Back the opening with card or thin sheet and cut that clean, or prove this opening and type its own constant.",
@@ -27,27 +26,24 @@ const checkWall = (table: Table, i: number, report: Parameters<Check>[1]) => {
 };
 
 /** Openings made of holes so small that the trade's constant does not hold for them. */
-export const checkSmallHoles: Check = (job, report) => {
-  const table = job.tables.boxes;
-  if (!table) return;
+export const checkSmallHoles = eachRow("boxes", (table, job) => {
   const { system, constant, low } = job.settings;
   const aim = aimIn(job.settings);
-  const about = aboutRow(table);
-  for (let i = 0; i < table.length; i++) {
-    checkWall(table, i, report);
-    if (!/^(round|circ|hole|dia)/i.test(table.text("shape", i))) continue;
+  return (i, say) => {
+    checkWall(table, i, say);
+    if (!/^(round|circ|hole|dia)/i.test(table.text("shape", i))) return;
     const size = table.number("size1", i);
     const d = (system === "ip" ? convert(size, "in", "mm") : size * 10) / 1000;
     const own = table.number("constant", i) > 0 ? table.number("constant", i) : constant;
     // A constant that the box proved for itself already knows its holes.
-    if (!(d > 0 && d <= small) || Math.abs(own / usualConstant[system] - 1) > 0.005) continue;
+    if (!(d > 0 && d <= small) || Math.abs(own / usualConstant[system] - 1) > 0.005) return;
     const off = (pressure: number) => shown(-100 * holeError(d, pressure, usualConstant.ip));
-    report.at("hole-small", table, "size1", i, about(i), {
+    say("hole-small", "size1", {
       what: `holes of ${shown(size)} ${system === "ip" ? "in" : "cm"} with the constant ${own}: it reads about ${off(low)} % low at ${shown(low)} Pa and ${off(aim)} % low at ${shown(aim)} Pa`,
       effect:
         "Air is slowed less at the edge of a small hole than the usual constant says: flows come out low.",
       mend: "Prove this opening against a reference and type its own constant, or cut one larger hole of the same area.",
       cause: "small holes",
     });
-  }
-};
+  };
+});

@@ -12,7 +12,7 @@ import {
 import { hasFormula } from "../grid";
 import type { Job } from "../read";
 import type { Words } from "../report";
-import { aboutRow } from "./cell-types";
+import { aboutRow } from "./about";
 import type { Check } from "./check";
 import { Circles } from "./circles";
 

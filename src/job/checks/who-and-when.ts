@@ -1,40 +1,38 @@
 import type { Job } from "../read";
-import type { Check } from "./check";
+import { eachFan } from "./each";
 
 /** 1990-01-01 as a serial number: no test is older. */
 const oldest = 32874;
 
 /** Tester and date of every measured fan. */
-export const checkWhoAndWhen: Check = (job, report, { today }) => {
-  const { fans } = job;
-  if (!fans) return;
+export const checkWhoAndWhen = eachFan((fans, job, { today }) => {
   const { table } = fans;
   const first = firstDay(job);
   const offset = job.file.dateOffset ?? 0;
   const effect = job.tables.boxes
     ? "Whether the box was within its check on that day cannot be told."
     : "On which day the fan was measured is not known.";
-  for (let i = 0; i < fans.length; i++) {
-    if (!fans.isMeasured(i)) continue;
+  return (i, say) => {
+    if (!fans.isMeasured(i)) return;
     if (table.has("tester", i) && table.text("tester", i) === "")
-      report.at("tester-missing", table, "tester", i, fans.label(i), {
+      say("tester-missing", "tester", {
         cause: "blank",
         what: "a reading stands here without a tester",
         effect: "Nobody answers for the reading.",
         mend: "Type the tester's name or initials.",
       });
-    if (!table.has("date", i)) continue;
+    if (!table.has("date", i)) return;
     const gap = table.gap("date", i);
     const date = table.number("date", i);
     if (gap === "blank")
-      report.at("date-missing", table, "date", i, fans.label(i), {
+      say("date-missing", "date", {
         cause: "blank",
         what: "a reading stands here without a date",
         effect,
         mend: "Type the date of the test.",
       });
     else if (gap === "text" || date + offset < oldest || date > today + 1 || date < first)
-      report.at("date-wrong", table, "date", i, fans.label(i), {
+      say("date-wrong", "date", {
         what:
           gap === "text"
             ? `"${table.text("date", i)}" is text, not a date`
@@ -49,8 +47,8 @@ export const checkWhoAndWhen: Check = (job, report, { today }) => {
             ? "Type the date again so that the cell shows it as a date."
             : "Compare it with the field notes, and type the day of the test.",
       });
-  }
-};
+  };
+});
 
 /** A test is not dated a year before most others (common practice). */
 const mostDays = 365;

@@ -3,45 +3,43 @@ import { conversionFactor } from "../../../units";
 import { plainName } from "../../fit";
 import type { FanRows } from "../../read";
 import { listed as inWords } from "../../words";
-import type { Check } from "../check";
+import { eachFan } from "../each";
 import { inSheetUnit } from "./sheet-unit";
 
 /** Areas are compared to this share. */
 const near = (a: number, b: number, share = 0.01) => Math.abs(a - b) <= share * Math.abs(b);
 
 /** Openings and areas of a firm's rows against its own list and its own other rows. */
-export const checkFirmOpenings: Check = (job, report) => {
-  const { fans, firm } = job;
-  if (!fans || !firm) return;
+export const checkFirmOpenings = eachFan((fans, { firm }) => {
+  if (!firm) return undefined;
   const { table } = fans;
   const usual = usualAreas(fans);
   const nameOf = namesOf(fans);
   const [length, unit] =
     table.system === "ip" ? (["in", "in²"] as const) : (["cm", "cm²"] as const);
-  for (let i = 0; i < fans.length; i++) {
+  return (i, say) => {
     const area = table.number("area", i);
     const label = table.text("openings", i);
-    const about = fans.label(i);
     const listed = nameOf?.(i);
     if (listed === null)
-      report.at("opening-unknown", table, "openings", i, about, {
+      say("opening-unknown", "openings", {
         what: `"${label}" is not among the openings listed`,
         effect: "The open area, and with it the flow, is unknown.",
         mend: "Type the opening as it is listed, or list it with its area.",
         cause: plainName(label),
       });
-    if (!(area > 0)) continue;
+    if (!(area > 0)) return;
     const size = table.number("openingSize", i);
     const round = size > 0 ? roundArea(size, length, unit) : undefined;
     const expected = listed ?? round;
-    if (expected === undefined ? isUsual(area, usual) : near(area, expected, 0.02)) continue;
+    if (expected === undefined ? isUsual(area, usual) : near(area, expected, 0.02)) return;
     const told = (value: number) => inSheetUnit(table, "area", i, value);
     const slip = slipOf(area, table.unit("area", i) ?? unit, unit, expected ? [expected] : usual);
     const sizes = `${table.heading("openingSize", i)} ${table.text("openingSize", i)}`;
     const from = listed === undefined ? sizes : `opening "${label}"`;
     const others = `no other row has: they have ${inWords(usual.map(told))}`;
     const right = slip?.area ?? expected;
-    report.at(slip?.kind ?? "area-not-of-sizes", table, "area", i, about, {
+    say(slip?.kind ?? "area-not-of-sizes", "area", {
       what: slip
         ? `${told(area)} is ${slip.words}: the opening has ${told(slip.area)}`
         : right === undefined
@@ -53,8 +51,8 @@ export const checkFirmOpenings: Check = (job, report) => {
           ? "Compare with the openings of the box."
           : `Type ${told(right)}, or correct the opening.`,
     });
-  }
-};
+  };
+});
 
 /** So many different areas may be those of a box's openings; more are of many boxes. */
 const mostUsual = 12;

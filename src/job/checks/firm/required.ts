@@ -1,7 +1,7 @@
 import { kept, shown } from "../../../cells";
 import { plainName } from "../../fit";
 import type { FanRows } from "../../read";
-import type { Check } from "../check";
+import { eachFan } from "../each";
 import { inSheetUnit } from "./sheet-unit";
 
 /** So many rows, and this share of them, make a rule of the firm's. */
@@ -14,9 +14,8 @@ interface Rule {
 }
 
 /** Required rates that depart from what the firm asks for the same room and duty elsewhere. */
-export const checkFirmRates: Check = (job, report) => {
-  const { fans, firm } = job;
-  if (!fans || !firm || !fans.table.has("required")) return;
+export const checkFirmRates = eachFan((fans, { firm }) => {
+  if (!firm || !fans.table.has("required")) return undefined;
   const { table } = fans;
   const required = table.numbers("required");
   const byRating = ruleByRating(fans, required);
@@ -29,19 +28,19 @@ export const checkFirmRates: Check = (job, report) => {
       ["room", ...duty].join(" and "),
     );
   const [byWords, byKinds] = [rulesOf("room"), rulesOf("roomKind")];
-  for (let i = 0; i < fans.length; i++) {
+  return (i, say) => {
     const own = required[i] as number;
-    if (!(own > 0) || !table.has("required", i)) continue;
+    if (!(own > 0) || !table.has("required", i)) return;
     const rule = byRating ? byRating(i) : (byWords(i) ?? byKinds(i));
-    if (!rule || Math.abs(rule.rate - own) <= 1e-6 * own) continue;
+    if (!rule || Math.abs(rule.rate - own) <= 1e-6 * own) return;
     const asked = inSheetUnit(table, "required", i, rule.rate);
-    report.at("required-differs", table, "required", i, fans.label(i), {
+    say("required-differs", "required", {
       what: `${inSheetUnit(table, "required", i, own)} is required here where ${rule.words} ${asked}`,
       effect: "The fan is judged by another rate than its like.",
       mend: `Use ${asked}, or say in the row why another rate holds.`,
     });
-  }
-};
+  };
+});
 
 function keyOf(texts: readonly string[]): string {
   return texts.some((text) => text === "") ? "" : texts.map(plainName).join("\u0000");
