@@ -6,22 +6,6 @@ import type { Edges } from "./types";
 /** The sides of a border in the order of the format. */
 export const sides = ["left", "right", "top", "bottom"] as const;
 
-/** A thin border on all four sides. */
-export function boxXml(p: string): string {
-  return borderXml(p, { left: "thin", right: "thin", top: "thin", bottom: "thin" });
-}
-
-/** A border with lines on the sides named, in the colour of text unless another is given. */
-export function borderXml(p: string, edges: Edges): string {
-  const color = edges.color === undefined ? 'auto="1"' : `rgb="FF${checkedColor(edges.color)}"`;
-  const side = (name: (typeof sides)[number]) => {
-    const style = edges[name];
-    if (style === undefined) return `<${p}${name}/>`;
-    return `<${p}${name} style="${style}"><${p}color ${color}/></${p}${name}>`;
-  };
-  return `<${p}border>${sides.map(side).join("")}<${p}diagonal/></${p}border>`;
-}
-
 /** A border with some of its sides changed; undefined takes a side's line away. */
 export function changedBorderXml(doc: XmlPart, border: Element | undefined, edges: Edges): string {
   const p = doc.prefix;

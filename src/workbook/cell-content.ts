@@ -1,6 +1,7 @@
 import {
   type CellValue,
   cellName,
+  kept,
   longestStoredFormula,
   parseRectangle,
   type Rectangle,
@@ -143,11 +144,8 @@ export class SheetContent {
     if (t !== "shared" || si === undefined) return text === "" ? null : text;
     const known = this.#shared.get(si);
     if (text === "") {
-      if (known === undefined && row !== undefined) {
-        const others = this.#waiting.get(si) ?? [];
-        others.push({ row, col: cursor.col });
-        this.#waiting.set(si, others);
-      }
+      if (known === undefined && row !== undefined)
+        kept(this.#waiting, si, () => []).push({ row, col: cursor.col });
       return known ?? null;
     }
     // A second text under the same number stands for itself unless it opens a new range.

@@ -5,9 +5,8 @@ import type { Span } from "./sheet-scan";
 import { openingTag } from "./tree";
 
 export interface SpliceContext {
-  readonly depth: number;
   /** The cm attribute that marks a dynamic array; makes the metadata part when needed. */
-  dynamicArrayMark(): number;
+  readonly dynamicArrayMark: () => number;
 }
 
 /** A cell written anew: its other attributes and children stay. */

@@ -1,4 +1,10 @@
-import { type CellValue, longestFormula, longestText, numberedErrors } from "../cells";
+import {
+  type CellValue,
+  longestFormula,
+  longestText,
+  numberedErrors,
+  parseRectangle,
+} from "../cells";
 import { encodeXString, escapeText, isWritable, needsSpacePreserve } from "./text";
 
 /** Refuses what a cell cannot hold, before anything is changed. Throws a RangeError. */
@@ -28,6 +34,19 @@ export function checkContent(where: string, formula: string | null, value: CellV
   if (!isWritable(formula)) {
     throw new RangeError(`${where}: the formula holds a control character, which a file cannot.`);
   }
+}
+
+/** Refuses a range that does not start at its formula's cell. Throws a RangeError. */
+export function checkAnchor(
+  where: string,
+  row: number,
+  col: number,
+  formula: string | null,
+  arrayRef: string,
+): void {
+  const { top, left } = parseRectangle(arrayRef);
+  if (formula === null || top !== row || left !== col)
+    throw new RangeError(`${where}: the range ${arrayRef} must start at a formula's own cell.`);
 }
 
 /** The t attribute (null for none) and the elements that store a value. */

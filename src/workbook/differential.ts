@@ -1,7 +1,7 @@
 import type { ConditionalLook } from "./arrange/spec";
 import { checkedColor } from "./color";
+import { isOn, rgbOf } from "./restyle";
 import type { Element, XmlPart } from "./tree";
-import { isTrue } from "./xml";
 
 /** The look of a conditional format as the styles part holds it, without colours of the theme. */
 export function readDifferential(doc: XmlPart, dxf: Element | undefined): ConditionalLook {
@@ -9,17 +9,11 @@ export function readDifferential(doc: XmlPart, dxf: Element | undefined): Condit
   const font = doc.child(dxf, "font");
   const fill = doc.child(dxf, "fill");
   const pattern = fill && doc.child(fill, "patternFill");
-  const rgb = (color: Element | undefined) =>
-    /^(?:[0-9A-F]{2})?([0-9A-F]{6})$/i.exec(color?.attributes.rgb ?? "")?.[1]?.toUpperCase();
-  const flag = (local: string) => {
-    const mark = font && doc.child(font, local);
-    return mark === undefined ? undefined : isTrue(mark.attributes.val ?? "1");
-  };
   return {
-    fill: rgb(pattern && doc.child(pattern, "bgColor")),
-    color: rgb(font && doc.child(font, "color")),
-    bold: flag("b"),
-    italic: flag("i"),
+    fill: rgbOf(pattern && doc.child(pattern, "bgColor")),
+    color: rgbOf(font && doc.child(font, "color")),
+    bold: isOn(doc, font, "b"),
+    italic: isOn(doc, font, "i"),
   };
 }
 

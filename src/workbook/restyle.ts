@@ -15,19 +15,18 @@ interface StyleParts {
 
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 
-function item(doc: XmlPart, container: string, index: number): Element | undefined {
-  const list = doc.child(doc.root, container);
-  return list?.children[index];
+function item(doc: XmlPart, container: string, index = -1): Element | undefined {
+  return doc.child(doc.root, container)?.children[index];
 }
 
-function rgbOf(color: Element | undefined): string | undefined {
+export function rgbOf(color: Element | undefined): string | undefined {
   return /^(?:[0-9A-F]{2})?([0-9A-F]{6})$/i.exec(color?.attributes.rgb ?? "")?.[1]?.toUpperCase();
 }
 
-/** <b/> and <b val="1"/> are on, <b val="0"/> is off. */
-function isOn(doc: XmlPart, font: Element, local: string): boolean {
-  const mark = doc.child(font, local);
-  return mark !== undefined && isTrue(mark.attributes.val ?? "1");
+/** <b/> and <b val="1"/> are on, <b val="0"/> is off; undefined where nothing is said. */
+export function isOn(doc: XmlPart, font: Element | undefined, local: string): boolean | undefined {
+  const mark = font && doc.child(font, local);
+  return mark && isTrue(mark.attributes.val ?? "1");
 }
 
 /** Height of the letters in cells without a format of their own. */
@@ -111,7 +110,7 @@ export function readStyle(doc: XmlPart, style: number, numberFormat: string): St
 }
 
 /** Index of a format like another with the looks changed that are named. */
-export function restyle(style: number, changes: StyleSpec, parts: StyleParts): number {
+export function restyle(style: number | undefined, changes: StyleSpec, parts: StyleParts): number {
   const named = (key: keyof StyleSpec) => Object.hasOwn(changes, key);
   const set: Record<string, string> = {};
   if (named("numberFormat")) {
@@ -156,7 +155,7 @@ function fillId(fill: string | undefined, parts: StyleParts): number {
 }
 
 /** The font of a format with weight, slant or colour changed and all else kept, in its order. */
-function fontXml(doc: XmlPart, style: number, changes: StyleSpec): string {
+function fontXml(doc: XmlPart, style: number | undefined, changes: StyleSpec): string {
   const p = doc.prefix;
   const fontId = Number(item(doc, "cellXfs", style)?.attributes.fontId ?? 0);
   const font = item(doc, "fonts", fontId);
@@ -189,31 +188,27 @@ function fontXml(doc: XmlPart, style: number, changes: StyleSpec): string {
 
 /** The children of a format: alignment and protection as changed, and the rest as it was. */
 function xfContent(doc: XmlPart, base: Element | undefined, changes: StyleSpec): string {
-  const child = (local: string) => (base === undefined ? undefined : doc.child(base, local));
-  const has = (key: keyof StyleSpec) => Object.hasOwn(changes, key);
-  const alignment = child("alignment");
-  const protection = child("protection");
-  const aligned: Record<string, string> = { ...alignment?.attributes };
-  if (has("wrap")) {
-    delete aligned.wrapText;
-    if (changes.wrap === true) aligned.wrapText = "1";
-  }
-  if (has("align")) {
-    delete aligned.horizontal;
-    if (changes.align !== undefined) aligned.horizontal = changes.align;
-  }
-  if (has("valign")) {
-    delete aligned.vertical;
-    if (changes.valign !== undefined) aligned.vertical = changes.valign;
-  }
-  const guarded: Record<string, string> = { ...protection?.attributes };
-  if (has("unlocked")) {
-    delete guarded.locked;
-    if (changes.unlocked === true) guarded.locked = "0";
-  }
-  const tag = (local: string, attributes: Record<string, string>) =>
-    Object.keys(attributes).length === 0 ? "" : openingTag(doc.prefix + local, attributes, true);
-  const rest = (base?.children ?? []).filter((each) => each !== alignment && each !== protection);
-  const kept = rest.map((each) => doc.raw(each)).join("");
-  return tag("alignment", aligned) + tag("protection", guarded) + kept;
+  const child = (local: string) => base && doc.child(base, local);
+  const changed = (local: string, keys: Partial<Record<keyof StyleSpec, string>>) => {
+    const attributes = { ...child(local)?.attributes };
+    for (const [key, name] of Object.entries(keys) as [keyof StyleSpec, string][])
+      if (Object.hasOwn(changes, key)) {
+        delete attributes[name];
+        const value = changes[key];
+        if (value)
+          attributes[name] = key === "wrap" ? "1" : key === "unlocked" ? "0" : String(value);
+      }
+    const isBare = Object.keys(attributes).length === 0;
+    return isBare ? "" : openingTag(doc.prefix + local, attributes, true);
+  };
+  const alignment = changed("alignment", {
+    align: "horizontal",
+    valign: "vertical",
+    wrap: "wrapText",
+  });
+  const protection = changed("protection", { unlocked: "locked" });
+  const rest = (base?.children ?? []).filter(
+    ({ local }) => local !== "alignment" && local !== "protection",
+  );
+  return alignment + protection + rest.map((each) => doc.raw(each)).join("");
 }

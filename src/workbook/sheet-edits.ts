@@ -1,5 +1,5 @@
 import { type CellValue, cellName, isIdentical, maxCols, maxRows, parseRectangle } from "../cells";
-import { checkContent } from "./cell-xml";
+import { checkAnchor, checkContent } from "./cell-xml";
 import { addEdit, type SheetEdits } from "./edit";
 import { SharedFormula } from "./shared-formula";
 import { SheetData } from "./sheet-data";
@@ -68,8 +68,9 @@ export class CellEdits {
     arrayRef: string | null,
   ): boolean {
     checkPlace(row, col);
-    checkContent(`${this.sheet.name}!${cellName(row, col)}`, formula, value);
-    if (arrayRef !== null) this.#checkAnchor(row, col, arrayRef);
+    const where = `${this.sheet.name}!${cellName(row, col)}`;
+    checkContent(where, formula, value);
+    if (arrayRef !== null) checkAnchor(where, row, col, formula, arrayRef);
     const old = this.sheet.cell(row, col);
     const hadFormula = old !== undefined && old.formula !== null;
     // The same formula again keeps its element, whatever kind it is, and only renews the value.
@@ -93,14 +94,6 @@ export class CellEdits {
     const newStyle = old?.style ?? styleOfNewCell(this.sheet.data, row, col);
     addEdit(this.#edits, row, col, { formula: keeps ? undefined : written, value, newStyle });
     return true;
-  }
-
-  #checkAnchor(row: number, col: number, arrayRef: string): void {
-    const { top, left } = parseRectangle(arrayRef);
-    if (top === row && left === col) return;
-    throw new RangeError(
-      `${this.sheet.name}!${cellName(row, col)}: the range ${arrayRef} must start at the formula's own cell.`,
-    );
   }
 
   /**

@@ -1,4 +1,7 @@
 import { InputError } from "../cells";
+import { checkArrangement } from "./arrange/arrange";
+import type { Arrangement } from "./arrange/spec";
+import { listFormula } from "./arrange/validations";
 import { dropCalcChain, enterSheet, renameSheet, strikeSheet } from "./book-edit";
 import type { BookParts } from "./book-parts";
 import { renameInPrintNames } from "./names";
@@ -6,21 +9,22 @@ import { readRels, removePart, removeRel } from "./opc";
 import { type SheetPlace, whyNotRemovable, whyNotRenamable } from "./removable";
 import { sheetOwnParts } from "./sheet-parts";
 import { sheetXml } from "./sheet-write";
-import type { Sheet, SheetSpec } from "./types";
+import type { SheetSpec } from "./types";
 
 /** The part of a new worksheet. Throws a RangeError, before anything is changed, for what is not possible. */
 function partOf(parts: BookParts, name: string, spec: SheetSpec, selected: boolean): string {
   const { dialect } = parts;
   // The first run finds what is not possible before anything is changed.
   let spills = false;
-  const mark = () => {
+  const write = (dynamicArrayMark: () => number) =>
+    sheetXml({ name, spec, dialect, selected, dynamicArrayMark });
+  const xml = write(() => {
     spills = true;
     return 1;
-  };
-  const xml = sheetXml({ name, spec, dialect, selected, mark });
+  });
   if (!spills) return xml;
   const cm = parts.arrayMark();
-  return sheetXml({ name, spec, dialect, selected, mark: () => cm });
+  return write(() => cm);
 }
 
 /** Enters a new worksheet after the last. */
@@ -34,12 +38,22 @@ export function addSheetPart(
   enterSheet(parts.pkg, parts.part, parts.dialect, name, xml, spec.state);
 }
 
-/** Gives a sheet just written what is not part of its own text. */
-export function furnish(sheet: Sheet, spec: SheetSpec): Sheet {
-  const { merges, page, conditionalFormats, charts = [] } = spec;
-  if (merges || page || conditionalFormats) sheet.arrange({ merges, page, conditionalFormats });
-  for (const chart of charts) sheet.addChart(chart);
-  return sheet;
+/** What stands around the cells of a new worksheet. Throws a RangeError for what is not possible. */
+export function arrangementOf(spec: SheetSpec): Arrangement {
+  const { merges, page, conditionalFormats, tabColor, validations } = spec;
+  const { columnWidths = [], frozenRows: rows = 0, frozenCols: cols = 0 } = spec;
+  const arrangement: Arrangement = {
+    ...{ merges, page, conditionalFormats, tabColor },
+    widths: new Map([...columnWidths.entries()].filter(([, width]) => width !== null)),
+    frozen: rows + cols > 0 ? { rows, cols } : undefined,
+    validations: validations?.map(({ ref, list, formula = "" }) => {
+      if (!list && formula === "")
+        throw new RangeError(`Validation of ${ref}: give a list or a formula.`);
+      return { ref, type: "list", formula: list ? listFormula(ref, list) : formula };
+    }),
+  };
+  checkArrangement(arrangement);
+  return arrangement;
 }
 
 /** Writes a worksheet anew in its place. Throws an Error where it carries what would be lost. */

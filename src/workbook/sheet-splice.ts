@@ -1,4 +1,4 @@
-import { parseRectangle, type Rectangle, rectangleText } from "../cells";
+import { around, grouped, parseRectangle, type Rectangle, rectangleText } from "../cells";
 import { cellXml, newCellXml, type SpliceContext } from "./cell-splice";
 import type { CellEdit, SheetEdits } from "./edit";
 import { type CellSpan, type RowSpan, type SheetScan, type Span, scanSheet } from "./sheet-scan";
@@ -50,13 +50,8 @@ class SheetSplicer {
   }
 
   #note(row: number, col: number): void {
-    const old = this.added ?? { top: row, left: col, bottom: row, right: col };
-    this.added = {
-      top: Math.min(old.top, row),
-      left: Math.min(old.left, col),
-      bottom: Math.max(old.bottom, row),
-      right: Math.max(old.right, col),
-    };
+    const cell = { top: row, left: col, bottom: row, right: col };
+    this.added = around(this.added ?? cell, cell);
   }
 
   #newCell(row: number, col: number, edit: CellEdit): string {
@@ -114,12 +109,7 @@ function widenedDimension(dimension: Span, added: Rectangle): string | null {
   } catch {
     return null; // A hint that is not understood is left alone.
   }
-  const wider = rectangleText({
-    top: Math.min(old.top, added.top),
-    left: Math.min(old.left, added.left),
-    bottom: Math.max(old.bottom, added.bottom),
-    right: Math.max(old.right, added.right),
-  });
+  const wider = rectangleText(around(old, added));
   if (wider === ref) return null;
   const { name, attributes, isSelfClosing } = dimension.tag;
   return openingTag(name, { ...attributes, ref: wider }, isSelfClosing);
@@ -130,10 +120,10 @@ export function spliceSheet(
   part: string,
   text: string,
   edits: SheetEdits,
-  context: SpliceContext,
+  context: SpliceContext & { readonly depth: number },
 ): string {
   const scan = scanSheet(part, text, context.depth, (row) => edits.has(row));
-  const byRow = groupRows(scan.rows);
+  const byRow = grouped(scan.rows, ({ row }) => row);
   const splicer = new SheetSplicer(text, scan, context);
   for (const [row, cells] of byNumber(edits)) splicer.row(byRow.get(row) ?? [], row, cells);
   const splices = splicer.splices;
@@ -153,14 +143,4 @@ export function spliceSheet(
     }
   }
   return applySplices(text, splices);
-}
-
-function groupRows(rows: readonly RowSpan[]): Map<number, RowSpan[]> {
-  const groups = new Map<number, RowSpan[]>();
-  for (const row of rows) {
-    const group = groups.get(row.row);
-    if (group === undefined) groups.set(row.row, [row]);
-    else group.push(row);
-  }
-  return groups;
 }

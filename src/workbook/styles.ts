@@ -1,7 +1,5 @@
 import { kept } from "../cells";
 import type { ConditionalLook } from "./arrange/spec";
-import { borderXml, boxXml } from "./borders";
-import { checkedColor } from "./color";
 import type { Dialect } from "./dialect";
 import { differentialXml, readDifferential } from "./differential";
 import { WorkbookError } from "./error";
@@ -10,7 +8,7 @@ import { addRel, openXml, setContentType } from "./opc";
 import type { Package } from "./package";
 import { type CellColors, colorsOf, plainColors, readStyle, restyle } from "./restyle";
 import { escapeAttribute } from "./text";
-import { type Element, openingTag, type XmlPart } from "./tree";
+import type { Element, XmlPart } from "./tree";
 import type { StyleSpec } from "./types";
 
 /** Children of the styles part in the order the format demands, with what each holds at the least. */
@@ -47,16 +45,6 @@ export function blankStyles(namespace: string): string {
     .map(([name, least]) => `<${name}>${least("")}</${name}>`)
     .join("");
   return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<styleSheet xmlns="${namespace}">${inner}</styleSheet>`;
-}
-
-function alignmentXml(p: string, { align, valign, wrap }: StyleSpec): string {
-  const attributes: Record<string, string> = {
-    ...(align ? { horizontal: align } : {}),
-    ...(valign ? { vertical: valign } : {}),
-    ...(wrap ? { wrapText: "1" } : {}),
-  };
-  if (Object.keys(attributes).length === 0) return "";
-  return openingTag(`${p}alignment`, attributes, true);
 }
 
 /** The cell formats of a workbook. */
@@ -101,39 +89,12 @@ export class Styles {
     return code;
   }
 
+  /** A format that is plain but for these looks. */
   add(spec: StyleSpec): number {
-    const key = JSON.stringify(Object.entries(spec).sort(([a], [b]) => (a < b ? -1 : 1)));
-    const known = this.#added.get(key);
-    if (known !== undefined) return known;
-    this.#make();
-    const p = this.#open()?.prefix ?? "";
-    const { bold, italic, color, size, fill, border, edges } = spec;
-    const { numberFormat, unlocked } = spec;
-    const font = bold || italic || color || size ? this.#ensure("fonts", this.#fontXml(spec)) : 0;
-    const solid = (rgb: string) =>
-      `<${p}fill><${p}patternFill patternType="solid"><${p}fgColor rgb="FF${rgb}"/><${p}bgColor indexed="64"/></${p}patternFill></${p}fill>`;
-    const fillId = fill === undefined ? 0 : this.#ensure("fills", solid(checkedColor(fill)));
-    const lines = border ? boxXml(p) : edges && borderXml(p, edges);
-    const borderId = lines ? this.#ensure("borders", lines) : 0;
-    const alignment = alignmentXml(p, spec);
-    const format = numberFormat === undefined ? 0 : this.#formatId(numberFormat);
-    const flags = Object.entries({
-      applyNumberFormat: format !== 0,
-      applyFont: font !== 0,
-      applyFill: fillId !== 0,
-      applyBorder: borderId !== 0,
-      applyAlignment: alignment !== "",
-      applyProtection: Boolean(unlocked),
-    })
-      .filter(([, on]) => on)
-      .map(([name]) => ` ${name}="1"`)
-      .join("");
-    const head = `<${p}xf numFmtId="${format}" fontId="${font}" fillId="${fillId}" borderId="${borderId}" xfId="0"${flags}`;
-    const inner = alignment + (unlocked ? `<${p}protection locked="0"/>` : "");
-    const xf = inner === "" ? `${head}/>` : `${head}>${inner}</${p}xf>`;
-    const index = this.#ensure("cellXfs", xf);
-    this.#added.set(key, index);
-    return index;
+    const isPlain = (look: unknown) => !look || look === "General";
+    const looks = Object.entries(spec).filter(([, look]) => !isPlain(look));
+    const key = JSON.stringify(looks.sort(([a], [b]) => (a < b ? -1 : 1)));
+    return kept(this.#added, key, () => this.restyle(undefined, Object.fromEntries(looks)));
   }
 
   /** The colours of text of a cell format and of what it stands on. */
@@ -149,8 +110,8 @@ export class Styles {
     return doc === null ? {} : readStyle(doc, style, this.formatCode(style));
   }
 
-  /** Like a format with some looks changed; undefined takes a look away. */
-  restyle(style: number, changes: StyleSpec): number {
+  /** Like a format (the plain one where left out) with some looks changed; undefined takes a look away. */
+  restyle(style: number | undefined, changes: StyleSpec): number {
     this.#make();
     return restyle(style, changes, {
       doc: () => this.#open() as XmlPart,
@@ -243,21 +204,5 @@ export class Styles {
       `<${doc.prefix}numFmt numFmtId="${id}" formatCode="${escapeAttribute(code)}"/>`,
     );
     return id;
-  }
-
-  /** The workbook's plain font with the changes asked for. */
-  #fontXml({ bold, italic, color, size }: StyleSpec): string {
-    const doc = this.#open() as XmlPart;
-    const p = doc.prefix;
-    const base = this.#items(doc, "fonts")[0]?.children ?? [];
-    const same = (local: string) =>
-      base
-        .filter((item) => item.local === local)
-        .map((item) => openingTag(item.name, item.attributes, true))
-        .join("");
-    const own = color === undefined ? same("color") : `<${p}color rgb="FF${checkedColor(color)}"/>`;
-    const start = `<${p}font>${bold ? `<${p}b/>` : ""}${italic ? `<${p}i/>` : ""}`;
-    const height = size === undefined ? same("sz") : `<${p}sz val="${size}"/>`;
-    return `${start}${height}${own}${same("name")}${same("family")}${same("charset")}${same("scheme")}</${p}font>`;
   }
 }

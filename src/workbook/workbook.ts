@@ -1,4 +1,5 @@
 import { InputError } from "../cells";
+import type { Arrangement } from "./arrange/spec";
 import { blankPackage } from "./blank";
 import { type Book, readBook } from "./book";
 import { dropCalcChain } from "./book-edit";
@@ -11,7 +12,7 @@ import type { CellColors } from "./restyle";
 import { PackageSheet } from "./sheet";
 import {
   addSheetPart,
-  furnish,
+  arrangementOf,
   removeSheetPart,
   renameSheetPart,
   replaceSheetPart,
@@ -125,9 +126,9 @@ export class Workbook {
   addSheet(name: string, spec: SheetSpec): Sheet {
     const taken = this.#book.sheets.map((sheet) => sheet.name);
     checkSheetName(name, taken);
+    const arrangement = arrangementOf(spec);
     addSheetPart(this.#parts, name, spec, this.#book.sheets.length === 0);
-    this.#reload();
-    return furnish(this.sheet(name) as Sheet, spec);
+    return this.#furnished(name, spec, arrangement);
   }
 
   /**
@@ -136,12 +137,12 @@ export class Workbook {
    */
   replaceSheet(name: string, spec: SheetSpec): Sheet {
     const place = this.#placed(name);
+    const arrangement = arrangementOf(spec);
     this.#bringUpToDate();
     replaceSheetPart(this.#parts, place, spec);
     this.#sheets = this.#sheets.filter((sheet) => sheet.part !== place.part);
     for (const own of printNames) setName(this.pkg, this.#parts.part, own, place.index, null);
-    this.#reload();
-    return furnish(this.sheet(name) as Sheet, spec);
+    return this.#furnished(name, spec, arrangement);
   }
 
   /**
@@ -208,6 +209,14 @@ export class Workbook {
     }
     if (chainBreaks) dropCalcChain(this.pkg, this.#parts.part);
     this.#stale = false;
+  }
+
+  #furnished(name: string, { charts = [] }: SheetSpec, arrangement: Arrangement): Sheet {
+    this.#reload();
+    const sheet = this.sheet(name) as Sheet;
+    sheet.arrange(arrangement);
+    for (const chart of charts) sheet.addChart(chart);
+    return sheet;
   }
 
   #placeOf(name: string): number {

@@ -25,7 +25,7 @@ export function arrangeSheet(
   rules: () => SheetRules,
   looks: Looks,
 ): { readonly bytes: Uint8Array; readonly rules: SheetRules | undefined } {
-  check(changes);
+  checkArrangement(changes);
   const encoding = detectEncoding(bytes);
   const text = decodeText(part, bytes);
   const withRows = arrangeRows(part, text, depth, changes);
@@ -61,7 +61,9 @@ export function arrangeSheet(
 const noRules: SheetRules = { conditionalFormats: [], validations: [] };
 
 /** Refuses what a sheet cannot have, before anything is changed. */
-function check({ widths, heights, merges = [], frozen }: Arrangement): void {
+export function checkArrangement(changes: Arrangement): void {
+  const { widths, heights, merges = [], frozen, tabColor } = changes;
+  if (typeof tabColor === "string") checkedColor(tabColor);
   for (const [col, width] of widths ?? [])
     if (!(col >= 0 && col < maxCols) || (width !== null && !(width >= 0 && width <= 255)))
       throw new RangeError(`Column ${col} cannot be ${width} characters wide; 255 are the most.`);

@@ -2,47 +2,12 @@ import type { Package } from "../package";
 import { type Element, openingTag, XmlPart } from "../tree";
 
 /** Children of a worksheet in the order that the format demands (ECMA-376 part 1, 18.3.1.99). */
-const order = [
-  "sheetPr",
-  "dimension",
-  "sheetViews",
-  "sheetFormatPr",
-  "cols",
-  "sheetData",
-  "sheetCalcPr",
-  "sheetProtection",
-  "protectedRanges",
-  "scenarios",
-  "autoFilter",
-  "sortState",
-  "dataConsolidate",
-  "customSheetViews",
-  "mergeCells",
-  "phoneticPr",
-  "conditionalFormatting",
-  "dataValidations",
-  "hyperlinks",
-  "printOptions",
-  "pageMargins",
-  "pageSetup",
-  "headerFooter",
-  "rowBreaks",
-  "colBreaks",
-  "customProperties",
-  "cellWatches",
-  "ignoredErrors",
-  "smartTags",
-  "drawing",
-  "legacyDrawing",
-  "legacyDrawingHF",
-  "drawingHF",
-  "picture",
-  "oleObjects",
-  "controls",
-  "webPublishItems",
-  "tableParts",
-  "extLst",
-];
+const order = `sheetPr dimension sheetViews sheetFormatPr cols sheetData sheetCalcPr sheetProtection
+  protectedRanges scenarios autoFilter sortState dataConsolidate customSheetViews mergeCells
+  phoneticPr conditionalFormatting dataValidations hyperlinks printOptions pageMargins
+  pageSetup headerFooter rowBreaks colBreaks customProperties cellWatches ignoredErrors
+  smartTags drawing legacyDrawing legacyDrawingHF drawingHF picture oleObjects controls
+  webPublishItems tableParts extLst`.split(/\s+/);
 
 /** What stands around the cells of a sheet part, to be changed element by element. */
 export class SheetFrame {
