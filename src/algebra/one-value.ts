@@ -50,20 +50,13 @@ function apply(operator: Operator, a: number, b: number): number {
       return a / b;
     case "^":
       return a ** b;
-    default:
-      return Number.isNaN(a) || Number.isNaN(b) ? Number.NaN : Number(compare(operator, a, b));
-  }
-}
-
-function compare(operator: "<" | "<=" | ">" | ">=", a: number, b: number): boolean {
-  switch (operator) {
     case "<":
-      return a < b;
+      return a < b ? 1 : a >= b ? 0 : Number.NaN;
     case "<=":
-      return a <= b;
+      return a <= b ? 1 : a > b ? 0 : Number.NaN;
     case ">":
-      return a > b;
+      return apply("<", b, a);
     case ">=":
-      return a >= b;
+      return apply("<=", b, a);
   }
 }

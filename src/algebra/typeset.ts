@@ -11,8 +11,6 @@ interface Typeset {
   readonly symbols: readonly string[];
   /** With one row's numbers: `Q = 1.07 · 24 · √4`. Empty when no numbers were given. */
   readonly numbers: readonly string[];
-  /** `Q = 51.36 cfm`, or "" when no numbers were given. */
-  readonly result: string;
   /** What each symbol means, with its unit: `ΔP  pressure across the opening, Pa`. */
   readonly legend: readonly string[];
 }
@@ -35,9 +33,6 @@ export function typeset(
   return {
     symbols: lines(shown),
     numbers: given ? lines(numbersOf(formula, given)) : [],
-    result: given
-      ? `${formula.result.shown} = ${withUnit(round(oneValue(formula, given)), formula.result.unit, system)}`
-      : "",
     legend: [...formula.symbols, ...steps].map(
       ({ shown: symbol, meaning, unit }) => `${symbol}  ${meaning}${unitText(unit, system)}`,
     ),
@@ -58,11 +53,6 @@ function numbersOf(formula: Formula, given: Readonly<Record<string, number>>): M
 function unitText(unit: Unit, system: "ip" | "si"): string {
   const text = unitIn(unit, system);
   return text === "1" ? "" : `, ${text}`;
-}
-
-function withUnit(number: string, unit: Unit, system: "ip" | "si"): string {
-  const text = unitIn(unit, system);
-  return text === "1" ? number : `${number} ${text}`;
 }
 
 /** Six significant digits: enough to follow the sum, short enough to read. */
