@@ -1,9 +1,9 @@
 import type { CellValue } from "../cells";
 import { findUnit } from "../units";
 import type { ReadGrid } from "./host";
-import { matchPhrase, readHeading, takeUnit } from "./text/heading";
+import { readHeading, takeUnit } from "./text/heading";
 import { textNumber } from "./text/number";
-import { plain } from "./text/plain";
+import { bestRun, likeness, plain } from "./text/plain";
 import { cellWord } from "./text/vocabulary";
 import type { Lot, LotList, LotRoom, RoomKind } from "./types";
 import { phrasesOf } from "./words";
@@ -67,7 +67,7 @@ function roleOf(name: string): LotRole | undefined {
   let best: LotRole | undefined;
   let score = enoughNamed;
   for (const { role, words: phrase } of phrases) {
-    const found = matchPhrase(words, phrase) * (phrase.length / words.length);
+    const found = bestRun(words, phrase, likeness) * (phrase.length / words.length);
     if (found > score) [best, score] = [role, found];
   }
   return best;

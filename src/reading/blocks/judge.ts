@@ -9,12 +9,10 @@ import { ofFanTest, ofOtherTest } from "../text/vocabulary";
 import type { Choice, Role } from "../types";
 import type { Part } from "./split";
 
-/** Whether readings of exhaust fans stand here, with what speaks for and against. */
+/** How far readings of exhaust fans stand here, with what speaks against it. */
 export interface Verdict {
   readonly score: number;
-  readonly reasons: readonly string[];
   readonly against: readonly string[];
-  readonly constant: number | undefined;
 }
 
 export const enoughForFans = 3;
@@ -54,12 +52,11 @@ export function judgeBlock(
   about: About,
   said: Choice["role"] | undefined,
 ): Verdict {
-  const reasons: string[] = [];
   const against: string[] = [];
   let score = 0;
   const add = (weight: number, because: string) => {
     score += weight;
-    (weight > 0 ? reasons : against).push(because);
+    if (weight < 0) against.push(because);
   };
   const line = (role: Role) => given.get(role);
   const statsFor = (role: Role) => (line(role) === undefined ? undefined : stats.get(line(role)!));
@@ -77,11 +74,10 @@ export function judgeBlock(
     (flow && told("flow")) ||
     (pressure && told("pressure")) ||
     (!isMany && (ofFans || (hole && (told("area") || told("diameter")))));
-  let constant: number | undefined;
   let isUnsure = !part.core;
   if (part.core && flow && pressure) {
     const fit = lawFit(flow, pressure, hole, area ? 1 : 2, leastShare);
-    constant = hole && fit?.constant;
+    const constant = hole && fit?.constant;
     const unit = (role: Role) => words.get(line(role) ?? -1)?.unit?.name;
     const known =
       constant !== undefined &&
@@ -94,7 +90,7 @@ export function judgeBlock(
     const byChance = part.core.by === "physics" && (isMany || (fit?.different ?? 0) < leastUnnamed);
     isUnsure = byChance;
     if (byChance && !isNamed) against.push("the amounts may follow each other by chance");
-    else if (known) add(4, `flow = ${rounded(constant!)} × area × √pressure, a usual constant`);
+    else if (known) add(4, "flow = constant × area × √pressure, with a usual constant");
     else if (part.core.by === "chart" || part.core.opening !== undefined)
       add(2.5, "flow follows opening and √pressure");
     else if (constant === undefined) add(2, "flow is made from a pressure's root");
@@ -125,7 +121,7 @@ export function judgeBlock(
   if (!flow && !pressure) add(-5, "there is neither flow nor pressure");
   else if (!flow && !(pressure && (hole || line("opening") !== undefined)))
     add(-3, "there is no flow, and no opening beside a pressure");
-  return { score, reasons, against, constant };
+  return { score, against };
 }
 
 const quantity: Readonly<Partial<Record<Role, string>>> = {
@@ -137,8 +133,4 @@ const quantity: Readonly<Partial<Record<Role, string>>> = {
 
 function dimensionOf(words: LineWords | undefined): string | undefined {
   return words?.unit && units.find(({ name }) => name === words.unit!.name)?.dimension;
-}
-
-function rounded(value: number): string {
-  return String(Number(value.toPrecision(4)));
 }

@@ -2,8 +2,7 @@ import { serialOfDay } from "../../cells";
 import type { Cells } from "../cells/cells";
 import { isDaySerial } from "../evidence/stats";
 import { type Label, labelsOf } from "../tables/labels";
-import { matchPhrase } from "../text/heading";
-import { plain } from "../text/plain";
+import { bestRun, likeness, plain } from "../text/plain";
 import type { Habit } from "../types";
 import { type Language, languages, phrasesOf } from "../words";
 import { type SignNote, signNotes } from "./sign";
@@ -44,7 +43,7 @@ function isLabel(text: string, key: LabelKey): boolean {
   const words = plain(text).split(" ");
   return phrases
     .get(key)!
-    .some((parts) => words.length <= parts.length + 2 && matchPhrase(words, parts) >= 0.85);
+    .some((parts) => words.length <= parts.length + 2 && bestRun(words, parts, likeness) >= 0.85);
 }
 
 /** The lowest and highest pressure that the workbook states. */

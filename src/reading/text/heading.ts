@@ -2,7 +2,7 @@ import { onceForText } from "../../cells";
 import { findUnit, type UnitEntry } from "../../units";
 import { type RoleOrOther, rolesAndOther } from "../roles";
 import { languages, phrasesOf } from "../words";
-import { likeness, plain } from "./plain";
+import { bestRun, likeness, plain } from "./plain";
 
 /** A heading taken apart. */
 export interface HeadingWords {
@@ -47,7 +47,7 @@ export const readHeading = onceForText(20_000, (text): HeadingWords => {
   // A heading that is a phrase word for word is no slip or beginning of another.
   const isPhrase = phraseNames.has(name);
   for (const phrase of phrases) {
-    const found = matchPhrase(words, phrase.words);
+    const found = bestRun(words, phrase.words, likeness);
     if (found === 0 || (isPhrase && found < 1)) continue;
     const covered = phrase.words.length / words.length;
     const weight = phrase.weight * found * Math.min(1, covered) ** 0.35;
@@ -56,18 +56,6 @@ export const readHeading = onceForText(20_000, (text): HeadingWords => {
   }
   return { unit, name, told };
 });
-
-/** How well the phrase's words stand in a row among the words; 0 where they do not. */
-export function matchPhrase(words: readonly string[], phrase: readonly string[]): number {
-  let best = 0;
-  for (let at = 0; at + phrase.length <= words.length; at++) {
-    let least = 1;
-    for (let i = 0; i < phrase.length && least > best; i++)
-      least = Math.min(least, likeness(words[at + i]!, phrase[i]!));
-    if (least > best) best = least;
-  }
-  return best;
-}
 
 /** Letters that are more often a word or a label than a unit, unless they stand in brackets. */
 const doubtful = new Set(["in", "m", "a", "ft", "cm", '"']);

@@ -44,6 +44,22 @@ export function likeness(written: string, listed: string): number {
   return b >= 5 && a >= b + 2 && written.startsWith(listed) ? 0.75 : 0;
 }
 
+/** How well the words of a phrase stand in a row among the words; 0 where they do not. */
+export function bestRun(
+  words: readonly string[],
+  phrase: readonly string[],
+  like: (word: string, listed: string) => number,
+): number {
+  let best = 0;
+  for (let at = 0; at + phrase.length <= words.length; at++) {
+    let least = 1;
+    for (let i = 0; i < phrase.length && least > best; i++)
+      least = Math.min(least, like(words[at + i]!, phrase[i]!));
+    if (least > best) best = least;
+  }
+  return best;
+}
+
 /** "reqd" for "required", "mtr" for "meter": the first and last letter, and letters in order. */
 function isSkeleton(written: string, listed: string): boolean {
   if (written[0] !== listed[0] || written.at(-1) !== listed.at(-1)) return false;

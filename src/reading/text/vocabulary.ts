@@ -2,7 +2,7 @@ import { onceForText } from "../../cells";
 import type { RoomKind } from "../types";
 import { type Language, languages, phrasesOf } from "../words";
 import { longestLine } from "./heading";
-import { likeness, plain } from "./plain";
+import { bestRun, likeness, plain } from "./plain";
 
 /** What a word in a cell may mean, whatever its column. */
 interface CellWord {
@@ -97,17 +97,11 @@ function find<T>(
 }
 
 function standsIn(words: readonly string[], phrase: readonly string[]): number {
-  let best = 0;
-  for (let at = 0; at + phrase.length <= words.length; at++) {
-    let least = 1;
-    for (let i = 0; i < phrase.length && least > 0; i++) {
-      const like = likeness(words[at + i]!.replace(/(?<=\D)\d+$/, ""), phrase[i]!);
-      // Short words are too often other words to be taken by halves.
-      least = Math.min(least, phrase[i]!.length < 4 && like < 0.95 ? 0 : like);
-    }
-    best = Math.max(best, least);
-  }
-  return best;
+  return bestRun(words, phrase, (word, listed) => {
+    const like = likeness(word.replace(/(?<=\D)\d+$/, ""), listed);
+    // Short words are too often other words to be taken by halves.
+    return listed.length < 4 && like < 0.95 ? 0 : like;
+  });
 }
 
 /** Whether a title or a sheet's name speaks of another test than one of exhaust fans. */
