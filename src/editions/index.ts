@@ -21,7 +21,7 @@ export {
   makeupAirRules,
   soundRules,
 } from "./find";
-export { oneOf, UnknownNameError } from "./finder";
+export { finder, oneOf, UnknownNameError } from "./finder";
 export type { CreditRule } from "./infiltration";
 export { findCooking, findDuct, findDuty, findFan, findRoom } from "./names";
 export type { Rate, System } from "./rate";

@@ -86,4 +86,4 @@ export {
   unitsOfRole,
   valueIn,
 } from "./read";
-export { listed } from "./words";
+export { asSentence, count, listed } from "./words";

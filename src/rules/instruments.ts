@@ -1,8 +1,7 @@
-import { InputError } from "../cells";
-import { sourcesIn } from "../editions";
+import { finder, sourcesIn } from "../editions";
 import type { Source } from "../formulas";
 import { usualMeter } from "./constants";
-import { type Instrument, type InstrumentLimit, instrumentNames } from "./instrument";
+import type { Instrument, InstrumentLimit } from "./instrument";
 
 const from380 = (clause: string): Source => ({
   work: "ANSI/RESNET/ICC 380",
@@ -229,15 +228,8 @@ export const instruments: readonly Instrument[] = [
 ];
 
 /** The kind of this name, or of a common other word for it. Throws with the known ones. */
-export function findInstrument(name: string): Instrument {
-  const wanted = squeeze(name);
-  const found = instruments.find((each) =>
-    [each.name, ...each.words].some((word) => squeeze(word) === wanted),
-  );
-  if (found) return found;
-  throw new InputError(`unknown instrument "${name}": use one of ${instrumentNames.join(", ")}`);
-}
-
-function squeeze(name: string): string {
-  return name.toLowerCase().replace(/[\s\-_]+/g, "");
-}
+export const findInstrument = finder<Instrument>(
+  "instrument",
+  instruments.map((each) => [each, [each.name, ...each.words]]),
+  ({ name }) => name,
+);

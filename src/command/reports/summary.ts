@@ -1,5 +1,7 @@
 import { cellName, columnLetters, grouped, parseCell } from "../../cells";
 import {
+  asSentence,
+  count,
   estimateOf,
   type Finding,
   findingKinds,
@@ -21,7 +23,7 @@ export function countsText(check: JobCheck): string {
   const faults = faultCount(check);
   const open =
     faults > 0
-      ? `${counted(faults, "fault")} in ${counted(faultyCells, "cell")}: ${parts.join(", ")}`
+      ? `${count(faults, "fault")} in ${count(faultyCells, "cell")}: ${parts.join(", ")}`
       : bySeverity.result > 0
         ? "no fault"
         : accepted > 0
@@ -29,22 +31,18 @@ export function countsText(check: JobCheck): string {
           : check.job.fans && check.summary.fans === 0
             ? `no fan typed yet${planned(check)}`
             : "nothing found";
-  const results = bySeverity.result > 0 ? `; ${counted(bySeverity.result, "result")}` : "";
+  const results = bySeverity.result > 0 ? `; ${count(bySeverity.result, "result")}` : "";
   return `${open}${results}${accepted > 0 ? `; ${accepted} accepted` : ""}`;
 }
 
 function planned({ job }: JobCheck): string {
   const fans = estimateOf(job)?.totals.at(-1)?.planned ?? 0;
-  return fans > 0 ? `; ${counted(fans, "fan")} planned: --order tells what to buy` : "";
+  return fans > 0 ? `; ${count(fans, "fan")} planned: --order tells what to buy` : "";
 }
 
 /** Open faults, a cause each. */
 export function faultCount({ summary: { bySeverity } }: JobCheck): number {
   return bySeverity.wrong + bySeverity.doubtful + bySeverity.missing;
-}
-
-function counted(number: number, one: string): string {
-  return `${number} ${one}${number === 1 ? "" : "s"}`;
 }
 
 /** "Fans!K3", with " and 38 more" where the cause stands in further cells. */
@@ -59,7 +57,7 @@ export function placeText({ sheet, cell, cells }: Finding): string {
  * they are judged; of a workbook without fans, that it has none.
  */
 export function scopeText(check: JobCheck): string {
-  if (check.job.noFans !== "" && !check.job.fans) return sentence(check.job.noFans);
+  if (check.job.noFans !== "" && !check.job.fans) return asSentence(check.job.noFans);
   const { fans, measured, unusable, dwellings, openings } = check.summary;
   const { edition, system } = check.job.settings;
   const isJudged = check.job.fans?.table.has("required") === true;
@@ -67,9 +65,9 @@ export function scopeText(check: JobCheck): string {
     ? "no edition is named: judged by the sheets' own required rates"
     : "no edition is named, and no required rates stand in the sheets: flows are not judged";
   const read = unusable > 0 ? `, ${unusable} with a reading that is no number` : "";
-  const listed = openings > 0 || !check.job.firm ? `, ${counted(openings, "opening")}` : "";
+  const listed = openings > 0 || !check.job.firm ? `, ${count(openings, "opening")}` : "";
   return (
-    `${counted(fans, "fan")} in ${counted(dwellings, "dwelling")}, ${measured} measured${read}${listed}; ` +
+    `${count(fans, "fan")} in ${count(dwellings, "dwelling")}, ${measured} measured${read}${listed}; ` +
     `${edition?.id ?? (check.job.firm ? unnamed : "no edition")}, ${system}`
   );
 }
@@ -220,14 +218,10 @@ function readLine(place: string, blocks: readonly Block[]): string {
       means.reduce((left, { of }) => left + 1 - of.length, fans.length),
     ),
   ];
-  const retests = again > 0 ? `, ${counted(again, "reading")} of further tests` : "";
-  return `${place}: ${counted(readings, "reading")} of ${counted(fans, "fan")}${retests}, ${layoutsOf(blocks)}`;
+  const retests = again > 0 ? `, ${count(again, "reading")} of further tests` : "";
+  return `${place}: ${count(readings, "reading")} of ${count(fans, "fan")}${retests}, ${layoutsOf(blocks)}`;
 }
 
 function sheetsText(sheets: readonly string[]): string {
   return `${sheets.length} sheets, ${sheets[0]} to ${sheets.at(-1)}`;
-}
-
-export function sentence(text: string): string {
-  return `${text[0]?.toUpperCase()}${text.slice(1)}.`;
 }

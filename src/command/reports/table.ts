@@ -1,6 +1,7 @@
 import { styleText } from "node:util";
 import { visible, visibleIn } from "../../cells";
 import {
+  asSentence,
   type Finding,
   type JobCheck,
   provenanceLine,
@@ -17,7 +18,6 @@ import {
   kindLines,
   readLines,
   scopeText,
-  sentence,
   sorted,
 } from "./summary";
 
@@ -120,7 +120,7 @@ function findingsTable(findings: readonly Finding[], look: Look): string {
 }
 
 function foundText(finding: Finding, isShared: boolean): string {
-  const what = sentence(finding.what);
+  const what = asSentence(finding.what);
   return [
     isShared ? what : `${what} ${finding.effect}`,
     visible(acceptanceText(finding)),

@@ -1,4 +1,4 @@
-import { isBlankCell, isCellError } from "../../cells";
+import { counted, isBlankCell, isCellError } from "../../cells";
 import type { Edition } from "../../editions";
 import { evaluate, layoutOf, type SheetKind, type Source, type Values } from "../columns";
 import { Columns, definedAs, type Job, type Table } from "../read";
@@ -85,7 +85,7 @@ export function estimateOf(job: Job, other?: Edition): Estimate | undefined {
   ]);
   const items = itemsOf(columns, job.tables.catalogue?.length ?? 0);
   const asked = rows.filter(({ required }) => required !== null && required !== "");
-  const runs = counted(rows, ({ ductItem }) => text(ductItem));
+  const runs = counted(rows.map(({ ductItem }) => text(ductItem)));
   const unfit = unfitDucts(rows, settings);
   const isNone = (row: Row) => text(row.required) === "none";
   return {
@@ -103,16 +103,18 @@ export function estimateOf(job: Job, other?: Edition): Estimate | undefined {
       })),
     unfit,
     openings: [
-      ...counted(rows, ({ box, openings }) =>
-        text(openings) === "" ? "" : `${text(box)}\u0000${text(openings)}`,
+      ...counted(
+        rows
+          .filter(({ openings }) => text(openings) !== "")
+          .map(({ box, openings }) => `${text(box)}\u0000${text(openings)}`),
       ),
     ].map(([key, fans]) => {
       const [box = "", openings = ""] = key.split("\u0000");
       return { box, openings, fans };
     }),
-    unmet: [...counted(rows, ({ buy }) => (typeof buy === "string" ? buy : ""))].map(
-      ([said, fans]) => ({ said, fans }),
-    ),
+    unmet: [
+      ...counted(rows.flatMap(({ buy }) => (typeof buy === "string" && buy ? [buy] : []))),
+    ].map(([said, fans]) => ({ said, fans })),
     totals: totalled(columns),
   };
 }
@@ -150,16 +152,6 @@ function itemsOf(columns: Columns, length: number): Item[] {
       all: num(all),
     }),
   );
-}
-
-/** How many rows have each text; those with "" are left out. */
-function counted(rows: readonly Row[], of: (row: Row) => string): Map<string, number> {
-  const counts = new Map<string, number>();
-  for (const row of rows) {
-    const key = of(row);
-    if (key !== "") counts.set(key, (counts.get(key) ?? 0) + 1);
-  }
-  return counts;
 }
 
 function ratesOf(rows: readonly Row[]): PlannedRate[] {

@@ -1,4 +1,5 @@
 import {
+  count,
   type Finding,
   isOpen,
   type JobCheck,
@@ -8,10 +9,7 @@ import {
 } from "../../job";
 import { findingKey } from "./finding-groups";
 
-/** "1 fan", "3 fans". */
-export function count(number: number, one: string, many = `${one}s`): string {
-  return `${number} ${number === 1 ? one : many}`;
-}
+export { count } from "../../job";
 
 /** "12 wrong, 3 doubtful, 1 missing"; "nothing found" where the job is clean. */
 function severityCounts(bySeverity: Readonly<Record<Severity, number>>): string {

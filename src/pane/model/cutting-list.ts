@@ -1,5 +1,6 @@
 import { InputError, shown } from "../../cells";
 import {
+  asSentence,
   type BoxPlan,
   freeOfFace,
   holeSaws,
@@ -110,7 +111,7 @@ export function planFor(wish: PlanWish, settings: Settings): Planned {
     const cuts = plan.openings.map((opening) => cutOf(opening, system));
     return { plan, cuts, face: face && face.width * face.height, note: noteOn(plan) };
   } catch (error) {
-    if (error instanceof InputError) return { problem: sentence(error.message) };
+    if (error instanceof InputError) return { problem: asSentence(error.message) };
     throw error;
   }
 }
@@ -146,8 +147,4 @@ function typedNumber(text: string): number | undefined {
   const [, whole = "0", top = "", bottom = ""] = /^(?:(\d+)\s+)?(\d+)\/(\d+)$/.exec(trimmed) ?? [];
   const value = bottom === "" ? Number(trimmed) : Number(whole) + Number(top) / Number(bottom);
   return trimmed !== "" && Number.isFinite(value) && value >= 0 ? value : undefined;
-}
-
-function sentence(text: string): string {
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 }

@@ -86,9 +86,8 @@ type ByFormula<A extends Arguments> = Omit<Rule<A>, "work" | "uses" | "atOnce"> 
 export function byFormula<A extends Arguments>(own: ByFormula<A>): Rule {
   const { formula, of, unit, ...rest } = own;
   const uses = own.uses ?? [[{ formula: formula as BySystem<Formula>, of: of as Use["of"] }]];
-  const formulas =
-    own.formulas ??
-    unique(uses.flatMap((chain) => chain.map((use) => inSystem(use.formula, "ip"))));
+  const used = uses.flat().map((use) => inSystem(use.formula, "ip"));
+  const formulas = own.formulas ?? [...new Set(used)];
   const base = { ...rest, uses, formulas, width: uses.length };
   const work = (given: Given<A>): Answer => {
     const sums = uses.map((chain) => sumsOf(chain, given as Readonly<Record<string, unknown>>));
@@ -155,8 +154,4 @@ export function sumValue({ formula, given }: Sum): number {
 export function bySum(formula: Formula, given: Readonly<Record<string, number>>): Answer {
   const sum = { formula, given };
   return { gives: sumValue(sum), why: () => ({ sums: [sum] }) };
-}
-
-function unique<T>(all: readonly T[]): T[] {
-  return [...new Set(all)];
 }

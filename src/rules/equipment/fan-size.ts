@@ -10,44 +10,23 @@ import type { NativeForm } from "../native/native";
 const ratings: NumbersArgument = { kind: "numbers", need: aboveZero };
 const marginNeed: Need = { from: 0, say: "give a margin of 0 or more, in per cent" };
 
-interface FanSize {
-  /** The smallest rated flow that will do; undefined where none will. */
-  readonly rated: number | undefined;
-  /** The largest of the list; undefined for a list without ratings. */
-  readonly largest: number | undefined;
-  /** The least rated flow asked for. */
-  readonly least: number;
-}
-
 /** So much of a rate is rounding: 50 with 10 % more is met by a fan of 55. */
 const roundOff = 1e-9;
 
-/**
- * The smallest fan of a list that still meets the rate after the margin. `required` and `ratings`
- * in one unit; `margin` in per cent. The ratings may stand in any order.
- */
-function fanSize(required: number, margin: number, ratings: readonly number[]): FanSize {
-  const least = oneValue(rateWithMargin, { R: required, s: margin });
-  let rated: number | undefined;
-  let largest: number | undefined;
-  for (const rating of ratings) {
-    if (largest === undefined || rating > largest) largest = rating;
-    if (rating >= least * (1 - roundOff) && (rated === undefined || rating < rated)) rated = rating;
-  }
-  return { rated, largest, least };
-}
-
+/** Rates and ratings in one unit, the margin in per cent; the ratings may stand in any order. */
 export const rule = ruleOf({
   id: "FAN_SIZE",
   title: "Smallest rated flow that will do",
   arguments: { required: flowToCome, margin: ifGiven(marginNeed), ratings },
   formulas: [rateWithMargin],
   work({ required: R, margin: s = 0, ratings }) {
-    const { rated, largest } = fanSize(R, s, ratings);
+    const least = oneValue(rateWithMargin, { R, s }) * (1 - roundOff);
+    const ascending = [...ratings].sort((a, b) => a - b);
+    const largest = ascending.at(-1);
     const none =
       largest === undefined ? "no rating in the list" : `none in the list, largest ${largest}`;
     return {
-      gives: rated ?? none,
+      gives: ascending.find((rating) => rating >= least) ?? none,
       why: () => ({
         sums: [{ formula: rateWithMargin, given: { R, s } }],
         words: [`the least of ${ratings.length} ratings that is not below it`],

@@ -5,6 +5,7 @@ import {
   duties,
   editions,
   fanKinds,
+  findAnyEdition,
   findCooking,
   findDuct,
   findDuty,
@@ -39,7 +40,7 @@ export const nameKinds = {
   edition: {
     what: "edition",
     known: everyCode.map(({ id }) => id),
-    find: findAnyCode,
+    find: (text) => findAnyEdition(text).id,
     isWhole: true,
     spellings: everyCode.flatMap(({ id, title, aliases }) =>
       [id, title, ...aliases].map((written) => [written, id] as const),
@@ -54,20 +55,6 @@ export const nameKinds = {
 } satisfies Record<string, NameKind>;
 
 export type NameKindId = keyof typeof nameKinds;
-
-/** By its name as compared; codes beside editions, since a rule that none sets has no row. */
-const codeByName = new Map<string, string>();
-for (const { id, title, aliases } of everyCode)
-  for (const written of [id, title, ...aliases]) {
-    const key = compared(written, true);
-    if (!codeByName.has(key)) codeByName.set(key, id);
-  }
-
-function findAnyCode(text: string): string {
-  const id = codeByName.get(compared(text, true));
-  if (id === undefined) throw new UnknownNameError(`unknown edition "${text}"`);
-  return id;
-}
 
 /** The number by which the tables know a name. */
 export function numberOfName(kind: NameKindId, name: string): number {
