@@ -11,15 +11,16 @@ import { findingKey } from "./finding-groups";
 
 export { count } from "../../job";
 
+/** "12 wrong", "1 result", "3 results". */
+export function countOf(severity: Severity, number: number): string {
+  return severity === "result" ? count(number, severity) : `${number} ${severity}`;
+}
+
 /** "12 wrong, 3 doubtful, 1 missing"; "nothing found" where the job is clean. */
 function severityCounts(bySeverity: Readonly<Record<Severity, number>>): string {
   const parts = severities
     .filter((severity) => bySeverity[severity] > 0)
-    .map((severity) =>
-      severity === "result"
-        ? count(bySeverity.result, "result")
-        : `${bySeverity[severity]} ${severity}`,
-    );
+    .map((severity) => countOf(severity, bySeverity[severity]));
   return parts.length > 0 ? parts.join(", ") : "nothing found";
 }
 

@@ -72,7 +72,9 @@ export function GoItem({ title, place, icon, onGo, children, actions }: GoItemPr
   const head = (
     <>
       <span className={styles.title}>{title}</span>
-      {place === "" ? null : <span className={onGo ? styles.place : undefined}>{place}</span>}
+      {place === "" || place === title ? null : (
+        <span className={onGo ? styles.place : undefined}>{place}</span>
+      )}
     </>
   );
   return (

@@ -24,13 +24,16 @@ export function Planner({ settings, taken }: PlannerProps) {
   const shared = useShared();
   const { session, state } = useSession();
   const [wish, setWish] = useState<PlanWish>(usualWish[settings.system]);
-  const [name, setName] = useState(`Box ${taken.length + 1}`);
+  const isTaken = (name: string) =>
+    taken.some((box) => box.toLowerCase() === name.trim().toLowerCase());
+  const freeName = (from: number): string =>
+    isTaken(`Box ${from}`) ? freeName(from + 1) : `Box ${from}`;
+  const [name, setName] = useState(() => freeName(taken.length + 1));
   const unit = flowUnit(settings.system);
   const length = settings.system === "ip" ? "in" : "mm";
   const planned = useMemo(() => planFor(wish, settings), [wish, settings]);
-  const isTaken = taken.some((box) => box.toLowerCase() === name.trim().toLowerCase());
   const nameProblem =
-    name.trim() === "" ? "Name the box." : isTaken ? "This box is already on the sheet." : "";
+    name.trim() === "" ? "Name the box." : isTaken(name) ? "This box is already on the sheet." : "";
   const write = async (openings: readonly OpeningPlan[], face: number | undefined) => {
     await session.writeOpenings({
       box: name.trim(),
@@ -38,7 +41,7 @@ export function Planner({ settings, taken }: PlannerProps) {
       openings,
       face,
     });
-    if (session.state.problem === "") setName(`Box ${taken.length + 2}`);
+    if (session.state.problem === "") setName(freeName(taken.length + 2));
   };
   const typed = (key: keyof PlanWish, label: string) => (
     <TypedNumber
@@ -57,19 +60,21 @@ export function Planner({ settings, taken }: PlannerProps) {
       <div className={shared.pair}>
         {typed("least", `Lowest flow (${unit})`)}
         {typed("most", `Highest flow (${unit})`)}
-        <Choice
-          label="Tool step"
-          value={wish.step}
-          options={steps[settings.system]}
-          onChoose={(step) => setWish({ ...wish, step })}
-        />
+      </div>
+      <Choice
+        label="Tool step"
+        value={wish.step}
+        options={steps[settings.system]}
+        onChoose={(step) => setWish({ ...wish, step })}
+      />
+      <Choice
+        label="Shape"
+        value={wish.shape}
+        options={["round", "square"]}
+        onChoose={(shape) => setWish({ ...wish, shape: shape === "square" ? "square" : "round" })}
+      />
+      <div className={shared.pair}>
         {typed("overlap", "Overlap (%)")}
-        <Choice
-          label="Shape"
-          value={wish.shape}
-          options={["round", "square"]}
-          onChoose={(shape) => setWish({ ...wish, shape: shape === "square" ? "square" : "round" })}
-        />
         {typed("rim", `Rim and bridges (${length})`)}
         {typed("width", `Face, one side (${length})`)}
         {typed("height", `Face, other side (${length})`)}

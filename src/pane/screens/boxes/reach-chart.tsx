@@ -58,9 +58,9 @@ export function ReachChart({ rows, gaps, unit }: ReachChartProps) {
             <rect
               className={styles.gap}
               x={x(lowest)}
-              y={margin.top + 0.5}
+              y={margin.top + line - 3.5}
               width={Math.max(3, x(highest) - x(lowest))}
-              height={bottom - margin.top - 1}
+              height={bottom - margin.top - line + 3}
             />
             <text className={styles.gapText} x={(x(lowest) + x(highest)) / 2} y={margin.top + 14}>
               gap

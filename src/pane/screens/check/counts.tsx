@@ -1,12 +1,13 @@
 import { makeStyles, mergeClasses, ToggleButton, tokens } from "@fluentui/react-components";
 import { type Severity, severities } from "../../../job";
+import { countOf } from "../../model/announce";
 import { SeverityIcon } from "../../parts/severity-icon";
 import { useShared } from "../../parts/styles";
 
 const useStyles = makeStyles({
   counts: {
     display: "grid",
-    gridTemplateColumns: "repeat(auto-fit, minmax(88px, 1fr))",
+    gridTemplateColumns: "repeat(auto-fit, minmax(96px, 1fr))",
     gap: tokens.spacingHorizontalXS,
   },
   count: { minWidth: 0, paddingLeft: "4px", paddingRight: "4px", whiteSpace: "nowrap" },
@@ -39,7 +40,7 @@ export function Counts({ bySeverity, chosen, onChoose }: CountsProps) {
               )
             }
           >
-            {bySeverity[severity]} {severity}
+            {countOf(severity, bySeverity[severity])}
           </ToggleButton>
         );
       })}

@@ -1,6 +1,7 @@
 import { Button } from "@fluentui/react-components";
 import { type FocusEvent, useEffect, useMemo, useRef } from "react";
 import type { Finding } from "../../../job";
+import { countOf } from "../../model/announce";
 import { findingKey, firstOf, type GroupBy, groupFindings } from "../../model/finding-groups";
 import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
@@ -51,7 +52,7 @@ export function FindingList({ findings, by, most, onMore }: FindingListProps) {
           <div className={shared.groupHead}>
             <h3 className={shared.subheading}>{group.title}</h3>
             <span className={shared.muted}>
-              {group.isKind ? `${group.total}, ${group.worst}` : group.place}
+              {group.isKind ? countOf(group.worst, group.total) : group.place}
             </span>
           </div>
           {group.shared ? (

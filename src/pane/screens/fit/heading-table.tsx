@@ -4,8 +4,7 @@ import { useShared } from "../../parts/styles";
 
 const useStyles = makeStyles({
   table: { tableLayout: "fixed" },
-  heading: { width: "34%", overflowWrap: "anywhere" },
-  unit: { width: "15%" },
+  heading: { width: "33%", overflowWrap: "anywhere" },
 });
 
 interface HeadingTableProps {
@@ -26,9 +25,6 @@ export function HeadingTable({ view, busy, onChoose }: HeadingTableProps) {
             Heading
           </th>
           <th scope="col">Taken for</th>
-          <th scope="col" className={styles.unit}>
-            Unit
-          </th>
         </tr>
       </thead>
       <tbody>
@@ -38,6 +34,7 @@ export function HeadingTable({ view, busy, onChoose }: HeadingTableProps) {
               {row.heading}{" "}
               <span className={shared.quiet}>
                 {row.cell}
+                {row.unitAssumed ? `, in ${row.unit} as the job` : ""}
                 {row.chosen ? ", your choice" : ""}
               </span>
             </td>
@@ -57,9 +54,6 @@ export function HeadingTable({ view, busy, onChoose }: HeadingTableProps) {
                   </option>
                 ))}
               </Select>
-            </td>
-            <td>
-              {row.unit} {row.unitAssumed ? <span className={shared.quiet}>the job's</span> : null}
             </td>
           </tr>
         ))}

@@ -44,7 +44,9 @@ export function CellCard({ view, head }: CellCardProps) {
         >
           {heading === "" ? target.name : `${target.name}, ${heading}`}
         </h3>
-        {about === "" || heading.includes(about) ? null : <p className={shared.muted}>{about}</p>}
+        {about === "" || heading.includes(about) || value.startsWith(about) ? null : (
+          <p className={shared.muted}>{about}</p>
+        )}
       </div>
       {view.isChanged ? <ChangedBar /> : null}
       <p className={shared.big}>{value}</p>

@@ -21,7 +21,8 @@ export function PathBar({ path }: { path: readonly Spot[] }) {
   const styles = useStyles();
   const shared = useShared();
   const go = useGo();
-  if (path.length === 0) return null;
+  // The card below names the only one.
+  if (path.length < 2) return null;
   return (
     <nav aria-label="Back">
       <ol className={mergeClasses(shared.plainList, styles.path)}>
