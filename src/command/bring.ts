@@ -8,7 +8,7 @@ import { named } from "./check-file";
 import { toJobFile } from "./job-file";
 import type { Options } from "./options";
 import { type Guard, writeFileSafely } from "./output";
-import { readWorkbookBytes } from "./read-workbook";
+import { readWorkbookFile } from "./read-workbook";
 
 type Wish = NonNullable<Options["bring"]>;
 
@@ -38,7 +38,7 @@ export async function bringFile(
 }
 
 const opened = (file: string) =>
-  named(file, async () => Workbook.open(await readWorkbookBytes(file)));
+  named(file, async () => Workbook.open((await readWorkbookFile(file)).bytes));
 
 function differs({ fan, heading, sheet, row, col, told }: Brought): string {
   return `${fan}: ${heading} is ${told.value} in the copy, ${told.before} in ${sheet}!${cellName(row, col)}`;

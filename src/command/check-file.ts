@@ -5,7 +5,7 @@ import { InputError, offsetOf, serialOf } from "../cells";
 import { checkJob, type JobCheck, type JobFile, readJob } from "../job";
 import { type HostZip, Workbook } from "../workbook";
 import { toJobFile } from "./job-file";
-import { readWorkbookBytes } from "./read-workbook";
+import { readWorkbookFile } from "./read-workbook";
 
 /** One file of a call: its check, or why there is none. */
 export type FileCheck =
@@ -35,12 +35,12 @@ export interface Look {
 
 /** Opens one file for a check; rejects with an InputError that does not name the file. */
 export async function openFile(file: string, { today, answers }: Look): Promise<OpenedFile> {
-  const bytes = await readWorkbookBytes(file);
+  const { bytes, said } = await readWorkbookFile(file);
   // A job of 100,000 rows: a heap that grows in small steps takes 40 % less memory and a third more time.
   if (bytes.length > largeFile) setFlagsFromString("--heap-growing-percent=12");
   const workbook = Workbook.open(bytes, {}, zip);
   return {
-    job: { ...toJobFile(workbook), ...(answers && { answers }) },
+    job: { ...toJobFile(workbook), said, ...(answers && { answers }) },
     today: serialOf(today) - offsetOf(workbook.date1904),
   };
 }

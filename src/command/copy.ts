@@ -6,7 +6,7 @@ import { Workbook } from "../workbook";
 import { named } from "./check-file";
 import { toJobFile } from "./job-file";
 import { type Guard, writeFileSafely } from "./output";
-import { readWorkbookBytes } from "./read-workbook";
+import { readWorkbookFile } from "./read-workbook";
 
 /** "plain": native formulas in place of ours. "values": no formulas. "field": for a phone. */
 export const copyKinds = ["plain", "values", "field"] as const;
@@ -19,9 +19,11 @@ export async function writeCopy(
   out: string,
   guard: Guard,
 ): Promise<readonly string[]> {
-  const { bytes, said } = await named(file, async () =>
-    ({ values, plain, field })[kind](await readWorkbookBytes(file)),
-  );
+  const { bytes, said } = await named(file, async () => {
+    const read = await readWorkbookFile(file);
+    const made = { values, plain, field }[kind](read.bytes);
+    return { ...made, said: [...made.said, ...read.said] };
+  });
   await writeFileSafely(out, bytes, guard);
   const [first = "", ...rest] = said;
   return [`${out}: ${first}`, ...rest];

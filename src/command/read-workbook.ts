@@ -5,6 +5,7 @@ import { basename, extname, join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 import { promisify } from "node:util";
 import { CsvError, workbookOfCsv } from "../csv";
+import { recovered } from "./converted";
 import { FileError, readFileBytes } from "./read-file";
 
 const textTables = new Set([".csv", ".tsv", ".txt"]);
@@ -21,18 +22,24 @@ const converted: Readonly<Record<string, string>> = {
 /** Turning a large workbook takes a while, but not for ever. */
 const longestConversion = 120_000;
 
+interface ReadFile {
+  readonly bytes: Uint8Array;
+  /** What is to be told of how it was read. */
+  readonly said: readonly string[];
+}
+
 /**
  * The bytes of a workbook, whatever kind of table the file is: .xlsx as it stands, text tables as
  * one sheet, .ods and .xls through LibreOffice. Rejects with a FileError that says how to mend it.
  */
-export async function readWorkbookBytes(path: string): Promise<Uint8Array> {
+export async function readWorkbookFile(path: string): Promise<ReadFile> {
   const kind = extname(path).toLowerCase();
   const filter = converted[kind];
-  if (filter !== undefined) return convert(path, filter);
+  if (filter !== undefined) return recovered(await convert(path, filter), kind);
   const bytes = await readFileBytes(path);
-  if (!textTables.has(kind)) return bytes;
+  if (!textTables.has(kind)) return { bytes, said: [] };
   try {
-    return workbookOfCsv(bytes, basename(path)).save();
+    return { bytes: workbookOfCsv(bytes, basename(path)).save(), said: [] };
   } catch (error) {
     if (error instanceof CsvError) throw new FileError(error.message);
     throw error;

@@ -55,6 +55,8 @@ export interface JobFile extends ReadWorkbook {
   readonly recognise?: (file: ReadWorkbook, answers: Answers) => WorkbookReading;
   /** A firm's answers on how to read its workbooks; those that the workbook keeps go before them. */
   readonly answers?: readonly FitChoice[];
+  /** What is told of how the file came to be read. */
+  readonly said?: readonly string[];
 }
 
 export function hasFormula(grid: Grid, row: number, col: number): boolean {

@@ -46,6 +46,7 @@ function content({ job, findings, summary, settled }: JobCheck) {
           unused: sheet.unused,
         })),
     ],
+    said: job.file.said ?? [],
     notRead: job.firm?.reading.notRead.map(({ because }) => because) ?? [],
     findings: findings.filter(isFault).map(({ row, ...finding }) => ({ ...finding, row: row + 1 })),
     results: findings.filter((finding) => !isFault(finding)).map(resultOf),

@@ -176,9 +176,10 @@ export function acceptanceText({ accepted, lapsed }: Finding): string {
     : "";
 }
 
-/** A line for each block of a firm's sheets that was read, and for what was not. */
+/** How the file was read, a line for each block of a firm's sheets that was, and for what was not. */
 export function readLines({ job }: JobCheck): string[] {
-  if (!job.firm) return [];
+  const said = job.file.said ?? [];
+  if (!job.firm) return [...said];
   const { blocks, notRead } = job.firm.reading;
   const bySheet = grouped(blocks, ({ sheet }) => sheet);
   const alike = grouped(bySheet, ([, own]) => layoutsOf(own));
@@ -192,7 +193,7 @@ export function readLines({ job }: JobCheck): string[] {
         ]
       : sheets.map(([sheet, own]) => readLine(`Sheet ${sheet}`, own)),
   );
-  return [...read, ...notRead.map(({ because }) => because)];
+  return [...said, ...read, ...notRead.map(({ because }) => because)];
 }
 
 /** So many sheets of one layout are told each in a line of its own. */
