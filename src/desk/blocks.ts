@@ -1,4 +1,3 @@
-import type { CellText } from "./book";
 import { blockAt, clipOf, filled } from "./clip";
 import type { Desk } from "./desk";
 import { mostCols, mostRows } from "./extent";
@@ -24,7 +23,7 @@ export function pasteBlock(desk: Desk, text: string): void {
     return;
   }
   desk.attempt(() => {
-    book.enter(area.sheet, cellsOf(area.top, area.left, rows));
+    book.userEntersBlock(area.sheet, area.top, area.left, rows);
     desk.reach(bottom, right);
     desk.selectArea(area.top, area.left, bottom, right);
   });
@@ -36,10 +35,5 @@ export function fillDown(desk: Desk): void {
   const from = top === bottom ? top - 1 : top;
   if (from < 0) return;
   const rows = filled(desk.book, { ...sides, top: from, bottom: from }, bottom - from);
-  desk.attempt(() => desk.book.enter(sides.sheet, cellsOf(from + 1, sides.left, rows)));
-}
-
-/** A block of texts, cell by cell. */
-function cellsOf(top: number, left: number, rows: readonly (readonly string[])[]): CellText[] {
-  return rows.flatMap((line, r) => line.map((text, c) => ({ row: top + r, col: left + c, text })));
+  desk.attempt(() => desk.book.userEntersBlock(sides.sheet, from + 1, sides.left, rows));
 }

@@ -1,6 +1,6 @@
 import type { Place } from "../cells";
-import type { Book } from "./book";
 import type { Extent } from "./extent";
+import type { WorkbookHost } from "./host";
 import { readBlock, writeBlock } from "./text/block";
 import { shifted } from "./text/shift";
 
@@ -17,7 +17,7 @@ interface CopiedCell {
 }
 
 /** The shown cells of an area, for the clipboard as text and for this workbook with formulas. */
-export function clipOf(book: Book, area: Place, extent: Extent): Clip {
+export function clipOf(book: WorkbookHost, area: Place, extent: Extent): Clip {
   const shown: string[][] = [];
   const rows: CopiedCell[][] = [];
   for (let row = area.top; row <= area.bottom; row++) {
@@ -25,8 +25,8 @@ export function clipOf(book: Book, area: Place, extent: Extent): Clip {
     const cells: CopiedCell[] = [];
     for (let col = area.left; col <= area.right; col++) {
       if (!extent.isShown(row, col)) continue;
-      texts.push(book.shown(area.sheet, row, col));
-      cells.push({ row, col, content: book.content(area.sheet, row, col) });
+      texts.push(book.text(area.sheet, row, col));
+      cells.push({ row, col, content: book.typedText(area.sheet, row, col) });
     }
     if (cells.length === 0) continue;
     shown.push(texts);
@@ -56,11 +56,11 @@ export function blockAt(text: string, clip: Clip | null, area: Place, extent: Ex
 }
 
 /** The contents of a row of cells, repeated over the rows below it. */
-export function filled(book: Book, row: Place, count: number): string[][] {
+export function filled(book: WorkbookHost, row: Place, count: number): string[][] {
   return Array.from({ length: Math.max(1, count) }, (_, r) =>
     Array.from({ length: row.right - row.left + 1 }, (_, c) => {
       const from = { row: row.top, col: row.left + c };
-      const content = book.content(row.sheet, from.row, from.col);
+      const content = book.typedText(row.sheet, from.row, from.col);
       return shifted(content, from, { row: row.top + 1 + r, col: from.col });
     }),
   );

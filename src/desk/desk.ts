@@ -1,9 +1,9 @@
-import { cellName, kept, maxCols, type Place, toldOf } from "../cells";
+import { cellName, kept, maxCols, type Place, rectangleText, toldOf } from "../cells";
 import type { PageMark } from "../pane";
-import type { Book, BookChange, SheetFacts } from "./book";
 import type { Clip } from "./clip";
 import type { Edit } from "./edit";
 import { Extent } from "./extent";
+import type { Change, SheetInfo, WorkbookHost } from "./host";
 import { HostError } from "./host/wire/errors";
 import { Messages } from "./messages";
 import { formulasFor } from "./rows/grow";
@@ -35,7 +35,7 @@ interface Filter {
 /** What the person at the desk is doing: the open book, the cell they are at, the text they type. */
 export class Desk {
   readonly messages = new Messages(() => this.tell("messages"));
-  sheet: SheetFacts;
+  sheet: SheetInfo;
   extent: Extent;
   /** The active cell, and the opposite corner of what is selected. */
   cursor: Spot = corner;
@@ -60,7 +60,7 @@ export class Desk {
   private readonly listeners = new Set<(topic: DeskTopic) => void>();
   private readonly spots = new Map<string, Spot>();
 
-  constructor(readonly book: Book) {
+  constructor(readonly book: WorkbookHost) {
     this.sheet = activeSheet(book);
     this.extent = new Extent(this.sheet, corner);
     book.onChange((change) => this.changed(change));
@@ -108,7 +108,7 @@ export class Desk {
     if (name === this.sheet.name) return;
     if (this.edit && !this.commit()) return;
     const { row, col } = this.spots.get(name) ?? corner;
-    this.book.select({ sheet: name, top: row, left: col, bottom: row, right: col });
+    this.book.select(name, cellName(row, col));
   }
 
   /** Shows what the check found at its cells; what is new in the row typed into last is told. */
@@ -138,7 +138,7 @@ export class Desk {
       return;
     }
     const { row, col } = this.cursor;
-    const content = text ?? this.book.content(this.sheet.name, row, col);
+    const content = text ?? this.book.typedText(this.sheet.name, row, col);
     const isOver = text !== undefined;
     this.edit = { sheet: this.sheet.name, row, col, text: content, place, isOver, problem: null };
     this.book.beginEdit();
@@ -183,7 +183,7 @@ export class Desk {
   commit(): boolean {
     const { edit } = this;
     if (!edit) return true;
-    const before = this.book.content(edit.sheet, edit.row, edit.col);
+    const before = this.book.typedText(edit.sheet, edit.row, edit.col);
     this.book.endEdit();
     try {
       if (edit.text !== before) this.enter(edit);
@@ -204,7 +204,7 @@ export class Desk {
     this.latest = null;
     const further = text === "" ? [] : formulasFor(this, row).filter((cell) => cell.col !== col);
     const enter = (own: string) =>
-      this.book.enter(
+      this.book.userEntersCells(
         sheet,
         [{ row, col, text: own }, ...further],
         further.length > 0 ? row : undefined,
@@ -250,7 +250,9 @@ export class Desk {
     const further = formulasFor(this, next);
     const newRow = further.length > 0 ? next : undefined;
     if (cells.length > 0)
-      this.attempt(() => this.book.enter(this.sheet.name, [...cells, ...further], newRow));
+      this.attempt(() =>
+        this.book.userEntersCells(this.sheet.name, [...cells, ...further], newRow),
+      );
     const typed = typedColumns(this, next);
     const first = typed[0] ?? this.cursor.col;
     this.moveTo(next, typed.find(isBlankAt(next)) ?? first);
@@ -272,7 +274,7 @@ export class Desk {
     const { row, col } = this.cursor;
     const head = headRow(this, row);
     this.showAllRows();
-    const wanted = this.book.shown(this.sheet.name, row, col);
+    const wanted = this.book.text(this.sheet.name, row, col);
     const told = this.messages.add("info", `Only rows with "${wanted}" in this column are shown.`);
     this.filter = { sheet: this.sheet.name, head, col, wanted, told, hidden: new Set() };
     this.filterAgain();
@@ -285,7 +287,7 @@ export class Desk {
     const { sheet, head, col, wanted } = filter;
     const hidden = new Set<number>();
     for (let each = head + 1; each < this.extent.usedRows; each++)
-      if (book.shown(sheet, each, col) !== wanted) hidden.add(each);
+      if (book.text(sheet, each, col) !== wanted) hidden.add(each);
     this.filter = { ...filter, hidden };
     this.layOut();
     const { cursor, extent } = this;
@@ -308,22 +310,22 @@ export class Desk {
   }
 
   /** The active sheet, with the rows that a filter leaves out. */
-  private readFacts(): SheetFacts {
+  private readFacts(): SheetInfo {
     const facts = activeSheet(this.book);
     if (this.filter?.sheet !== facts.name) return facts;
     const hiddenRows = new Set([...facts.hiddenRows, ...this.filter.hidden]);
-    return { ...facts, hiddenRows, width: (col) => facts.width(col) };
+    return { ...facts, hiddenRows };
   }
 
   /** Shows the sheet so many tabs further on. */
   turnSheet(by: 1 | -1): void {
-    const names = this.book.sheets().map(({ name }) => name);
+    const names = this.book.shownSheets.map(({ name }) => name);
     const next = names[names.indexOf(this.sheet.name) + by];
     if (next !== undefined) this.showSheet(next);
   }
 
   clear(): void {
-    this.attempt(() => this.book.clear(this.area));
+    this.attempt(() => this.book.userClears(this.area));
   }
 
   undo(): void {
@@ -346,7 +348,7 @@ export class Desk {
   private selected(): void {
     this.spots.set(this.sheet.name, this.cursor);
     this.tell("selection");
-    this.book.select(this.area);
+    this.book.select(this.sheet.name, rectangleText(this.area));
   }
 
   /** A selection made elsewhere: by the pane, a tab, or an address. */
@@ -372,17 +374,17 @@ export class Desk {
     this.tell("selection");
   }
 
-  private changed(change: BookChange): void {
-    if (change.kind === "cells") {
+  private changed({ kind }: Change): void {
+    if (kind === "cells") {
       this.growWithUse();
       this.tell("cells");
       return;
     }
-    if (change.kind === "looks") {
+    if (kind === "formats" || kind === "marks" || kind === "names") {
       this.tell("cells");
       return;
     }
-    if (change.kind === "opened") {
+    if (kind === "opened") {
       this.edit = null;
       this.clip = null;
       this.spots.clear();
@@ -392,7 +394,7 @@ export class Desk {
       this.opened++;
     }
     this.readSheet();
-    this.tell(change.kind === "layout" ? "sheet" : "book");
+    this.tell(kind === "layout" ? "sheet" : "book");
   }
 
   /** Lays out more blank rows where the used ones come near the end. */
@@ -424,8 +426,8 @@ export class Desk {
   }
 }
 
-function activeSheet(book: Book): SheetFacts {
-  const sheets = book.sheets();
+function activeSheet(book: WorkbookHost): SheetInfo {
+  const sheets = book.shownSheets;
   const active = sheets.find((sheet) => sheet.name === book.selection.sheet) ?? sheets[0];
   if (!active) throw new RangeError("The workbook has no sheet to show.");
   return active;

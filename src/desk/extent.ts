@@ -1,4 +1,4 @@
-import type { SheetFacts } from "./book";
+import type { SheetInfo } from "./host";
 
 /** Most rows the grid lays out below one another; further ones are not reached. */
 export const mostRows = 200_000;
@@ -14,7 +14,7 @@ export class Extent {
   private readonly hiddenCols: ReadonlySet<number>;
 
   /** `reach` is a cell that must be part of it, however far out. */
-  constructor(facts: SheetFacts, reach: { readonly row: number; readonly col: number }) {
+  constructor(facts: SheetInfo, reach: { readonly row: number; readonly col: number }) {
     this.usedRows = facts.rowCount;
     this.usedCols = facts.colCount;
     this.hiddenRows = facts.hiddenRows;

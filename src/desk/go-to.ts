@@ -1,4 +1,4 @@
-import { parseAddress } from "../cells";
+import { parseAddress, rectangleText } from "../cells";
 import type { Desk } from "./desk";
 import { mostCols, mostRows } from "./extent";
 
@@ -8,9 +8,9 @@ export function goTo({ book, sheet }: Desk, text: string): void {
   if (!place) throw new RangeError(`"${text}" is no cell: type an address such as C5 or Fans!C5.`);
   const { sheet: named, range } = place;
   const wanted = (named ?? sheet.name).toLowerCase();
-  const found = book.sheets().find(({ name }) => name.toLowerCase() === wanted);
+  const found = book.shownSheets.find(({ name }) => name.toLowerCase() === wanted);
   if (!found) throw new RangeError(`The workbook shows no sheet "${named}".`);
   if (range.bottom >= mostRows || range.right >= mostCols)
     throw new RangeError(`The grid goes to row ${mostRows} and column ${mostCols}.`);
-  book.select({ sheet: found.name, ...range });
+  book.select(found.name, rectangleText(range));
 }

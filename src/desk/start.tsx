@@ -4,7 +4,6 @@ import { Desk } from "./desk";
 import { Files, firstWorkbook } from "./files/files";
 import { App } from "./frame/App";
 import { type ClientLibrary, connect, WorkbookHost } from "./host";
-import { HostBook } from "./host-book";
 import { Keeper } from "./keep/keeper";
 
 /** The client library of Office.js, copied into the site when it is built. */
@@ -23,7 +22,7 @@ export async function startDesk(element: HTMLElement, base: string): Promise<voi
     fileName: first.name,
   });
   connect((globalThis as unknown as { OfficeExtension: ClientLibrary }).OfficeExtension, host);
-  const desk = new Desk(new HostBook(host));
+  const desk = new Desk(host);
   if (first.problem !== null) desk.messages.add("error", first.problem);
   const files = new Files(host, desk);
   const keeper = new Keeper(host, desk, files);

@@ -159,7 +159,7 @@ describe("The page's side of the host", () => {
 
   it("gives the sheets in the order of their tabs", () => {
     const host = openDesk({ Data: rows([1, 2], [3]), Other: [] });
-    expect(host.sheets[0]).toEqual({
+    expect(host.sheets[0]).toMatchObject({
       name: "Data",
       visibility: "visible",
       isProtected: false,

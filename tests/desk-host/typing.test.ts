@@ -3,7 +3,6 @@ import { worksheetFunctions } from "../../functions";
 import { Desk } from "../../src/desk/desk";
 import { pressKey } from "../../src/desk/grid/keys";
 import { WorkbookHost } from "../../src/desk/host";
-import { HostBook } from "../../src/desk/host-book";
 import { restOf } from "../../src/desk/rows/complete";
 import { jobWorkbook } from "../../src/new-job";
 
@@ -16,9 +15,7 @@ function atFirstFan(): Desk {
     boxes: ["A", "B"].map((opening, i) => ({ box: "Box 1", opening, area: 20 + 30 * i })),
     fans: Array.from({ length: 6 }, () => ({})),
   });
-  const desk = new Desk(
-    new HostBook(new WorkbookHost(workbook, { functions: worksheetFunctions })),
-  );
+  const desk = new Desk(new WorkbookHost(workbook, { functions: worksheetFunctions }));
   desk.showSheet("Fans");
   desk.moveTo(1, 0);
   return desk;
@@ -91,7 +88,7 @@ describe("fans typed into a new job", () => {
 
   it("never completes a number, nor a name that is there whole", () => {
     const desk = atFirstFan();
-    desk.book.enter("Fans", [{ row: 1, col: 0, text: "Lot 12" }]);
+    desk.book.userEnters("Fans", 1, 0, "Lot 12");
     expect(restOf(desk, 2, 0, "Lot 1")).toBe("");
     expect(restOf(desk, 2, 1, "L")).toBe("");
     expect(restOf(desk, 2, 0, "Lo")).toBe("t 12");

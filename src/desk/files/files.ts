@@ -162,7 +162,7 @@ function shownRows({ book, sheet, extent }: Desk): (string | number)[][] {
     .filter((row) => !sheet.hiddenRows.has(row))
     .map((row) =>
       cols.map((col) => {
-        const text = book.shown(sheet.name, row, col);
+        const text = book.text(sheet.name, row, col);
         const isNumber = typeof book.value(sheet.name, row, col) === "number";
         // As a number a negative one is not taken for the beginning of a formula.
         return isNumber && /^-?\d+(\.\d+)?$/.test(text) ? Number(text) : text;

@@ -79,7 +79,7 @@ function ContentField({ desk }: { desk: Desk }) {
       aria-describedby="desk-entry-note"
       autoComplete="off"
       spellCheck={false}
-      value={edit ? edit.text : book.content(sheet.name, cursor.row, cursor.col)}
+      value={edit ? edit.text : book.typedText(sheet.name, cursor.row, cursor.col)}
       onFocus={() => desk.beginEdit("bar")}
       onChange={({ target }) => {
         desk.beginEdit("bar");

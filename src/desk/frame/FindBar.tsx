@@ -20,12 +20,12 @@ export function FindBar({ desk, onClose }: { desk: Desk; onClose: () => void }) 
   };
   const replaceHere = () => {
     const cells = replaced(desk, desk.cursor, wanted, by);
-    if (cells.length > 0) desk.attempt(() => desk.book.enter(desk.sheet.name, cells));
+    if (cells.length > 0) desk.attempt(() => desk.book.userEntersCells(desk.sheet.name, cells));
     find(1);
   };
   const replaceAll = () => {
     const cells = replacedAll(desk, wanted, by);
-    if (cells.length > 0) desk.attempt(() => desk.book.enter(desk.sheet.name, cells));
+    if (cells.length > 0) desk.attempt(() => desk.book.userEntersCells(desk.sheet.name, cells));
     setSaid(
       `${cells.length} ${cells.length === 1 ? "cell" : "cells"} changed; formulas left alone.`,
     );

@@ -8,8 +8,8 @@ import {
   ToolbarButton,
 } from "@fluentui/react-components";
 import { TableRegular } from "@fluentui/react-icons";
-import type { CellText } from "../book";
 import type { Desk } from "../desk";
+import type { TypedCell } from "../host";
 import { closedAt, openedAt, sortedBy } from "../rows/arrange";
 import { formulasFor } from "../rows/grow";
 import { focusGrid } from "./regions";
@@ -20,20 +20,20 @@ export function RowsMenu({ desk, onFind }: { desk: Desk; onFind: () => void }) {
   const { row, col } = desk.cursor;
   // The closing menu leads the keyboard to its button; the work goes on in the grid.
   const inGrid = () => void setTimeout(focusGrid);
-  const lastOf = (cells: readonly CellText[]) => Math.max(row, ...cells.map((cell) => cell.row));
-  const write = (cells: () => readonly CellText[], isOpened = false) => {
+  const lastOf = (cells: readonly TypedCell[]) => Math.max(row, ...cells.map((cell) => cell.row));
+  const write = (cells: () => readonly TypedCell[], isOpened = false) => {
     inGrid();
     desk.attempt(() => {
       const texts = cells();
       const newRow = isOpened ? lastOf(texts) : undefined;
-      if (texts.length > 0) desk.book.enter(desk.sheet.name, texts, newRow, isOpened);
+      if (texts.length > 0) desk.book.userEntersCells(desk.sheet.name, texts, newRow, isOpened);
       desk.filterAgain();
     });
   };
   const open = () =>
     write(() => {
       const cells = openedAt(desk, row);
-      const isSet = (one: CellText) =>
+      const isSet = (one: TypedCell) =>
         cells.some((cell) => cell.row === one.row && cell.col === one.col);
       return [...cells, ...formulasFor(desk, lastOf(cells)).filter((one) => !isSet(one))];
     }, true);

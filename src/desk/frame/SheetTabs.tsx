@@ -17,7 +17,7 @@ export function SheetTabs({ desk }: { desk: Desk }) {
         selectedValue={desk.sheet.name}
         onTabSelect={(_, { value }) => desk.showSheet(String(value))}
       >
-        {desk.book.sheets().map(({ name }) => (
+        {desk.book.shownSheets.map(({ name }) => (
           <Tab key={name} id={tabId(name)} value={name} aria-controls={gridId}>
             {name}
           </Tab>

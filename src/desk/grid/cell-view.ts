@@ -1,8 +1,8 @@
 import type { ICellRendererComp, ICellRendererParams } from "ag-grid-community";
 import { type CellValue, visible } from "../../cells";
-import type { CellMark } from "../book";
+import type { StyleSpec } from "../../workbook";
 import type { Desk } from "../desk";
-import type { CellLook } from "../look/cell-look";
+import type { Mark } from "../host";
 import { readable } from "../look/contrast";
 import { fillIn, markIn } from "../look/fill";
 import { fitNumber } from "../look/fit-number";
@@ -48,12 +48,13 @@ export class CellView implements ICellRendererComp<Line> {
     const sheet = desk.sheet.name;
     const value = desk.book.value(sheet, row, col);
     const found = desk.markAt(row, col);
-    const mark = found ?? desk.book.mark(sheet, row, col);
+    const mark = found ?? desk.book.marksAt(sheet, row, col);
     const { element } = this;
-    const text = value === null ? "" : visible(desk.book.shown(sheet, row, col));
-    const look = desk.book.look(sheet, row, col);
+    const text = value === null ? "" : visible(desk.book.text(sheet, row, col));
+    const look = desk.book.styleAt(sheet, row, col);
+    const isGeneral = (look.numberFormat ?? "General") === "General";
     const room = charactersIn(params.column?.getActualWidth() ?? 0, mark !== null);
-    const fitted = typeof value === "number" ? fitNumber(text, value, room, look.isGeneral) : text;
+    const fitted = typeof value === "number" ? fitNumber(text, value, room, isGeneral) : text;
     const drawn = `${fitted}\n${mark ? `${markSign}${found?.words ?? ""}` : ""}`;
     // A text that is put in anew is laid out anew, and a screen holds hundreds.
     if (drawn !== this.drawn) {
@@ -80,15 +81,15 @@ export class CellView implements ICellRendererComp<Line> {
   /** Most cells look plain, and touching the style of a cell costs more than a comparison. */
   private dress(
     cell: HTMLElement,
-    look: CellLook,
-    mark: CellMark | null,
+    look: StyleSpec,
+    mark: Mark | null,
     value: CellValue,
     theme: ThemeName,
   ): void {
-    const fill = mark?.fill ? markIn(theme, mark.fill) : fillIn(theme, look.fill);
+    const fill = mark?.fill ? markIn(theme, mark.fill) : fillIn(theme, hex(look.fill));
     const dress: Dress = {
       background: fill ?? "",
-      color: fill === null ? "" : readable(mark?.color ?? look.color, fill),
+      color: fill === null ? "" : readable(mark?.color ?? hex(look.color), fill),
       fontWeight: look.bold || mark?.bold ? "600" : "",
       fontStyle: look.italic ? "italic" : "",
       textAlign: look.align ?? alignOf(value),
@@ -100,9 +101,12 @@ export class CellView implements ICellRendererComp<Line> {
     setClass(cell, "desk-error", isError);
     setClass(cell, "desk-filled", fill !== null);
     setClass(cell, "desk-marked", mark !== null);
-    setClass(cell, "desk-wrap", look.wrap);
+    setClass(cell, "desk-wrap", look.wrap === true);
   }
 }
+
+/** "#RRGGBB" of the digits in a file. */
+const hex = (digits: string | undefined) => (digits === undefined ? null : `#${digits}`);
 
 /** How many characters of a number stand in a cell, beside the sign of a mark. */
 function charactersIn(pixels: number, isMarked: boolean): number {

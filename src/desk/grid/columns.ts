@@ -1,7 +1,7 @@
 import type { ColDef, ICellRendererParams } from "ag-grid-community";
 import { columnLetters } from "../../cells";
-import type { SheetFacts } from "../book";
 import type { Desk } from "../desk";
+import type { SheetInfo } from "../host";
 import { CellEditor } from "./cell-editor";
 import { CellView } from "./cell-view";
 import type { Line } from "./line";
@@ -47,7 +47,7 @@ export function charactersOf(pixels: number): number {
   return Math.max(1, Math.round(((pixels - padding) / digit) * 100) / 100);
 }
 
-export function columnWidth(facts: SheetFacts, col: number): number {
+export function columnWidth(facts: SheetInfo, col: number): number {
   const wanted = Math.round(facts.width(col) * digit) + padding;
   return Math.min(widest, Math.max(narrowest, wanted));
 }

@@ -61,7 +61,7 @@ function today(): string {
 
 function contentAbove({ book, sheet, cursor: { row, col } }: Desk): string {
   if (row === 0) return "";
-  return shifted(book.content(sheet.name, row - 1, col), { row: row - 1, col }, { row, col });
+  return shifted(book.typedText(sheet.name, row - 1, col), { row: row - 1, col }, { row, col });
 }
 
 /** Finishing an entry: Enter leads down, Tab to the next typed cell, with Shift the other way. */

@@ -18,9 +18,9 @@ export function lineHeight(desk: Desk, line: Line | undefined, isFrozen: boolean
   if (!line || !isMeasured) return rowHeight;
   let lines = 1;
   for (let col = 0; col < sheet.colCount; col++) {
-    if (sheet.hiddenCols.has(col) || !book.look(sheet.name, line.row, col).wrap) continue;
+    if (sheet.hiddenCols.has(col) || !book.styleAt(sheet.name, line.row, col).wrap) continue;
     const room = Math.floor((columnWidth(sheet, col) - 13) / letter);
-    lines = Math.max(lines, linesOf(book.shown(sheet.name, line.row, col), room));
+    lines = Math.max(lines, linesOf(book.text(sheet.name, line.row, col), room));
   }
   return rowHeight + (Math.min(mostLines, lines) - 1) * lineOfText;
 }

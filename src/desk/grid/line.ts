@@ -1,5 +1,5 @@
-import type { SheetFacts } from "../book";
 import type { Extent } from "../extent";
+import type { SheetInfo } from "../host";
 
 /** One row of the grid: the row of the sheet it shows. */
 export interface Line {
@@ -19,7 +19,7 @@ export class Lines {
   readonly frozen: readonly Line[];
   readonly body: readonly Line[];
 
-  constructor(facts: SheetFacts, extent: Extent) {
+  constructor(facts: SheetInfo, extent: Extent) {
     const frozenRows = facts.frozenRows > mostFrozen ? 0 : facts.frozenRows;
     const frozen: Line[] = [];
     const body: Line[] = [];

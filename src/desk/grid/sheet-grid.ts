@@ -46,7 +46,7 @@ export class SheetGrid {
       onColumnResized: ({ finished, column, source }) => {
         if (!finished || !column || source !== "uiColumnResized") return;
         const width = charactersOf(column.getActualWidth());
-        desk.attempt(() => desk.book.widen(desk.sheet.name, Number(column.getColId()), width));
+        desk.attempt(() => desk.book.userWidens(desk.sheet.name, Number(column.getColId()), width));
       },
       focusGridInnerElement: () => {
         this.focus();

@@ -26,8 +26,14 @@ export interface SheetInfo {
   readonly isProtected: boolean;
   readonly frozenRows: number;
   readonly frozenCols: number;
+  /** Rows and columns in use. */
   readonly rowCount: number;
   readonly colCount: number;
+  readonly hasMerges: boolean;
+  readonly hiddenRows: ReadonlySet<number>;
+  readonly hiddenCols: ReadonlySet<number>;
+  /** Width of a column in characters. */
+  readonly width: (col: number) => number;
 }
 
 /**
@@ -144,7 +150,15 @@ export class WorkbookHost extends PageSide {
       frozenCols: tab.sheet.frozenCols,
       rowCount: tab.sheet.rowCount,
       colCount: tab.sheet.colCount,
+      hasMerges: tab.sheet.merges.length > 0,
+      hiddenRows: tab.sheet.hiddenRows,
+      hiddenCols: tab.sheet.hiddenCols,
+      width: (col) => tab.width(col),
     }));
+  }
+
+  get shownSheets(): SheetInfo[] {
+    return this.sheets.filter(({ visibility }) => visibility === "visible");
   }
 
   private makeDesk(workbook: Workbook, fileName: string): Desk {

@@ -8,3 +8,4 @@ export { type ClientLibrary, connect, type HostBridge } from "./bridge";
 export type { Change } from "./change";
 export { type HostOptions, type SheetInfo, WorkbookHost } from "./host";
 export type { Mark } from "./marks/marks";
+export type { TypedCell } from "./page-side";

@@ -16,7 +16,7 @@ import { ruleOf } from "./validations";
 import { HostError } from "./wire/errors";
 
 /** A text for a cell. */
-interface TypedCell {
+export interface TypedCell {
   readonly row: number;
   readonly col: number;
   readonly text: string;
@@ -49,10 +49,12 @@ export abstract class PageSide {
     return this.book.model.value(sheet, row, col);
   }
 
-  /** The value as its number format shows it. */
+  /** The value as its number format shows it, without the room that one leaves after a number. */
   text(sheet: string, row: number, col: number): string {
     const code = this.book.formats.code(this.book.tab(sheet), row, col);
-    return shownText(this.value(sheet, row, col), code, this.book.workbook.date1904);
+    const value = this.value(sheet, row, col);
+    const text = shownText(value, code, this.book.workbook.date1904);
+    return typeof value === "number" ? text.trimEnd() : text;
   }
 
   /** What stands in the formula bar: entering it again gives the same content. */
@@ -78,13 +80,16 @@ export abstract class PageSide {
     return ruleOf(new HostRange(this.book.tab(sheet), cell)) ?? null;
   }
 
-  /** Width of a column in characters. */
-  columnWidth(sheet: string, col: number): number {
-    return this.book.tab(sheet).width(col);
+  /** The entries that a drop-down list offers for a cell, or null. */
+  choices(sheet: string, row: number, col: number): readonly string[] | null {
+    const list = this.validationAt(sheet, row, col)?.list;
+    if (!list?.inCellDropDown) return null;
+    if (list.source.startsWith("=")) return this.listedAt(sheet, list.source.slice(1));
+    return list.source.split(",").map((entry) => entry.trim());
   }
 
   /** The entries of a drop-down list that stand in cells: each once, blanks left out. */
-  listedAt(sheet: string, address: string): readonly string[] | null {
+  private listedAt(sheet: string, address: string): readonly string[] | null {
     const tab = this.book.tab(sheet);
     try {
       const range = this.book.rangeAnywhere(tab, address.replaceAll("$", ""));

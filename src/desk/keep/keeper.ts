@@ -68,7 +68,7 @@ export class Keeper {
       this.since = job.since;
       if (job.typing) {
         const { sheet, row, col, text } = job.typing;
-        desk.attempt(() => desk.book.enter(sheet, [{ row, col, text }]));
+        desk.attempt(() => desk.book.userEnters(sheet, row, col, text));
       }
       this.flush();
       void this.attempt(() => this.last.then(() => (this.isRefused ? undefined : forget(job.id))));

@@ -1,5 +1,5 @@
 import { InputError } from "../../cells";
-import type { CellText } from "../book";
+import type { TypedCell } from "../host";
 import { shifted } from "../text/shift";
 import { headRow, isFormula, type RowsAt } from "./typed-cells";
 
@@ -45,20 +45,20 @@ function listAround(at: RowsAt, row: number): List {
 }
 
 /** The texts that put an empty row at `row`: every typed cell from there on moves down by one. */
-export function openedAt(at: RowsAt, row: number): CellText[] {
+export function openedAt(at: RowsAt, row: number): TypedCell[] {
   const list = listAround(at, row);
   const order = [-1, ...range(row, list.bottom)];
   return moved(at, list.columns, row, order);
 }
 
 /** The texts that take a row out: every typed cell below it moves up by one. */
-export function closedAt(at: RowsAt, row: number): CellText[] {
+export function closedAt(at: RowsAt, row: number): TypedCell[] {
   const list = listAround(at, row);
   return moved(at, list.columns, row, [...range(row + 1, list.bottom), -1]);
 }
 
 /** The texts that put the rows of a list in the order of a column; blanks come last. */
-export function sortedBy(at: RowsAt, row: number, col: number, sign: 1 | -1): CellText[] {
+export function sortedBy(at: RowsAt, row: number, col: number, sign: 1 | -1): TypedCell[] {
   const { book, sheet } = at;
   const list = listAround(at, row);
   const rows = range(list.top, list.bottom);
@@ -83,8 +83,8 @@ function moved(
   columns: readonly Column[],
   top: number,
   order: readonly number[],
-): CellText[] {
-  const textOf = (row: number, col: number) => book.content(sheet.name, row, col);
+): TypedCell[] {
+  const textOf = (row: number, col: number) => book.typedText(sheet.name, row, col);
   return order.flatMap((from, i) =>
     columns.flatMap(({ col, formulaAt }) => {
       const row = top + i;

@@ -1,4 +1,4 @@
-import type { CellText } from "../book";
+import type { TypedCell } from "../host";
 import { isFormula, type RowsAt } from "./typed-cells";
 
 interface Spot {
@@ -20,8 +20,8 @@ export function nextWith(at: RowsAt, wanted: string, after: Spot, sign: 1 | -1):
 }
 
 /** The typed cells of the sheet with every occurrence replaced; formulas are left alone. */
-export function replacedAll(at: RowsAt, wanted: string, by: string): CellText[] {
-  const cells: CellText[] = [];
+export function replacedAll(at: RowsAt, wanted: string, by: string): TypedCell[] {
+  const cells: TypedCell[] = [];
   for (let row = 0; row < at.extent.usedRows; row++)
     for (let col = 0; col < at.extent.usedCols; col++)
       cells.push(...replaced(at, { row, col }, wanted, by));
@@ -29,9 +29,9 @@ export function replacedAll(at: RowsAt, wanted: string, by: string): CellText[] 
 }
 
 /** One cell with every occurrence replaced; none where it is a formula or does not hold it. */
-export function replaced(at: RowsAt, { row, col }: Spot, wanted: string, by: string): CellText[] {
+export function replaced(at: RowsAt, { row, col }: Spot, wanted: string, by: string): TypedCell[] {
   if (wanted === "" || isFormula(at, row, col)) return [];
-  const content = at.book.content(at.sheet.name, row, col);
+  const content = at.book.typedText(at.sheet.name, row, col);
   const text = content.replace(new RegExp(escaped(wanted), "giu"), () => by);
   return text === content ? [] : [{ row, col, text }];
 }
@@ -40,7 +40,7 @@ function holds({ book, sheet }: RowsAt, row: number, col: number, wanted: string
   const value = book.value(sheet.name, row, col);
   if (value === null) return false;
   const small = wanted.toLowerCase();
-  return [book.shown(sheet.name, row, col), book.content(sheet.name, row, col)].some((text) =>
+  return [book.text(sheet.name, row, col), book.typedText(sheet.name, row, col)].some((text) =>
     text.toLowerCase().includes(small),
   );
 }

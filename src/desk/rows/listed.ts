@@ -7,7 +7,7 @@ import { headRow, type RowsAt } from "./typed-cells";
 export function listedFor(at: RowsAt, row: number, col: number): readonly string[] {
   const { book, sheet } = at;
   const heading = book.value(sheet.name, headRow(at, row), col);
-  for (const other of book.sheets()) {
+  for (const other of book.shownSheets) {
     const head = Math.max(0, other.frozenRows - 1);
     if (other.name === sheet.name || book.value(other.name, head, 0) !== heading) continue;
     const names = new Set<string>();

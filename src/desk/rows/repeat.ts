@@ -1,5 +1,5 @@
 import { entryUnder } from "../../job";
-import type { CellText } from "../book";
+import type { TypedCell } from "../host";
 import { listedFor } from "./listed";
 import { headRow, isFormula, type RowsAt, typedColumns } from "./typed-cells";
 
@@ -8,7 +8,7 @@ import { headRow, isFormula, type RowsAt, typedColumns } from "./typed-cells";
  * rows of a job repeat anyway; in the first row a name that is the only one of its list. Readings
  * and other numbers are never repeated.
  */
-export function repeated(at: RowsAt, row: number): CellText[] {
+export function repeated(at: RowsAt, row: number): TypedCell[] {
   const { book, sheet } = at;
   const above = at.extent.rowFrom(row, -1);
   const head = headRow(at, row);
@@ -25,11 +25,11 @@ export function repeated(at: RowsAt, row: number): CellText[] {
       typeof value === "string" || (typeof value === "number" && isDay(at, above, col));
     if (!isKept || isFormula(at, above, col)) return [];
     if (!isRepeated(col) && book.value(sheet.name, above - 1, col) !== value) return [];
-    return [{ row, col, text: book.content(sheet.name, above, col) }];
+    return [{ row, col, text: book.typedText(sheet.name, above, col) }];
   });
 }
 
 /** Whether a number is shown as a day. */
 function isDay({ book, sheet }: RowsAt, row: number, col: number): boolean {
-  return /^\d{4}-\d\d-\d\d/.test(book.content(sheet.name, row, col));
+  return /^\d{4}-\d\d-\d\d/.test(book.typedText(sheet.name, row, col));
 }

@@ -1,11 +1,11 @@
 import { entryUnder } from "../../job";
-import type { Book, SheetFacts } from "../book";
 import type { Extent } from "../extent";
+import type { SheetInfo, WorkbookHost } from "../host";
 
 /** What the look along the rows of a list needs. */
 export interface RowsAt {
-  readonly book: Book;
-  readonly sheet: SheetFacts;
+  readonly book: WorkbookHost;
+  readonly sheet: SheetInfo;
   readonly extent: Extent;
 }
 
@@ -19,7 +19,7 @@ const mostHeadRows = 20;
 
 /** Whether what stands there is a formula. */
 export function isFormula({ book, sheet }: RowsAt, row: number, col: number): boolean {
-  return row >= 0 && book.content(sheet.name, row, col).startsWith("=");
+  return row >= 0 && book.typedText(sheet.name, row, col).startsWith("=");
 }
 
 /** Whether a cell is worked out: by a formula of its own, or, while blank, by that of the row above. */
