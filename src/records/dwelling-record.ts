@@ -3,13 +3,12 @@ import { factsOf, flowsOf, type JobCheck, unitOf } from "../job";
 import { type DwellingFact, dwellingFacts, findingsOf } from "./dwelling-facts";
 import { type FanFact, readsPressure, requiredBy, whoAndWhen } from "./fan-facts";
 import { looks } from "./looks";
-import { sheetNameOf } from "./names";
-import type { Look, SheetPlan } from "./plan";
+import type { SheetPlan } from "./plan";
 import { PlanRows } from "./plan-rows";
-import { printedPage } from "./printed-page";
+import { printedSheet } from "./printed-page";
 import { addCautions, addSignatures } from "./sections/closing";
 import { addAccepted, addFindingsInWords } from "./sections/findings";
-import { counted, figure, orNull } from "./words";
+import { counted, figure, nameOf, orNull } from "./words";
 
 /** Fan, room, duty, box and openings, readings, pressure, flow, ±, required, missing, verdict, day. */
 const columns = [7, 15, 11, 12, 13, 10, 9, 8, 10, 10, 16, 11];
@@ -23,11 +22,8 @@ export function dwellingRecord(check: JobCheck, dwelling: string): SheetPlan {
     ({ name }) => name.trim().toLowerCase() === dwelling.trim().toLowerCase(),
   );
   if (!fact) throw new RangeError(`The job has no dwelling "${dwelling}".`);
-  const { settings } = job;
   const mark = `Dwelling record: ${fact.name}`;
-  const rows = new PlanRows(columns);
-  rows.line(mark, looks.title);
-  rows.line(settings.name === "" ? "Job without a name" : settings.name, looks.subtitle);
+  const rows = new PlanRows(columns, mark, nameOf(job));
   addFacts(rows, check, fact);
   addFans(rows, check, fact);
   addRate(rows, check, fact);
@@ -36,21 +32,14 @@ export function dwellingRecord(check: JobCheck, dwelling: string): SheetPlan {
   addAccepted(rows, job, findings);
   addCautions(rows);
   addSignatures(rows, ["Tested by", "Reviewed by"]);
-  return {
-    name: sheetNameOf(`Record ${fact.name}`),
+  return printedSheet(job, rows, {
+    name: `Record ${fact.name}`,
     mark,
-    columns,
-    rows: rows.rows,
-    merges: rows.merges,
-    page: printedPage(job, {
-      left: [settings.name, fact.name].filter((part) => part !== "").join(": "),
-      landscape: true,
-      onePage: fact.fans.length <= mostOnePage,
-      titleRows: 2,
-      width: columns.length,
-      height: rows.rows.length,
-    }),
-  };
+    left: [job.settings.name, fact.name].filter((part) => part !== "").join(": "),
+    landscape: true,
+    onePage: fact.fans.length <= mostOnePage,
+    titleRows: 2,
+  });
 }
 
 function addFacts(rows: PlanRows, check: JobCheck, fact: DwellingFact): void {
@@ -83,68 +72,44 @@ function addFans(rows: PlanRows, { job }: JobCheck, { fans }: DwellingFact): voi
     rows.line("No fan is listed for this dwelling.", looks.text);
     return;
   }
-  const column = (title: string, look: Look) => ({ title, span: 1, look });
-  rows.table(
-    [
-      column("Fan", looks.strongCell),
-      column("Room", looks.cell),
-      column("Duty", looks.cell),
-      column("Box · openings", looks.cell),
-      column("Readings (Pa)", looks.small),
-      column("Pressure (Pa)", looks.hundredth),
-      column(`Flow (${unit})`, looks.tenth),
-      column("± at 95 %", looks.tenth),
-      column(`Required (${unit})`, looks.tenth),
-      column(`Missing (${unit})`, looks.tenth),
-      column("Verdict", looks.strongCell),
-      column("Date", looks.small),
-    ],
-    fans.map((fan) => fanLine(fan, factor, job.file.dateOffset)),
-  );
+  const { dateOffset } = job.file;
+  /** Of a room without a fan nothing is told but the rate. */
+  const ofFan =
+    <T>(tell: (fan: FanFact) => T, none: T) =>
+    (fan: FanFact) =>
+      fan.isAbsent ? none : tell(fan);
+  const scaled = (value: number) => orNull(value * factor);
+  rows.table(fans, [
+    ["Fan", 1, looks.strongCell, ofFan(({ tag }) => tag, "none")],
+    ["Room", 1, looks.cell, ({ room }) => room],
+    ["Duty", 1, looks.cell, ({ duty }) => duty],
+    ["Box · openings", 1, looks.cell, ofFan(({ by }) => by, "")],
+    ["Readings (Pa)", 1, looks.small, ofFan(readingsOf, "")],
+    ["Pressure (Pa)", 1, looks.hundredth, ofFan(({ pressure }) => orNull(pressure), null)],
+    [`Flow (${unit})`, 1, looks.tenth, ofFan(({ flow }) => scaled(flow), null)],
+    ["± at 95 %", 1, looks.tenth, ofFan(({ expanded }) => scaled(expanded), null)],
+    [`Required (${unit})`, 1, looks.tenth, ({ required }) => scaled(required)],
+    [`Missing (${unit})`, 1, looks.tenth, ofFan((fan) => scaled(missingOf(fan)), null)],
+    ["Verdict", 1, looks.strongCell, ofFan(verdictOf, "no fan")],
+    ["Date", 1, looks.small, ofFan(({ date }) => isoDay(date, dateOffset), "")],
+  ]);
 }
 
-function fanLine(fan: FanFact, factor: number, dateOffset = 0): (string | number | null)[] {
-  const [flow, expanded, required] = [fan.flow, fan.expanded, fan.required].map(
-    (value) => value * factor,
-  ) as [number, number, number];
-  const { isAbsent } = fan;
-  if (isAbsent)
-    return [
-      "none",
-      fan.room,
-      fan.duty,
-      "",
-      "",
-      null,
-      null,
-      null,
-      orNull(required),
-      null,
-      "no fan",
-      "",
-    ];
+const readingsOf = ({ readings }: FanFact) =>
+  readings.map((reading) => figure(reading, 2)).join(", ");
+
+const missingOf = ({ verdict, required, flow }: FanFact) =>
+  verdict === "short" ? required - flow : Number.NaN;
+
+function verdictOf({ verdict, verdictOn, alreadyMeets, replacedAs }: FanFact): string {
+  const own = `${verdict ?? "no rate"}${verdictOn && ` (${verdictOn})`}`;
   return [
-    fan.tag,
-    fan.room,
-    fan.duty,
-    fan.by,
-    fan.readings.map((reading) => figure(reading, 2)).join(", "),
-    orNull(fan.pressure),
-    orNull(flow),
-    orNull(expanded),
-    orNull(required),
-    fan.verdict === "short" ? orNull(required - flow) : null,
-    [
-      fan.replacedAs === "part of a mean"
-        ? ""
-        : `${fan.verdict ?? "no rate"}${fan.verdictOn && ` (${fan.verdictOn})`}`,
-      fan.alreadyMeets ? "already meets, and the box only lowers it" : "",
-      fan.replacedAs ?? "",
-    ]
-      .filter((word) => word !== "")
-      .join(", "),
-    isoDay(fan.date, dateOffset),
-  ];
+    replacedAs === "part of a mean" ? "" : own,
+    alreadyMeets ? "already meets, and the box only lowers it" : "",
+    replacedAs ?? "",
+  ]
+    .filter((word) => word !== "")
+    .join(", ");
 }
 
 function addRate(rows: PlanRows, { job }: JobCheck, fact: DwellingFact): void {

@@ -11,9 +11,9 @@ import {
 import { looks } from "./looks";
 import type { Look, SheetPlan } from "./plan";
 import { PlanRows, type TableColumn } from "./plan-rows";
-import { fitsOnePage, printedPage } from "./printed-page";
+import { fitsOnePage, printedSheet } from "./printed-page";
 import { addFindingsByKind } from "./sections/findings";
-import { counted } from "./words";
+import { counted, nameOf } from "./words";
 
 /** A page held across: the widest table has nine columns. */
 const columns = Array.from({ length: 14 }, () => 9.3);
@@ -30,11 +30,8 @@ const lookOf: Readonly<Record<number, Look>> = {
 export function estimateRecord({ job, findings }: JobCheck, estimate: Estimate): SheetPlan {
   const { settings } = job;
   const provenance = provenanceOf(job);
-  const name = settings.name === "" ? "Job without a name" : settings.name;
-  const rows = new PlanRows(columns);
+  const rows = new PlanRows(columns, title, nameOf(job));
   const all = estimate.totals.at(-1);
-  rows.line(title, looks.title);
-  rows.line(name, looks.subtitle);
   rows.gap(4);
   rows.fact(
     "Planned",
@@ -50,7 +47,7 @@ export function estimateRecord({ job, findings }: JobCheck, estimate: Estimate):
     if (shown.rows.length === 0) continue;
     if (shown.key === "dwellings") dwellingsAt = rows.next;
     rows.section(shown.title);
-    rows.table(spansOf(shown), shown.rows);
+    rows.table(shown.rows, columnsOf(shown));
   }
   addFindingsByKind(rows, findings);
   rows.section("What this rests on");
@@ -59,22 +56,15 @@ export function estimateRecord({ job, findings }: JobCheck, estimate: Estimate):
     `Fanrow ${provenance.version}; ${provenance.rows} rows, codes ${codesText(provenance.codes)}`,
   );
   const onePage = fitsOnePage(rows, true);
-  return {
+  return printedSheet(job, rows, {
     name: "Estimate",
     mark: title,
-    columns,
-    rows: rows.rows,
-    merges: rows.merges,
-    page: printedPage(job, {
-      left: name,
-      landscape: true,
-      onePage,
-      ...(onePage || dwellingsAt === 0 ? {} : { breaksBefore: [dwellingsAt] }),
-      titleRows: 2,
-      width: columns.length,
-      height: rows.rows.length,
-    }),
-  };
+    left: nameOf(job),
+    landscape: true,
+    onePage,
+    ...(onePage || dwellingsAt === 0 ? {} : { breaksBefore: [dwellingsAt] }),
+    titleRows: 2,
+  });
 }
 
 /** Dwellings named in a row of the sheet, which can be only so high. */
@@ -102,7 +92,10 @@ function alikeInOne(section: EstimateSection): EstimateSection {
 }
 
 /** Texts share the room that the numbers leave; "none required" among numbers takes two columns. */
-function spansOf({ columns: own, rows }: EstimateSection): TableColumn[] {
+function columnsOf({
+  columns: own,
+  rows,
+}: EstimateSection): TableColumn<EstimateSection["rows"][number]>[] {
   const numbers = own.map(({ digits }, at) => {
     if (digits === undefined) return 0;
     return rows.some((row) => typeof row[at] === "string") ? 2 : 1;
@@ -113,9 +106,10 @@ function spansOf({ columns: own, rows }: EstimateSection): TableColumn[] {
     own.findIndex(({ digits }) => digits === undefined) === own.length - 1
       ? left
       : Math.min(widestText, Math.floor(left / texts));
-  return own.map(({ title, digits }, at) => ({
+  return own.map(({ title, digits }, at) => [
     title,
-    span: numbers[at] || room,
-    look: lookOf[digits ?? -1] ?? (at === 0 ? looks.strongCell : looks.cell),
-  }));
+    numbers[at] || room,
+    lookOf[digits ?? -1] ?? (at === 0 ? looks.strongCell : looks.cell),
+    (row) => row[at] ?? null,
+  ]);
 }

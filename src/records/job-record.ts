@@ -5,12 +5,12 @@ import { type FanFact, fanFacts, readsPressure, requiredBy, whoAndWhen } from ".
 import { looks } from "./looks";
 import type { SheetPlan } from "./plan";
 import { PlanRows } from "./plan-rows";
-import { fitsOnePage, printedPage } from "./printed-page";
+import { fitsOnePage, printedSheet } from "./printed-page";
 import { addCautions, addProvenance, addSignatures } from "./sections/closing";
 import { addAccepted, addFindingsByKind } from "./sections/findings";
 import { addMeasuredWith } from "./sections/measured-with";
 import { addRates } from "./sections/rates";
-import { counted, figure, orNull } from "./words";
+import { counted, figure, nameOf, orNull } from "./words";
 
 /** Twelve columns, on which every table of the record is laid out. */
 const columns = Array.from({ length: 12 }, () => 8.3);
@@ -21,13 +21,9 @@ export function jobRecord(check: JobCheck): SheetPlan {
   const { job, findings } = check;
   const estimate = check.summary.measured === 0 ? estimateOf(job) : undefined;
   if (estimate) return estimateRecord(check, estimate);
-  const { settings } = job;
   const facts = fanFacts(job).filter(({ isAbsent }) => !isAbsent);
   const dwellings = dwellingFacts(job);
-  const name = settings.name === "" ? "Job without a name" : settings.name;
-  const rows = new PlanRows(columns);
-  rows.line(title, looks.title);
-  rows.line(name, looks.subtitle);
+  const rows = new PlanRows(columns, title, nameOf(job));
   addFacts(rows, check, facts, dwellings);
   addVerdicts(rows, facts, dwellings);
   addShort(rows, check, dwellings);
@@ -38,21 +34,14 @@ export function jobRecord(check: JobCheck): SheetPlan {
   addProvenance(rows, provenanceOf(job));
   addSignatures(rows, ["Tested by", "Reviewed by"]);
   addCautions(rows);
-  return {
+  return printedSheet(job, rows, {
     name: "Record",
     mark: title,
-    columns,
-    rows: rows.rows,
-    merges: rows.merges,
-    page: printedPage(job, {
-      left: name,
-      landscape: false,
-      onePage: fitsOnePage(rows, false),
-      titleRows: 2,
-      width: columns.length,
-      height: rows.rows.length,
-    }),
-  };
+    left: nameOf(job),
+    landscape: false,
+    onePage: fitsOnePage(rows, false),
+    titleRows: 2,
+  });
 }
 
 function addFacts(
@@ -122,31 +111,19 @@ function addVerdicts(
   const isRare = (verdict: Verdict) =>
     verdict === "too close to call" || verdict === "none required";
   const shownVerdicts = verdicts.filter((verdict) => !isRare(verdict) || count(verdict) > 0);
-  const lines: (string | number)[][] = shownVerdicts.map((verdict) => [
-    verdict,
-    count(verdict, false),
-    count(verdict, true),
-    count(verdict),
-    meanings[verdict],
-  ]);
-  if (count(undefined) > 0)
-    lines.push([
-      "no rate",
-      count(undefined, false),
-      count(undefined, true),
-      count(undefined),
-      "measured, but the rate cannot be told",
-    ]);
-  rows.table(
+  const shown = [...shownVerdicts, ...(count(undefined) > 0 ? [undefined] : [])];
+  rows.table(shown, [
+    ["Verdict", 3, looks.strongCell, (verdict) => verdict ?? "no rate"],
+    ["On demand", 2, looks.whole, (verdict) => count(verdict, false)],
+    ["Continuous", 2, looks.whole, (verdict) => count(verdict, true)],
+    ["All", 1, looks.whole, (verdict) => count(verdict)],
     [
-      { title: "Verdict", span: 3, look: looks.strongCell },
-      { title: "On demand", span: 2, look: looks.whole },
-      { title: "Continuous", span: 2, look: looks.whole },
-      { title: "All", span: 1, look: looks.whole },
-      { title: "Meaning", span: 4, look: looks.cell },
+      "Meaning",
+      4,
+      looks.cell,
+      (verdict) => (verdict ? meanings[verdict] : "measured, but the rate cannot be told"),
     ],
-    lines,
-  );
+  ]);
   const told = dwellings.filter(({ isTold }) => isTold);
   const met = told.filter(({ missing }) => missing === 0).length;
   if (told.length === 0) return;
@@ -162,24 +139,11 @@ function addShort(rows: PlanRows, { job }: JobCheck, dwellings: readonly Dwellin
   if (!job.settings.edition && !job.tables.dwellings) return;
   const short = dwellings.filter(({ missing, isTold }) => isTold && missing > 0);
   rows.section("Dwellings that fall short");
-  if (short.length === 0) {
-    rows.line("None.", looks.text);
-    return;
-  }
-  rows.table(
-    [
-      { title: "Dwelling", span: 3, look: looks.strongCell },
-      { title: "Plan", span: 3, look: looks.cell },
-      { title: `Needed (${unit})`, span: 2, look: looks.tenth },
-      { title: `Continuous (${unit})`, span: 2, look: looks.tenth },
-      { title: `Missing (${unit})`, span: 2, look: looks.tenth },
-    ],
-    short.map(({ name, plan, neededFlow, provided, missing }) => [
-      name,
-      plan,
-      orNull(neededFlow),
-      orNull(provided),
-      orNull(missing),
-    ]),
-  );
+  rows.table(short, [
+    ["Dwelling", 3, looks.strongCell, ({ name }) => name],
+    ["Plan", 3, looks.cell, ({ plan }) => plan],
+    [`Needed (${unit})`, 2, looks.tenth, ({ neededFlow }) => orNull(neededFlow)],
+    [`Continuous (${unit})`, 2, looks.tenth, ({ provided }) => orNull(provided)],
+    [`Missing (${unit})`, 2, looks.tenth, ({ missing }) => orNull(missing)],
+  ]);
 }

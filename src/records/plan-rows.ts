@@ -22,7 +22,15 @@ export class PlanRows {
   readonly rows: PlanRow[] = [];
   readonly merges: string[] = [];
 
-  constructor(readonly columns: readonly number[]) {}
+  /** Widths of the columns; title and subtitle stand over them all. */
+  constructor(
+    readonly columns: readonly number[],
+    title: string,
+    subtitle: string,
+  ) {
+    this.line(title, looks.title);
+    this.line(subtitle, looks.subtitle);
+  }
 
   /** Number of the next row, from 1 as in addresses. */
   get next(): number {
@@ -77,9 +85,9 @@ export class PlanRows {
     ]);
   }
 
-  heads(columns: readonly TableColumn[]): void {
+  heads<Row>(columns: readonly TableColumn<Row>[]): void {
     this.add(
-      columns.map(({ span, title, look }) => ({
+      columns.map(([title, span, look]) => ({
         span,
         value: look.align === "right" ? `${title.replace(" (", `${noBreak}\n(`)}${noBreak}` : title,
         look: look.align === "right" ? looks.headNumber : looks.head,
@@ -87,26 +95,32 @@ export class PlanRows {
     );
   }
 
-  /** Headings with the rows below them; each column spans so many of the sheet's. */
-  table(
-    columns: readonly TableColumn[],
-    rows: readonly (readonly (string | number | null)[])[],
-  ): void {
+  /** A row of a table, of so many points at least. */
+  row<Row>(columns: readonly TableColumn<Row>[], row: Row, least = 0): void {
+    this.add(
+      columns.map(([, span, look, cell]) => ({ span, value: cell(row), look })),
+      least,
+    );
+  }
+
+  /** Headings with the rows below them. */
+  table<Row>(rows: readonly Row[], columns: readonly TableColumn<Row>[]): void {
     if (rows.length === 0) {
       this.line("None.", looks.text);
       return;
     }
     this.heads(columns);
-    for (const row of rows)
-      this.add(columns.map(({ span, look }, i) => ({ span, value: row[i] ?? null, look })));
+    for (const row of rows) this.row(columns, row);
   }
 }
 
-export interface TableColumn {
-  readonly title: string;
-  readonly span: number;
-  readonly look: Look;
-}
+/** A column of a table: its title, how many of the sheet's columns it spans, and its cells. */
+export type TableColumn<Row> = readonly [
+  title: string,
+  span: number,
+  look: Look,
+  cell: (row: Row) => string | number | null,
+];
 
 /** The size of letters as it counts for their width. */
 function sizeOf({ size = usualSize, bold }: Look): number {

@@ -1,14 +1,14 @@
 import { columnLetters } from "../cells";
 import { codesText, type Job, paperOf, provenanceOf } from "../job";
-import type { PlanPage } from "./plan";
+import { sheetNameOf } from "./names";
+import type { PlanPage, SheetPlan } from "./plan";
 import type { PlanRows } from "./plan-rows";
 
-interface Printed extends Pick<PlanPage, "landscape" | "onePage" | "titleRows" | "breaksBefore"> {
+interface Printed
+  extends Pick<SheetPlan, "name" | "mark">,
+    Pick<PlanPage, "landscape" | "onePage" | "titleRows" | "breaksBefore"> {
   /** What is printed below on the left. */
   readonly left: string;
-  /** Columns and rows of the sheet that are printed. */
-  readonly width: number;
-  readonly height: number;
 }
 
 /** Points that a page has between its margins, upright and across, of the lower of the two papers. */
@@ -20,16 +20,20 @@ export function fitsOnePage({ height }: PlanRows, landscape: boolean): boolean {
   return height <= mostShrunk * (landscape ? across : upright);
 }
 
-/** How a sheet of a job is printed: its pages counted, and the job's codes on each. */
-export function printedPage(job: Job, { left, width, height, ...page }: Printed): PlanPage {
+/** The rows as a sheet of a job, all of them printed: its pages counted, and the job's codes on each. */
+export function printedSheet(
+  job: Job,
+  { columns, rows, merges }: PlanRows,
+  { name, mark, left, ...page }: Printed,
+): SheetPlan {
+  const footer = {
+    left,
+    center: "Page {page} of {pages}",
+    right: `Codes ${codesText(provenanceOf(job).codes)}`,
+  };
+  const area = `A1:${columnLetters(columns.length - 1)}${rows.length}`;
   return {
-    ...page,
-    paper: paperOf(job.settings.system),
-    footer: {
-      left,
-      center: "Page {page} of {pages}",
-      right: `Codes ${codesText(provenanceOf(job).codes)}`,
-    },
-    area: `A1:${columnLetters(width - 1)}${height}`,
+    ...{ name: sheetNameOf(name), mark, columns, rows, merges },
+    page: { ...page, paper: paperOf(job.settings.system), footer, area },
   };
 }

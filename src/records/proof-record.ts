@@ -2,13 +2,12 @@ import { columnLetters, isoDay } from "../cells";
 import { type BoxProof, constantInUse, type Job, unitOf } from "../job";
 import { agreementFactor, percentDifferences } from "../spread";
 import { looks } from "./looks";
-import { sheetNameOf } from "./names";
 import type { SheetPlan } from "./plan";
 import { PlanRows } from "./plan-rows";
-import { printedPage } from "./printed-page";
+import { printedSheet } from "./printed-page";
 import { axisEnd, chartOf, flowOf, linesOf, withAside } from "./proof-chart";
 import { addCautions, addSignatures } from "./sections/closing";
-import { figure, signed } from "./words";
+import { figure, nameOf, signed } from "./words";
 
 /** Opening, area, pressure, box flow, reference flow, difference, reference instrument, tester, day. */
 const columns = [13, 9, 9, 9, 11, 10, 15, 13, 11];
@@ -17,11 +16,8 @@ const chartRowHeight = 15;
 
 /** The proof of one box: its pairs, the picture of them, what they come to and what they do not show. */
 export function proofRecord(job: Job, own: BoxProof): SheetPlan {
-  const { settings } = job;
   const mark = `Proof of ${own.box}`;
-  const rows = new PlanRows(columns);
-  rows.line(mark, looks.title);
-  rows.line(settings.name === "" ? "Job without a name" : settings.name, looks.subtitle);
+  const rows = new PlanRows(columns, mark, nameOf(job));
   addVerdict(rows, own);
   const first = addPairs(rows, job, own);
   addFigures(rows, job, own);
@@ -29,24 +25,20 @@ export function proofRecord(job: Job, own: BoxProof): SheetPlan {
   addStatement(rows, own);
   addCautions(rows);
   addSignatures(rows, ["Proved by", "Reviewed by"]);
-  const printed = rows.rows.length;
   const most = axisEnd(job, own);
   // Behind a bare column, outside what is printed.
   const aside = columns.length + 1;
   return {
-    name: sheetNameOf(`Proof ${own.box}`),
-    mark,
-    columns: [...columns, 3, 9, 9, 9, 9],
-    rows: withAside(rows.rows, linesOf(most, own.proof.requirement), aside),
-    merges: rows.merges,
-    page: printedPage(job, {
-      left: settings.name,
+    ...printedSheet(job, rows, {
+      name: `Proof ${own.box}`,
+      mark,
+      left: job.settings.name,
       landscape: false,
       onePage: true,
       titleRows: 0,
-      width: columns.length,
-      height: printed,
     }),
+    columns: [...columns, 3, 9, 9, 9, 9],
+    rows: withAside(rows.rows, linesOf(most, own.proof.requirement), aside),
     chart: chartOf(job, own, { first, over, most, aside }),
   };
 }
@@ -76,31 +68,23 @@ function addPairs(rows: PlanRows, job: Job, own: BoxProof): number {
   rows.section("Paired readings");
   const first = rows.next + 1;
   rows.table(
+    own.pairs.map((pair, i) => ({ ...pair, at: i, row: own.rows[i] as number })),
     [
-      { title: "Openings", span: 1, look: looks.cell },
-      { title: `Area (${unitOf("opening", system)})`, span: 1, look: looks.hundredth },
-      { title: "Box (Pa)", span: 1, look: looks.hundredth },
-      { title: `Box (${flow})`, span: 1, look: looks.tenth },
-      { title: `Reference (${flow})`, span: 1, look: looks.tenth },
-      { title: "Error (%)", span: 1, look: looks.tenth },
-      { title: "Reference", span: 1, look: looks.small },
-      { title: "Tester", span: 1, look: looks.small },
-      { title: "Date", span: 1, look: looks.small },
+      ["Openings", 1, looks.cell, ({ opening }) => opening],
+      [`Area (${unitOf("opening", system)})`, 1, looks.hundredth, ({ area }) => area],
+      ["Box (Pa)", 1, looks.hundredth, ({ pressure }) => pressure],
+      [`Box (${flow})`, 1, looks.tenth, ({ at }) => flows[at] as number],
+      [`Reference (${flow})`, 1, looks.tenth, ({ reference }) => reference],
+      ["Error (%)", 1, looks.tenth, ({ at }) => errors[at] as number],
+      ["Reference", 1, looks.small, ({ row }) => table?.text("instrument", row) ?? ""],
+      ["Tester", 1, looks.small, ({ row }) => table?.text("tester", row) ?? ""],
+      [
+        "Date",
+        1,
+        looks.small,
+        ({ row }) => isoDay(table?.number("date", row) ?? Number.NaN, job.file.dateOffset),
+      ],
     ],
-    own.pairs.map((pair, i) => {
-      const row = own.rows[i] as number;
-      return [
-        pair.opening,
-        pair.area,
-        pair.pressure,
-        flows[i] as number,
-        pair.reference,
-        errors[i] as number,
-        table?.text("instrument", row) ?? "",
-        table?.text("tester", row) ?? "",
-        isoDay(table?.number("date", row) ?? Number.NaN, job.file.dateOffset),
-      ];
-    }),
   );
   return first;
 }

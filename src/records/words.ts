@@ -1,4 +1,9 @@
 import { fixed } from "../cells";
+import type { Job } from "../job";
+
+export function nameOf({ settings: { name } }: Job): string {
+  return name === "" ? "Job without a name" : name;
+}
 
 export { count as counted } from "../job";
 

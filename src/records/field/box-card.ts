@@ -10,10 +10,9 @@ import {
   unitOf,
 } from "../../job";
 import { looks } from "../looks";
-import { sheetNameOf } from "../names";
 import type { Look, SheetPlan } from "../plan";
-import { PlanRows } from "../plan-rows";
-import { printedPage } from "../printed-page";
+import { PlanRows, type TableColumn } from "../plan-rows";
+import { printedSheet } from "../printed-page";
 import { figure } from "../words";
 import { type OpeningSet, usefulSets } from "./opening-sets";
 
@@ -50,11 +49,10 @@ export function boxCard(job: Job, box: string): SheetPlan | { readonly problem: 
   const sets = usefulSets(openings, constant, settings);
   const columns = [12, ...sets.map(() => 9)];
   const mark = `Card of ${/^box\b/i.test(box) ? box : `box ${box}`}`;
-  const rows = new PlanRows(columns);
-  rows.line(mark, looks.title);
-  rows.line(
+  const rows = new PlanRows(
+    columns,
+    mark,
     `flow = ${figure(constant, 4)} × area (${unitOf("opening", settings.system)}) × √pressure (Pa). Use readings from ${figure(settings.low)} to ${figure(settings.high)} Pa.`,
-    looks.subtitle,
   );
   rows.line(proofLine(job, box), looks.text);
   addFlows(rows, job, sets, constant);
@@ -65,21 +63,14 @@ export function boxCard(job: Job, box: string): SheetPlan | { readonly problem: 
     "Seat the box flat on the ceiling over the whole grille, fan on, hose on the box, and wait until the reading stands. Above the window open more, below it open less. Level ground under the ladder, hands off live parts, no tape left on a running fan.",
     looks.note,
   );
-  return {
-    name: sheetNameOf(`Card ${box}`),
+  return printedSheet(job, rows, {
+    name: `Card ${box}`,
     mark,
-    columns,
-    rows: rows.rows,
-    merges: rows.merges,
-    page: printedPage(job, {
-      landscape: false,
-      onePage: true,
-      titleRows: 0,
-      left: settings.name,
-      width: columns.length,
-      height: rows.rows.length,
-    }),
-  };
+    left: settings.name,
+    landscape: false,
+    onePage: true,
+    titleRows: 0,
+  });
 }
 
 function proofLine(job: Job, box: string): string {
@@ -93,16 +84,14 @@ function proofLine(job: Job, box: string): string {
 function addFlows(rows: PlanRows, job: Job, sets: readonly OpeningSet[], K: number): void {
   const { system, low, high } = job.settings;
   rows.section(`Flow (${unitOf("flow", system)}) at each pressure, by what is open`);
+  // First the areas themselves, then a row for each pressure.
   rows.table(
+    [undefined, ...pressures.filter((P) => P >= low && P <= high)],
     [
-      { title: "Pressure (Pa)", span: 1, look: bold },
-      ...sets.map((set) => ({ title: set.label, span: 1, look: looks.tenth })),
-    ],
-    [
-      [`${unitOf("opening", system)}`, ...sets.map(({ area }) => Number(figure(area, 2)))],
-      ...pressures
-        .filter((P) => P >= low && P <= high)
-        .map((P) => [P, ...sets.map(({ area }) => oneValue(flowFromPressure, { K, A: area, P }))]),
+      ["Pressure (Pa)", 1, bold, (P) => P ?? unitOf("opening", system)],
+      ...bySet(sets, (A, P: number | undefined) =>
+        P === undefined ? Number(figure(A, 2)) : oneValue(flowFromPressure, { K, A, P }),
+      ),
     ],
   );
 }
@@ -118,22 +107,24 @@ function addLeastPressures(rows: PlanRows, job: Job, sets: readonly OpeningSet[]
   const { low, high, system } = job.settings;
   rows.section("Lowest pressure (Pa) that meets a rate");
   rows.line('"any": every reading inside the window meets it. "–": none does.', looks.note);
-  rows.table(
-    [
-      { title: `Rate (${unitOf("flow", system)})`, span: 1, look: bold },
-      ...sets.map((set) => ({ title: set.label, span: 1, look: looks.tenth })),
-    ],
-    ratesOf(job).map((Q) => [
-      Q,
-      ...sets.map(({ area: A }) => {
-        // Upwards: at a pressure rounded down the fan would still be short.
-        const exact = oneValue(pressureFromFlow, { Q, K, A });
-        const least = Math.ceil(exact * shownTenths - 1e-9) / shownTenths;
-        if (least > high) return "–";
-        return least <= low ? "any" : least;
-      }),
-    ]),
-  );
+  rows.table(ratesOf(job), [
+    [`Rate (${unitOf("flow", system)})`, 1, bold, (Q) => Q],
+    ...bySet(sets, (A, Q: number) => {
+      // Upwards: at a pressure rounded down the fan would still be short.
+      const exact = oneValue(pressureFromFlow, { Q, K, A });
+      const least = Math.ceil(exact * shownTenths - 1e-9) / shownTenths;
+      if (least > high) return "–";
+      return least <= low ? "any" : least;
+    }),
+  ]);
+}
+
+/** A column for each set of openings, by its area. */
+function bySet<Row>(
+  sets: readonly OpeningSet[],
+  cell: (area: number, row: Row) => string | number,
+): TableColumn<Row>[] {
+  return sets.map(({ label, area }) => [label, 1, looks.tenth, (row) => cell(area, row)]);
 }
 
 function addFirstOpenings(rows: PlanRows, job: Job, box: readonly Opening[], K: number): void {

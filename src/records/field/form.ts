@@ -1,10 +1,9 @@
 import { type Job, plainName, unitOf } from "../../job";
 import { looks } from "../looks";
-import { sheetNameOf } from "../names";
 import type { Look, SheetPlan } from "../plan";
-import { PlanRows } from "../plan-rows";
-import { printedPage } from "../printed-page";
-import { figure } from "../words";
+import { PlanRows, type TableColumn } from "../plan-rows";
+import { printedSheet } from "../printed-page";
+import { figure, nameOf } from "../words";
 import { firstOpening } from "./first-opening";
 
 /** Fan, room, duty, open first, needs, rated, opened, three readings, note. */
@@ -26,23 +25,23 @@ const write: Look = { ...looks.cell, line: "around" };
 export function readingForm(job: Job): SheetPlan {
   const { settings } = job;
   const flow = unitOf("flow", settings.system);
-  const rows = new PlanRows(columns);
-  rows.line(title, looks.title);
-  rows.line(settings.name === "" ? "Job without a name" : settings.name, looks.subtitle);
-  const heads: readonly [string, Look][] = [
-    ["Fan", looks.strongCell],
-    ["Room", looks.cell],
-    ["Duty", looks.cell],
-    ["Open first", looks.cell],
-    [`Needs (${flow})`, looks.tenth],
-    [`Rated (${flow})`, looks.whole],
-    ["Opened", write],
-    ["Pa", write],
-    ["Pa", write],
-    ["Pa", write],
-    ["Note", write],
+  const rows = new PlanRows(columns, title, nameOf(job));
+  const { fans: facts } = job;
+  const text = (key: string) => (i: number) => facts?.table.text(key, i) ?? "";
+  const above0 = (value = Number.NaN) => (value > 0 ? value : null);
+  const tag = (i: number) =>
+    [text("tag")(i), facts?.which(i) ?? ""].filter((word) => word !== "").join(", ");
+  const written = (title: string) => [title, 1, write, () => null] as const;
+  const heads: readonly TableColumn<number>[] = [
+    ["Fan", 1, looks.strongCell, tag],
+    ["Room", 1, looks.cell, (i) => text("room")(i) || text("roomKind")(i)],
+    ["Duty", 1, looks.cell, text("duty")],
+    ["Open first", 1, looks.cell, (i) => openFirst(job, i)],
+    [`Needs (${flow})`, 1, looks.tenth, (i) => above0(facts?.requiredNumber(i))],
+    [`Rated (${flow})`, 1, looks.whole, (i) => above0(facts?.table.number("rated", i))],
+    ...["Opened", "Pa", "Pa", "Pa", "Note"].map(written),
   ];
-  rows.heads(heads.map(([title, look]) => ({ span: 1, title, look })));
+  rows.heads(heads);
   const headed = rows.height;
   const breaksBefore: number[] = [];
   let top = 0;
@@ -51,37 +50,22 @@ export function readingForm(job: Job): SheetPlan {
     rows.gap(4);
     rows.line(name === "" ? "Fans of no dwelling" : name, looks.section);
     rows.add([{ span: columns.length, value: stateOfHouse, look: looks.small }], writingHeight);
-    for (const i of fans)
-      rows.add(
-        fanLine(job, i).map((value, at) => ({
-          span: 1,
-          value,
-          look: heads[at]?.[1] ?? write,
-        })),
-        writingHeight,
-      );
+    for (const i of fans) rows.row(heads, i, writingHeight);
     // A dwelling stands on one page, its name and state with its fans.
     if (before > headed && rows.height - top > pageHeight) {
       breaksBefore.push(from);
       top = before - headed;
     }
   }
-  return {
-    name: sheetNameOf("Form"),
+  return printedSheet(job, rows, {
+    name: "Form",
     mark: title,
-    columns,
-    rows: rows.rows,
-    merges: rows.merges,
-    page: printedPage(job, {
-      left: settings.name,
-      landscape: true,
-      onePage: false,
-      titleRows: 3,
-      breaksBefore,
-      width: columns.length,
-      height: rows.rows.length,
-    }),
-  };
+    left: settings.name,
+    landscape: true,
+    onePage: false,
+    titleRows: 3,
+    breaksBefore,
+  });
 }
 
 /** The dwellings as they are listed, then those that only fans name, each with its fan rows. */
@@ -96,23 +80,6 @@ function walk({ fans, tables }: Job): { name: string; fans: number[] }[] {
     if (!fans?.isAbsent(i)) stop.fans.push(i);
   }
   return [...stops.values()].filter((stop) => stop.fans.length > 0);
-}
-
-function fanLine(job: Job, i: number): (string | number | null)[] {
-  const { fans } = job;
-  if (!fans) return [];
-  const { table } = fans;
-  const required = fans.requiredNumber(i);
-  const rated = table.number("rated", i);
-  return [
-    [table.text("tag", i), fans.which(i)].filter((word) => word !== "").join(", "),
-    table.text("room", i) || table.text("roomKind", i),
-    table.text("duty", i),
-    openFirst(job, i),
-    required > 0 ? required : null,
-    rated > 0 ? rated : null,
-    ...[null, null, null, null, null],
-  ];
 }
 
 /** The box and opening to begin with, and the pressure to expect; "" where none is known. */

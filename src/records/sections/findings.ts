@@ -19,24 +19,17 @@ export function addFindingsByKind(rows: PlanRows, findings: readonly Finding[]):
 
 function addKinds(rows: PlanRows, title: string, open: readonly Finding[]): void {
   rows.section(title);
-  if (open.length === 0) {
-    rows.line("None.", looks.text);
-    return;
-  }
   const kinds = [...new Set(open.map(({ kind }) => kind))].map((kind) => {
     const own = open.filter((finding) => finding.kind === kind);
     return { title: findingKinds[kind].title, severity: (own[0] as Finding).severity, own };
   });
   kinds.sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
-  rows.table(
-    [
-      { title: "Kind", span: 4, look: looks.cell },
-      { title: "Severity", span: 2, look: looks.cell },
-      { title: "Number", span: 1, look: looks.whole },
-      { title: "Where", span: 5, look: looks.small },
-    ],
-    kinds.map(({ title, severity, own }) => [title, severity, own.length, placesOf(own)]),
-  );
+  rows.table(kinds, [
+    ["Kind", 4, looks.cell, ({ title }) => title],
+    ["Severity", 2, looks.cell, ({ severity }) => severity],
+    ["Number", 1, looks.whole, ({ own }) => own.length],
+    ["Where", 5, looks.small, ({ own }) => placesOf(own)],
+  ]);
 }
 
 function placesOf(findings: readonly Finding[]): string {
@@ -50,28 +43,21 @@ function placesOf(findings: readonly Finding[]): string {
 
 /** Accepted findings with why, by whom and when. */
 export function addAccepted(rows: PlanRows, job: Job, findings: readonly Finding[]): void {
-  const accepted = findings.filter((finding) => finding.accepted !== undefined);
-  rows.section("Findings accepted");
-  if (accepted.length === 0) {
-    rows.line("None.", looks.text);
-    return;
-  }
-  rows.table(
-    [
-      { title: "Where", span: 3, look: looks.small },
-      { title: "Finding", span: 3, look: looks.small },
-      { title: "Reason", span: 4, look: looks.small },
-      { title: "Initials", span: 1, look: looks.small },
-      { title: "Date", span: 1, look: looks.small },
-    ],
-    accepted.map(({ sheet, cell, about, kind, accepted: by }) => [
-      [`${sheet} ${cell}`.trim(), about].filter((part) => part !== "").join(": "),
-      findingKinds[kind].title,
-      by?.reason ?? "",
-      by?.initials ?? "",
-      dateOf(job, by?.date ?? null),
-    ]),
+  const accepted = findings.flatMap(({ accepted, ...finding }) =>
+    accepted ? [{ ...finding, ...accepted }] : [],
   );
+  rows.section("Findings accepted");
+  rows.table(accepted, [
+    ["Where", 3, looks.small, placeOf],
+    ["Finding", 3, looks.small, ({ kind }) => findingKinds[kind].title],
+    ["Reason", 4, looks.small, ({ reason }) => reason],
+    ["Initials", 1, looks.small, ({ initials }) => initials],
+    ["Date", 1, looks.small, ({ date }) => dateOf(job, date)],
+  ]);
+}
+
+function placeOf({ sheet, cell, about }: Pick<Finding, "sheet" | "cell" | "about">): string {
+  return [`${sheet} ${cell}`.trim(), about].filter((part) => part !== "").join(": ");
 }
 
 function dateOf(job: Job, date: number | string | null): string {

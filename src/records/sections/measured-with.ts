@@ -20,25 +20,14 @@ export function addMeasuredWith(rows: PlanRows, job: Job, facts: readonly FanFac
     if (name !== "") used.set(name, (used.get(name) ?? 0) + 1);
   }
   const names = [...usedBoxes.keys()].sort((a, b) => a.localeCompare(b, "en", { numeric: true }));
-  rows.table(
-    [
-      { title: "Box", span: 2, look: looks.cell },
-      { title: "Fans", span: 1, look: looks.whole },
-      { title: `Constant (${constantUnit(job)})`, span: 2, look: looks.number },
-      { title: "Last check", span: 2, look: looks.cell },
-      { title: "Proof", span: 5, look: looks.small },
-    ],
-    names.map((name) => {
-      const constant = constantInUse(job, name);
-      return [
-        name,
-        usedBoxes.get(name) ?? 0,
-        Number(constant.toPrecision(6)),
-        lastCheck(job, name),
-        proofWords(job, name),
-      ];
-    }),
-  );
+  const constant = (name: string) => Number(constantInUse(job, name).toPrecision(6));
+  rows.table(names, [
+    ["Box", 2, looks.cell, (name) => name],
+    ["Fans", 1, looks.whole, (name) => usedBoxes.get(name) ?? 0],
+    [`Constant (${constantUnit(job)})`, 2, looks.number, constant],
+    ["Last check", 2, looks.cell, (name) => lastCheck(job, name)],
+    ["Proof", 5, looks.small, (name) => proofWords(job, name)],
+  ]);
   addInstruments(rows, job, usedInstruments);
 }
 
@@ -79,27 +68,22 @@ function addInstruments(rows: PlanRows, job: Job, used: ReadonlyMap<string, numb
     );
     return;
   }
+  const { dateOffset } = job.file;
   rows.table(
+    listed.map((name) => ({ name, row: -1, ...instruments?.find(name) })),
     [
-      { title: "Instrument", span: 3, look: looks.cell },
-      { title: "Kind", span: 2, look: looks.cell },
-      { title: "Limit (%)", span: 1, look: looks.number },
-      { title: "At least", span: 1, look: looks.number },
-      { title: "Calibrated", span: 2, look: looks.cell },
-      { title: "Certificate", span: 3, look: looks.small },
+      ["Instrument", 3, looks.cell, ({ name }) => name],
+      ["Kind", 2, looks.cell, ({ kind = "" }) => kind],
+      ["Limit (%)", 1, looks.number, ({ percent = Number.NaN }) => orNull(percent)],
+      ["At least", 1, looks.number, ({ floor = Number.NaN }) => orNull(floor)],
+      [
+        "Calibrated",
+        2,
+        looks.cell,
+        ({ row }) => isoDay(table?.number("checked", row) ?? Number.NaN, dateOffset),
+      ],
+      ["Certificate", 3, looks.small, ({ row }) => table?.text("certificate", row) ?? ""],
     ],
-    listed.map((name) => {
-      const instrument = instruments?.find(name);
-      const row = instrument?.row ?? -1;
-      return [
-        name,
-        instrument?.kind ?? "",
-        orNull(instrument?.percent ?? Number.NaN),
-        orNull(instrument?.floor ?? Number.NaN),
-        isoDay(table?.number("checked", row) ?? Number.NaN, job.file.dateOffset),
-        table?.text("certificate", row) ?? "",
-      ];
-    }),
   );
 }
 

@@ -62,20 +62,19 @@ export function addRates(rows: PlanRows, job: Job, dwellings: readonly DwellingF
     });
   }
   rows.table(
+    [...used.values()],
     [
-      { title: "What", span: 3, look: looks.cell },
-      { title: "Rate", span: 2, look: looks.cell },
-      { title: "Used for", span: 2, look: looks.cell },
-      { title: "Clause", span: 3, look: looks.small },
-      { title: "How known", span: 2, look: looks.small },
+      ["What", 3, looks.cell, ({ what }) => what],
+      ["Rate", 2, looks.cell, ({ rate }) => rate],
+      ["Used for", 2, looks.cell, ({ count, unit }) => counted(count, unit)],
+      ["Clause", 3, looks.small, ({ clause }) => clause],
+      [
+        "How known",
+        2,
+        looks.small,
+        ({ mark }) => (mark === "from memory" ? "from memory: verify against your copy" : mark),
+      ],
     ],
-    [...used.values()].map(({ what, rate, clause, mark, count, unit: of }) => [
-      what,
-      rate,
-      counted(count, of),
-      clause,
-      mark === "from memory" ? "from memory: verify against your copy" : mark,
-    ]),
   );
 }
 
