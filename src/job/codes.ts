@@ -3,16 +3,16 @@ import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
 import { isBlankCell, isCellError } from "../cells";
 import { plainFormula } from "./accepting";
 import { jobSettings, layouts } from "./columns";
-import type { Job } from "./read";
+import type { Job, Table } from "./read";
 
 /**
  * Three codes of eight hex digits each that stand for a job: the same job gives the same ones in every
  * host, and the one that differs tells what was changed.
  */
 export interface JobCodes {
-  /** Of what was typed, field by field. */
+  /** Of what was typed, field by field, and of a sheet that lists the fans again. */
   readonly inputs: string;
-  /** Of the formulas and of the number formats of their columns. */
+  /** Of the formulas, and of what shows a number otherwise: number formats, the colour of its ground. */
   readonly formulas: string;
   /** Of the settings, edition and window among them. */
   readonly settings: string;
@@ -22,7 +22,7 @@ export const codeKinds = ["inputs", "formulas", "settings"] as const;
 
 /** How the codes are explained wherever they are shown. */
 export const codesExplained =
-  "The first code changes with what was typed, the second with a formula or a number format, the third with a setting. The same job gives the same three in every program.";
+  "The first code (inputs) changes with what was typed, the second (formulas) with a formula, a number format or a colour that hides a number, the third (settings) with a setting. The same job gives the same three in every program.";
 
 /** "1a2b3c4d 5e6f7a8b 9c0d1e2f", in the order of the explanation. */
 export function codesText(codes: JobCodes): string {
@@ -39,13 +39,13 @@ export function codesOf(job: Job): JobCodes {
     const head = `${layout.kind}\u001f${keys.join("\u001f")}`;
     inputs.add(head);
     formulas.add(head);
-    for (const key of keys) {
-      const { grid, row, col } = table.placeOrHome(key, 0);
-      formulas.add(grid.numberFormat?.(row, col) ?? "");
-    }
+    const usual = keys.map((key) => lookOf(table, key, 0));
+    formulas.add(usual.join("\u001f"));
     for (let i = 0; i < table.length; i++) {
       let [typed, computed] = ["", ""];
-      for (const key of keys) {
+      for (const [at, key] of keys.entries()) {
+        const look = lookOf(table, key, i);
+        if (look !== usual[at]) computed += look;
         const formula = table.formula(key, i);
         typed += formula === null ? `${inputOf(table.raw(key, i))}\u001f` : "\u001f";
         computed += formula === null ? "\u001f" : `${ofRow(formula, table.home(i).row)}\u001f`;
@@ -54,7 +54,16 @@ export function codesOf(job: Job): JobCodes {
       formulas.add(computed);
     }
   }
+  for (const { name, firstName, rows, otherwise } of job.second)
+    inputs.add([name, firstName, rows, otherwise].join("\u001f"));
   return { inputs: inputs.text(), formulas: formulas.text(), settings: settingsOf(job) };
+}
+
+/** How a cell shows what it holds: its number format, and whether it is seen at all. */
+function lookOf(table: Table, key: string, i: number): string {
+  const { grid, row, col } = table.placeOrHome(key, i);
+  const format = grid.numberFormat?.(row, col) ?? "";
+  return grid.isUnseen?.(row, col) ? `${format} unseen` : format;
 }
 
 function settingsOf(job: Job): string {

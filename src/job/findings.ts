@@ -149,7 +149,7 @@ export const findingKinds = {
   "register-repeat": result("pan readings apart"),
   "register-leaks": result("register leaks"),
   "record-old": doubtful("record older than the job"),
-  "setting-unusual": doubtful("setting wider than usual"),
+  "setting-unusual": doubtful("unusual setting"),
   "fans-again": wrong("fans listed on a second sheet"),
   "flows-alike": doubtful("flows of a tester all alike"),
   "readings-copied": doubtful("readings of another dwelling"),

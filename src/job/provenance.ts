@@ -3,7 +3,7 @@ import { counted, isoDay, isSameNumber, once, shown, significant } from "../cell
 import type { Mark, Source } from "../formulas";
 import { usualConstant, usualWindow } from "../rules";
 import { conversionFactor } from "../units";
-import { codesOf, codesText, type JobCodes } from "./codes";
+import { codeKinds, codesOf, type JobCodes } from "./codes";
 import { unitOf } from "./columns";
 import type { FirmSheets, Job } from "./read";
 import { listed } from "./words";
@@ -56,7 +56,7 @@ export function provenanceLine(provenance: Provenance): string {
     window ? `window ${shown(window.low)} to ${shown(window.high)} Pa, ${window.mark}` : "",
     judging,
     `${rows} rows`,
-    `codes ${codesText(codes)}`,
+    `codes of ${codeKinds.map((kind) => `${kind} ${codes[kind]}`).join(", ")}`,
   ]
     .filter((part) => part !== "")
     .join("; ");

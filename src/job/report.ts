@@ -1,4 +1,4 @@
-import { cellName, grouped, kept, once } from "../cells";
+import { cellName, grouped, once } from "../cells";
 import type { SheetKind } from "./columns";
 import {
   type CellAt,

@@ -145,6 +145,13 @@ describe.each(subjects)("An alteration %s that no reader would see", (_, make, p
     const found = more(workbook, make()).filter(({ kind }) => /^fan/.test(kind));
     expect(found).toHaveLength(1);
     expect(found[0]?.sheet).toBe(`${sheet} (2)`);
+    const parts = unzipSync(workbook.save());
+    const book = strFromU8(parts["xl/workbook.xml"] as Uint8Array);
+    const hidden = book.replace(`name="${sheet} (2)"`, `name="${sheet} (2)" state="veryHidden"`);
+    parts["xl/workbook.xml"] = strToU8(hidden);
+    const [again, ...others] = told(Workbook.open(zipSync(parts)), "fans-again");
+    expect(others).toEqual([]);
+    expect(again?.what).toMatch(/^\S+ \(2\), hidden so that no menu shows it, lists \d+ fans/);
   });
 });
 
@@ -157,8 +164,67 @@ describe("An alteration that no reader would see", () => {
     const [finding, ...others] = told(workbook, "setting-unusual");
     expect(others).toEqual([]);
     expect(finding?.what).toBe("the highest pressure is set to 20 Pa; 8 Pa is usual");
-    expect(finding?.effect).toMatch(/^\d+ fans? pass/);
+    expect(finding?.effect).toMatch(/^It lets \d+ fans? pass/);
     expect(told(demo(), "setting-unusual")).toEqual([]);
+  });
+
+  it.each([
+    [
+      "interval",
+      3650,
+      "the time between box checks is set to 3650 days; 365 days is usual",
+      /^It lets 1?\d fans pass/,
+    ],
+    [
+      "constant",
+      1.2,
+      "the flow constant is set to 1.2; 1.07 is usual",
+      /^No fan is judged otherwise/,
+    ],
+    [
+      "edition",
+      "62.2-2010",
+      "the edition is 62.2-2010, 16 years older than the readings; 62.2-2025 had been printed by then",
+      /^Under 62\.2-2025 no verdict would turn/,
+    ],
+    [
+      "edition",
+      "IRC-2015",
+      "the edition is IRC-2015, 11 years older than the readings; IRC-2024 had been printed by then",
+      /^Under IRC-2024 no verdict/,
+    ],
+  ])("of the setting %s to %s is told once, with what it does", (key, value, what, effect) => {
+    const workbook = demo();
+    const at = check(workbook).job.fit.settings.get(key);
+    if (!at) throw new Error("no setting");
+    sheetOf(workbook, at.sheet).setValue(at.row, at.col, value);
+    const found = told(workbook, "setting-unusual");
+    expect(found.map((each) => each.what)).toEqual([what]);
+    expect(found[0]?.effect).toMatch(effect);
+    const codes = [demo(), workbook].map((each) => provenanceOf(check(each).job).codes);
+    expect(codeKinds.filter((kind) => codes[0]?.[kind] !== codes[1]?.[kind])).toEqual(["settings"]);
+  });
+
+  it("of an edition is none where the sheet says from when it is in force", () => {
+    const workbook = demo();
+    const { settings } = check(workbook).job.fit;
+    for (const [key, value] of [
+      ["edition", "IRC-2015"],
+      ["adopted", 43_000],
+    ] as const) {
+      const at = settings.get(key);
+      if (at) sheetOf(workbook, at.sheet).setValue(at.row, at.col, value);
+    }
+    expect(told(workbook, "setting-unusual")).toEqual([]);
+  });
+
+  it.each([
+    ["a number format", { numberFormat: '"52"' }],
+    ["the colour of the ground", { color: "FFFFFF", fill: undefined }],
+  ])("by %s of one cell changes the code of the formulas, whatever row it is in", (_, style) => {
+    const altered = dressed(demo(), "Fans", 60, 15, style);
+    const codes = [demo(), altered].map((each) => provenanceOf(check(each).job).codes);
+    expect(codeKinds.filter((kind) => codes[0]?.[kind] !== codes[1]?.[kind])).toEqual(["formulas"]);
   });
 
   it("that copies the readings of one dwelling to another is told once, with all cells", () => {
@@ -204,6 +270,11 @@ describe("An alteration that no reader would see", () => {
       /^the flows of all 12 fans that RT measured for 50 lie between 50\.\d and 51\.\d$/,
     );
     expect(told(firm(), "flows-alike")).toEqual([]);
+    // One that nearly all have, and one that stands whatever is required.
+    const most = (i: number) => (i === 3 || i === 7 ? 71 : near(i));
+    expect(told(firm(most), "flows-alike")[0]?.what).toMatch(
+      /^the flows of 10 of the 12 fans that RT/,
+    );
     const workbook = demo();
     const fans = sheetOf(workbook, "Fans");
     const { job } = check(workbook);

@@ -71,7 +71,9 @@ describe("The record of a job", () => {
       /pressure above the window \| result \| 1.00 \| Fans I4/,
     );
     expect(findings).toMatch(/dwelling with no fan \| missing \| 1.00 \| Dwellings A4/);
-    expect(text).toMatch(/Codes \| [0-9a-f]{8} [0-9a-f]{8} [0-9a-f]{8}\. The first code changes/);
+    expect(text).toMatch(
+      /Codes \| [0-9a-f]{8} [0-9a-f]{8} [0-9a-f]{8}\. The first code \(inputs\) changes/,
+    );
     expect(plan.page.footer.right).toMatch(/^Codes( [0-9a-f]{8}){3}$/);
   });
 

@@ -2,7 +2,7 @@ import { areasInPieces, rectanglesOf } from "../areas";
 import type { Book } from "../run";
 import { colorLeaves } from "./colors";
 import { extentOf } from "./extent";
-import { HiddenLines, numberFormats } from "./looks";
+import { HiddenLines } from "./looks";
 import type { SheetFacts } from "./notes";
 import { bytesOfRow, type Piece, type SheetPlan } from "./pieces";
 import { SheetCells } from "./sheet-cells";
@@ -131,13 +131,11 @@ function toHead({ proxy, used, merged, head }: Asked, rows: number): SheetHead {
   };
   const cells = new SheetCells(proxy.name, bottom + 1, right + 1);
   cells.hiddenSheet = hiddenAs[proxy.visibility];
-  const plan: SheetPlan = { proxy, cells, rowBytes: 40 * (right + 1) };
+  const plan: SheetPlan = { proxy, cells, rowBytes: 50 * (right + 1) };
   if (isEmpty) return { plan, used, facts, usedRows: 0, pieces: [] };
   if (!head.isNullObject) {
     cells.put({ top: head.rowIndex, left: head.columnIndex }, head);
     if (right < headCols) plan.rowBytes = bytesOfRow(head);
-    const format = numberFormats(head.rowIndex, head.columnIndex, head.numberFormat);
-    cells.looks = { ...cells.looks, format };
   }
   const pieces: Piece[] = [];
   if (right >= headCols && used.rowIndex < rows)

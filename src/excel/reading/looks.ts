@@ -6,8 +6,6 @@ import type { Book } from "../run";
 export interface SheetLooks {
   readonly hiddenRows: ReadonlySet<number>;
   readonly hiddenCols: ReadonlySet<number>;
-  /** The code of a number format, where formats were read. */
-  format(row: number, col: number): string | undefined;
   /** Whether text of a cell has the colour of its ground. */
   isUnseen(row: number, col: number): boolean;
 }
@@ -15,7 +13,6 @@ export interface SheetLooks {
 export const plainLooks: SheetLooks = {
   hiddenRows: new Set(),
   hiddenCols: new Set(),
-  format: () => undefined,
   isUnseen: () => false,
 };
 
@@ -96,22 +93,4 @@ function hiddenOf(
 
 function lines(first: number, count: number): Set<number> {
   return new Set(Array.from({ length: count }, (_, i) => first + i));
-}
-
-/** The number formats of a sheet's first rows; below them that which a column has throughout those. */
-export function numberFormats(
-  top: number,
-  left: number,
-  formats: readonly (readonly string[])[],
-): (row: number, col: number) => string | undefined {
-  // The first row read is as a rule a heading of another format.
-  const below = formats.slice(1);
-  const whole = (formats[0] ?? []).map((_, c) => {
-    const code = below[0]?.[c];
-    return below.length > 1 && below.every((line) => line[c] === code) ? code : undefined;
-  });
-  return (row, col) => {
-    const line = formats[row - top];
-    return line ? line[col - left] : row > top ? whole[col - left] : undefined;
-  };
 }

@@ -52,7 +52,7 @@ export async function readPieces(
     const { now, later } = cut(queue, tripBytes - spent);
     // The last cells bring their types along where there is room, and need no further trip.
     const withTypes = later.length === 0 && spent + sizeOf(now) <= tripBytes;
-    const leaves = withTypes ? "values,formulas,valueTypes" : "values,formulas";
+    const leaves = `values,formulas,numberFormat${withTypes ? ",valueTypes" : ""}`;
     const blocks = now.map((piece) => ({ piece, range: loaded(piece, leaves) }));
     for (const question of beside) question.ask();
     try {
@@ -74,8 +74,8 @@ export async function readPieces(
     beside = [];
     for (const { piece, range } of types) takeTypes(piece, range.valueTypes);
     suspects = blocks.flatMap(({ piece, range }) => {
-      const { values, formulas } = range;
-      take(piece, { values, formulas });
+      const { values, formulas, numberFormat } = range;
+      take(piece, { values, formulas, numberFormat });
       if (!withTypes) return suspectsIn(piece, values);
       takeTypes(piece, range.valueTypes);
       return [];
@@ -146,8 +146,8 @@ function takeTypes(piece: Piece, types: readonly (readonly string[])[]): void {
 }
 
 /** What a row takes on the wire, from the last rows of a block. */
-export function bytesOfRow({ values, formulas }: BlockCells): number {
-  const sample = [values.slice(-sampledRows), formulas.slice(-sampledRows)];
+export function bytesOfRow({ values, formulas, numberFormat = [] }: BlockCells): number {
+  const sample = [values, formulas, numberFormat].map((lines) => lines.slice(-sampledRows));
   const bytes = new TextEncoder().encode(JSON.stringify(sample)).length;
   return bytes / Math.max(1, Math.min(sampledRows, values.length));
 }

@@ -15,6 +15,7 @@ export interface BlockCells {
   readonly values: readonly (readonly unknown[])[];
   readonly formulas: readonly (readonly unknown[])[];
   readonly valueTypes?: readonly (readonly string[])[] | undefined;
+  readonly numberFormat?: readonly (readonly string[])[] | undefined;
 }
 
 /** The cells of one sheet, filled block by block. */
@@ -22,6 +23,8 @@ export class SheetCells implements Grid {
   private readonly rows: (Row | undefined)[] = [];
   /** The formula met last in each column. */
   private readonly latest: (CopiedDown | undefined)[] = [];
+  /** Codes of number formats; rows of the same formats share one line. */
+  private readonly formats: (readonly string[] | undefined)[] = [];
   looks: SheetLooks = plainLooks;
   merges: readonly Rectangle[] = [];
   hiddenSheet: Grid["hiddenSheet"];
@@ -37,7 +40,7 @@ export class SheetCells implements Grid {
   readonly hiddenCol = (col: number): boolean => this.looks.hiddenCols.has(col);
 
   readonly numberFormat = (row: number, col: number): string | undefined =>
-    this.looks.format(row, col);
+    this.formats[row]?.[col];
 
   readonly isUnseen = (row: number, col: number): boolean => this.looks.isUnseen(row, col);
 
@@ -64,7 +67,8 @@ export class SheetCells implements Grid {
   }
 
   put({ top, left }: Pick<Rectangle, "top" | "left">, cells: BlockCells): void {
-    const { values: lines, formulas: formulaLines, valueTypes } = cells;
+    const { values: lines, formulas: formulaLines, valueTypes, numberFormat = [] } = cells;
+    for (const [r, codes] of numberFormat.entries()) this.putFormats(top + r, left, codes);
     lines.forEach((line, r) => {
       const before = this.rows[top + r];
       const values: CellValue[] = before?.values.slice() ?? [];
@@ -81,11 +85,21 @@ export class SheetCells implements Grid {
     });
   }
 
+  private putFormats(row: number, left: number, codes: readonly string[]): void {
+    const line = [...(this.formats[row] ?? [])].slice(0, left);
+    while (line.length < left) line.push("");
+    line.push(...codes);
+    const above = this.formats[row - 1];
+    const isSame = above?.length === line.length && line.every((code, c) => code === above[c]);
+    this.formats[row] = isSame ? above : line;
+  }
+
   /** The same sheet with a block of its cells read again. */
   again({ top, left }: Pick<Rectangle, "top" | "left">, cells: BlockCells): SheetCells {
     const sheet = new SheetCells(this.name, this.rowCount, this.colCount);
     for (const row of this.rows) sheet.rows.push(row);
     sheet.latest.push(...this.latest);
+    for (const line of this.formats) sheet.formats.push(line);
     const { looks, merges, hiddenSheet } = this;
     Object.assign(sheet, { looks, merges, hiddenSheet });
     sheet.put({ top, left }, cells);

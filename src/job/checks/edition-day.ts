@@ -32,10 +32,11 @@ export const checkEditionDay: Check = (job, report) => {
     );
 };
 
-const yearOf = (id: string) => Number(/\d{4}$/.exec(id)?.[0] ?? 0);
+/** The year that an edition is named for; 0 where it is named for none. */
+export const yearOf = (id: string) => Number(/\d{4}$/.exec(id)?.[0] ?? 0);
 
 /** The latest edition of the same code that is named for this year or an earlier one. */
-function latestOf(id: string, year: number): string | undefined {
+export function latestOf(id: string, year: number): string | undefined {
   const family = id.replace(/\d{4}$/, "");
   return editions
     .map((each) => each.id)

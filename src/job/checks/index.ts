@@ -40,9 +40,9 @@ import { checkSettings } from "./settings";
 import { checkSmallHoles } from "./small-holes";
 import { checkStaleValues } from "./stale-values";
 import { checkTwoOpenings } from "./two-openings";
+import { checkUnusualSettings } from "./unusual-settings";
 import { checkWhoAndWhen } from "./who-and-when";
 import { checkWholeHouse } from "./whole-house";
-import { checkWideWindow } from "./wide-window";
 
 export type { Check, CheckContext } from "./check";
 export { checkSettings };
@@ -86,7 +86,7 @@ export const checks: readonly Check[] = [
   checkNotes,
   checkHouse,
   checkSeats,
-  checkWideWindow,
+  checkUnusualSettings,
   checkReadingsCopied,
   checkFansAgain,
   checkFlowsAlike,
@@ -113,7 +113,7 @@ export const reachOf: ReadonlyMap<Check, "cells" | "job"> = new Map<Check, "cell
     checkBoxDates,
     checkPressureRepeated,
     checkComputedCells,
-    checkWideWindow,
+    checkUnusualSettings,
     checkReadingsCopied,
     checkFansAgain,
     checkFlowsAlike,
