@@ -1,4 +1,4 @@
-import { cellName } from "../../cells";
+import { cellName, fixed } from "../../cells";
 import {
   factsOf,
   flowsOf,
@@ -100,5 +100,6 @@ export function countReadings(readings: readonly FanReading[]): Record<ReadingFi
 /** The spread of the readings in words: "±8 %"; "" where there was one reading or none. */
 export function spreadWords({ spread, flow }: FanReading): string {
   if (!spread || !(flow > 0)) return "";
-  return `±${Math.round((50 * (spread[1] - spread[0])) / flow)} %`;
+  const percent = (50 * (spread[1] - spread[0])) / flow;
+  return `±${fixed(percent, percent < 1 ? 1 : 0)} %`;
 }

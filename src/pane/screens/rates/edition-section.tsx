@@ -11,6 +11,10 @@ export function EditionSection({ job }: { job: Job }) {
   const editions = useMemo(() => otherEditions(job), [job]);
   const [other, setOther] = useState(editions[0]?.id ?? "");
   const rows = useMemo(() => underRows(job, other), [job, other]);
+  if (rows.length === 0)
+    return (
+      <p className={shared.text}>No fan here has a room kind and a duty, by which rates go.</p>
+    );
   return (
     <>
       <EditionChoice label="Another edition" value={other} from={editions} onChoose={setOther} />

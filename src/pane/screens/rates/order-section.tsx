@@ -1,3 +1,4 @@
+import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { findEdition } from "../../../editions";
 import { estimateNotes, estimateOf, estimateSections, type Job, sectionText } from "../../../job";
@@ -5,8 +6,33 @@ import { otherEditions } from "../../model/under-view";
 import { EditionChoice } from "../../parts/edition-choice";
 import { useShared } from "../../parts/styles";
 
+/** Where the columns have no room beside one another, each cell stands under its title. */
+const useStyles = makeStyles({
+  section: { containerType: "inline-size" },
+  table: {
+    "& caption": { textAlign: "start" },
+    "@container (max-width: 480px)": {
+      display: "block",
+      "& caption, & tbody": { display: "block" },
+      "& thead": { position: "absolute", clipPath: "inset(50%)" },
+      "& tr": {
+        display: "grid",
+        gridTemplateColumns: "repeat(3, minmax(0, 1fr))",
+        borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+      },
+      "& tbody td": { borderBottomStyle: "none", fontVariantNumeric: "tabular-nums" },
+      "& td::before": {
+        content: "attr(data-title)",
+        display: "block",
+        color: tokens.colorNeutralForeground2,
+      },
+    },
+  },
+});
+
 /** What the planned fans of a job need and cost, with another edition beside it where one is chosen. */
 export function OrderSection({ job }: { job: Job }) {
+  const styles = useStyles();
   const shared = useShared();
   const [other, setOther] = useState("");
   const estimate = useMemo(() => estimateOf(job), [job]);
@@ -28,9 +54,8 @@ export function OrderSection({ job }: { job: Job }) {
       {sections
         .filter(({ key, rows }) => key !== "dwellings" && rows.length > 0)
         .map(({ key, title, columns, rows }) => (
-          // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls is reached by keyboard too
-          <section key={key} className={shared.scroll} aria-label={title} tabIndex={0}>
-            <table className={shared.table} aria-label={title}>
+          <section key={key} className={styles.section} aria-label={title}>
+            <table className={mergeClasses(shared.table, styles.table)} aria-label={title}>
               <caption className={shared.subheading}>{title}</caption>
               <thead>
                 <tr>
@@ -45,7 +70,9 @@ export function OrderSection({ job }: { job: Job }) {
                 {rows.map((row) => (
                   <tr key={row.slice(0, 3).join()}>
                     {columns.map((column, at) => (
-                      <td key={column.title}>{sectionText(row[at], column.digits)}</td>
+                      <td key={column.title} data-title={column.title}>
+                        {sectionText(row[at], column.digits)}
+                      </td>
                     ))}
                   </tr>
                 ))}
