@@ -2,7 +2,7 @@ import type { HostChart, HostSeries } from "../charts/host-chart";
 import { readColor } from "../formats";
 import type { Arguments } from "../wire/arguments";
 import { invalidArgument, notFound } from "../wire/errors";
-import { type Members, serve } from "../wire/served";
+import { keeping, type Members, serve } from "../wire/served";
 import type { ChartOnSheet, Desk } from "./desk";
 
 interface AxisOfChart extends ChartOnSheet {
@@ -15,31 +15,22 @@ interface SeriesOfChart extends ChartOnSheet {
 
 type Changed = (self: ChartOnSheet) => void;
 
+const orEmpty = (value: unknown) => value ?? "";
+
 export function chartAxisMembers(changed: Changed): Members<AxisOfChart> {
-  const bound = (key: "min" | "max") => ({
-    get: ({ axis }: AxisOfChart) => axis[key] ?? "",
-    set(self: AxisOfChart, value: unknown) {
-      if (typeof value !== "number" && value !== "")
-        throw invalidArgument("The end of an axis must be a number.");
-      self.axis[key] = value === "" ? undefined : value;
-      changed(self);
-    },
-  });
+  const kept = keeping(changed, ({ axis }: AxisOfChart) => axis);
+  const end = (value: unknown) => {
+    if (typeof value === "number") return value;
+    if (value !== "") throw invalidArgument("The end of an axis must be a number.");
+    return undefined;
+  };
   const title = serve<AxisOfChart>({
     className: "ChartAxisTitle",
-    values: {
-      text: {
-        get: ({ axis }) => axis.title ?? "",
-        set(self, value) {
-          self.axis.title = String(value);
-          changed(self);
-        },
-      },
-    },
+    values: { text: kept("title", orEmpty, String) },
   });
   return {
     className: "ChartAxis",
-    values: { minimum: bound("min"), maximum: bound("max") },
+    values: { minimum: kept("min", orEmpty, end), maximum: kept("max", orEmpty, end) },
     links: { title },
   };
 }
@@ -62,12 +53,8 @@ export function chartSeriesMembers(desk: Desk, changed: Changed): Members<ChartO
       add(self, args) {
         const name = args.optionalText(0, "The name") ?? `Series${self.chart.series.length + 1}`;
         const series: HostSeries = {
-          name,
-          x: "",
-          y: "",
-          marker: "circle",
-          line: "none",
-          color: undefined,
+          ...{ name, x: "", y: "", color: undefined },
+          ...{ marker: "circle", line: "none" },
         };
         self.chart.series.push(series);
         changed(self);
@@ -93,34 +80,24 @@ const lines: Readonly<Record<string, HostSeries["line"]>> = {
 };
 
 function oneSeriesMembers(desk: Desk, changed: Changed): Members<SeriesOfChart> {
-  const named = <T>(known: Readonly<Record<string, T>>, value: unknown, what: string): T => {
-    const found = known[String(value)];
-    if (found === undefined)
-      throw invalidArgument(`The ${what} "${String(value)}" is not available.`);
-    return found;
-  };
-  const nameOf = <T>(known: Readonly<Record<string, T>>, value: T) =>
-    Object.keys(known).find((key) => known[key] === value);
+  const kept = keeping(changed, ({ series }: SeriesOfChart) => series);
+  const named =
+    <T>(known: Readonly<Record<string, T>>, what: string) =>
+    (value: unknown): T => {
+      const found = known[String(value)];
+      if (found === undefined)
+        throw invalidArgument(`The ${what} "${String(value)}" is not available.`);
+      return found;
+    };
+  const nameIn =
+    <T>(known: Readonly<Record<string, T>>) =>
+    (value: T) =>
+      Object.keys(known).find((key) => known[key] === value);
   /** Lines and markers of a series share one colour here. */
-  const color = {
-    get: ({ series }: SeriesOfChart) => (series.color === undefined ? "" : `#${series.color}`),
-    set(self: SeriesOfChart, value: unknown) {
-      self.series.color = readColor(value);
-      changed(self);
-    },
-  };
-  const lineFormat = serve<SeriesOfChart>({
+  const color = kept("color", (digits) => (digits === undefined ? "" : `#${digits}`), readColor);
+  const line = serve<SeriesOfChart>({
     className: "ChartLineFormat",
-    values: {
-      color,
-      lineStyle: {
-        get: ({ series }) => nameOf(lines, series.line),
-        set(self, value) {
-          self.series.line = named(lines, value, "line style");
-          changed(self);
-        },
-      },
-    },
+    values: { color, lineStyle: kept("line", nameIn(lines), named(lines, "line style")) },
     methods: {
       clear(self) {
         self.series.line = "none";
@@ -128,44 +105,25 @@ function oneSeriesMembers(desk: Desk, changed: Changed): Members<SeriesOfChart> 
       },
     },
   });
-  const format = serve<SeriesOfChart>({
-    className: "ChartSeriesFormat",
-    links: { line: lineFormat },
-  });
-  const cells = (self: SeriesOfChart, args: Arguments) => {
+  const format = serve<SeriesOfChart>({ className: "ChartSeriesFormat", links: { line } });
+  const cells = (key: "x" | "y") => (self: SeriesOfChart, args: Arguments) => {
     const range = args.range(0);
     if (range === undefined) throw invalidArgument("The values of a series must be a range.");
     changed(self);
-    return range.address;
+    self.series[key] = range.address;
   };
   return {
     className: "ChartSeries",
     values: {
-      name: {
-        get: ({ series }) => series.name,
-        set(self, value) {
-          self.series.name = String(value);
-          changed(self);
-        },
-      },
-      markerStyle: {
-        get: ({ series }) => nameOf(markers, series.marker),
-        set(self, value) {
-          self.series.marker = named(markers, value, "marker");
-          changed(self);
-        },
-      },
+      name: kept("name", orEmpty, String),
+      markerStyle: kept("marker", nameIn(markers), named(markers, "marker")),
       markerBackgroundColor: color,
       markerForegroundColor: color,
     },
     links: { format },
     methods: {
-      setXAxisValues(self, args) {
-        self.series.x = cells(self, args);
-      },
-      setValues(self, args) {
-        self.series.y = cells(self, args);
-      },
+      setXAxisValues: cells("x"),
+      setValues: cells("y"),
       delete(self) {
         self.chart.series.splice(self.chart.series.indexOf(self.series), 1);
         self.chart.isChanged = true;

@@ -3,7 +3,7 @@ import type { SheetTab } from "../book";
 import { HostChart, type HostSeries } from "../charts/host-chart";
 import { HostRange } from "../host-range";
 import { HostError, invalidArgument } from "../wire/errors";
-import { collection, type Members, serve, telling } from "../wire/served";
+import { collection, keeping, type Members, serve } from "../wire/served";
 import { chartAxisMembers, chartSeriesMembers } from "./chart-parts";
 import type { ChartOnSheet, Desk } from "./desk";
 
@@ -66,27 +66,21 @@ export function chartMembers(desk: Desk): Members<ChartOnSheet> {
     chart.isChanged = true;
     desk.book.touched({ kind: "layout", sheet: tab.name });
   };
-  const property = telling(changed);
+  const kept = keeping(changed, ({ chart }: ChartOnSheet) => chart);
   const title = serve<ChartOnSheet>({
     className: "ChartTitle",
-    values: {
-      text: property(
-        ({ chart }) => chart.title ?? "",
-        ({ chart }, value) => {
-          chart.title = String(value);
-        },
-      ),
-    },
+    values: { text: kept("title", (text) => text ?? "", String) },
   });
   const legend = serve<ChartOnSheet>({
     className: "ChartLegend",
     values: {
-      position: property(
-        ({ chart }) => (chart.legend === "right" ? "Right" : "Bottom"),
-        ({ chart }, value) => {
+      position: kept(
+        "legend",
+        (at) => (at === "right" ? "Right" : "Bottom"),
+        (value) => {
           if (value !== "Bottom" && value !== "Right")
             throw invalidArgument(`A legend at "${String(value)}" is not available.`);
-          chart.legend = value === "Right" ? "right" : "bottom";
+          return value === "Right" ? "right" : "bottom";
         },
       ),
     },

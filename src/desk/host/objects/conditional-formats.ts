@@ -1,7 +1,7 @@
 import type { CellArea } from "../book";
 import { readColor } from "../formats";
 import { HostError, invalidArgument } from "../wire/errors";
-import { collection, type Members, serve, telling } from "../wire/served";
+import { collection, keeping, type Members, serve } from "../wire/served";
 import type { Desk, MarkOnSheet } from "./desk";
 
 export function conditionalFormatsMembers(desk: Desk): Members<CellArea> {
@@ -28,24 +28,20 @@ export function conditionalFormatsMembers(desk: Desk): Members<CellArea> {
 export function conditionalFormatMembers(desk: Desk): Members<MarkOnSheet> {
   const { marks } = desk.book;
   const told = ({ tab }: MarkOnSheet) => marks.touched(tab);
-  const property = telling(told);
+  const kept = keeping(told, ({ mark }: MarkOnSheet) => mark);
+  const readFormula = (value: unknown) => {
+    if (typeof value !== "string" || value === "")
+      throw invalidArgument("The formula of the rule must be a text.");
+    try {
+      desk.book.model.checkFormula(value);
+    } catch (thrown) {
+      throw invalidArgument((thrown as Error).message);
+    }
+    return value;
+  };
   const rule = serve<MarkOnSheet>({
     className: "ConditionalFormatRule",
-    values: {
-      formula: property(
-        ({ mark }) => mark.formula,
-        ({ mark }, value) => {
-          if (typeof value !== "string" || value === "")
-            throw invalidArgument("The formula of the rule must be a text.");
-          try {
-            desk.book.model.checkFormula(value);
-          } catch (thrown) {
-            throw invalidArgument((thrown as Error).message);
-          }
-          mark.formula = value;
-        },
-      ),
-    },
+    values: { formula: kept("formula", (text) => text, readFormula) },
   });
   const format = serve<MarkOnSheet>(looksMembers(told));
   const custom = serve<MarkOnSheet>({
@@ -74,20 +70,18 @@ export function conditionalFormatMembers(desk: Desk): Members<MarkOnSheet> {
 
 /** The looks that cells take while the rule holds. */
 function looksMembers(told: (self: MarkOnSheet) => void): Members<MarkOnSheet> {
-  const property = telling(told);
+  const kept = keeping(told, ({ mark }: MarkOnSheet) => mark);
   const color = (key: "fill" | "color") =>
-    property(
-      ({ mark }) => mark[key] ?? "",
-      ({ mark }, value) => {
-        mark[key] = value === "" ? undefined : `#${readColor(value)}`;
-      },
+    kept(
+      key,
+      (shown) => shown ?? "",
+      (value) => (value === "" ? undefined : `#${readColor(value)}`),
     );
   const flag = (key: "bold" | "italic") =>
-    property(
-      ({ mark }) => mark[key] ?? null,
-      ({ mark }, value) => {
-        mark[key] = typeof value === "boolean" ? value : undefined;
-      },
+    kept(
+      key,
+      (isOn) => isOn ?? null,
+      (value) => (typeof value === "boolean" ? value : undefined),
     );
   const fill = serve<MarkOnSheet>({
     className: "ConditionalRangeFill",

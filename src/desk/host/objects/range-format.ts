@@ -1,7 +1,8 @@
-import { readColor } from "../formats";
+import type { StyleSpec } from "../../../workbook";
+import { type Formats, readColor } from "../formats";
 import type { HostRange } from "../host-range";
 import { invalidArgument } from "../wire/errors";
-import type { Members } from "../wire/served";
+import type { Members, Property } from "../wire/served";
 import type { Desk } from "./desk";
 
 const alignments = { Left: "left", Center: "center", Right: "right" } as const;
@@ -14,44 +15,55 @@ const usualSize = 11;
 /** Points a pixel; columns are measured in pixels of 7 a character. */
 const points = 0.75;
 
+/** A look that cells have in common: how it is told, null where they differ, and how it is read. */
+function shared<K extends keyof StyleSpec>(
+  formats: Formats,
+  key: K,
+  tell: (look: StyleSpec[K]) => unknown,
+  read: (value: unknown) => StyleSpec[K],
+): Property<HostRange> {
+  return {
+    get(range) {
+      const look = formats.shared(range, key);
+      return look === null ? null : tell(look);
+    },
+    set: (range, value) => formats.change(range, { [key]: read(value) }),
+  };
+}
+
 export function rangeFormatMembers(desk: Desk): Members<HostRange> {
   const { formats } = desk.book;
   return {
     className: "RangeFormat",
     values: {
-      wrapText: {
-        get(range) {
-          const wrap = formats.shared(range, "wrap");
-          return wrap === null ? null : wrap === true;
-        },
-        set: (range, value) => formats.change(range, { wrap: value === true }),
-      },
-      horizontalAlignment: {
-        get(range) {
-          const align = formats.shared(range, "align");
-          if (align === null) return null;
-          return Object.entries(alignments).find(([, known]) => known === align)?.[0] ?? "General";
-        },
-        set(range, value) {
+      wrapText: shared(
+        formats,
+        "wrap",
+        (wrap) => wrap === true,
+        (value) => value === true,
+      ),
+      horizontalAlignment: shared(
+        formats,
+        "align",
+        (align) =>
+          Object.entries(alignments).find(([, known]) => known === align)?.[0] ?? "General",
+        (value) => {
           if (value !== "General" && !Object.hasOwn(alignments, String(value)))
             throw invalidArgument(`The alignment "${String(value)}" is not available.`);
-          const align = alignments[value as keyof typeof alignments];
-          formats.change(range, { align });
+          return alignments[value as keyof typeof alignments];
         },
-      },
-      verticalAlignment: {
-        get(range) {
-          const valign = formats.shared(range, "valign");
-          if (valign === null) return null;
-          return valign === undefined ? "Bottom" : capitalised(valign);
-        },
-        set(range, value) {
+      ),
+      verticalAlignment: shared(
+        formats,
+        "valign",
+        (valign) => (valign === undefined ? "Bottom" : capitalised(valign)),
+        (value) => {
           const valign = verticals[value as keyof typeof verticals];
           if (valign === undefined)
             throw invalidArgument(`The alignment "${String(value)}" is not available.`);
-          formats.change(range, { valign: valign === "bottom" ? undefined : valign });
+          return valign === "bottom" ? undefined : valign;
         },
-      },
+      ),
       rowHeight: {
         get: ({ tab, top }) => tab.heights.get(top) ?? usualHeight,
         set({ tab, top, bottom }, value) {
@@ -102,29 +114,28 @@ export function rangeFillMembers(desk: Desk): Members<HostRange> {
 
 export function rangeFontMembers(desk: Desk): Members<HostRange> {
   const { formats } = desk.book;
-  const flag = (key: "bold" | "italic") => ({
-    get(range: HostRange) {
-      const on = formats.shared(range, key);
-      return on === null ? null : on === true;
-    },
-    set: (range: HostRange, value: unknown) => formats.change(range, { [key]: value === true }),
-  });
+  const flag = (key: "bold" | "italic") =>
+    shared(
+      formats,
+      key,
+      (isOn) => isOn === true,
+      (value) => value === true,
+    );
   return {
     className: "RangeFont",
     values: {
       bold: flag("bold"),
       italic: flag("italic"),
-      size: {
-        get: (range) => {
-          const size = formats.shared(range, "size");
-          return size === null ? null : (size ?? usualSize);
-        },
-        set(range, value) {
+      size: shared(
+        formats,
+        "size",
+        (size) => size ?? usualSize,
+        (value) => {
           if (typeof value !== "number" || value < 1 || value > 409)
             throw invalidArgument("The size of letters must be a number of points.");
-          formats.change(range, { size: value });
+          return value;
         },
-      },
+      ),
       color: {
         get: (range) => formats.color(range, "ink"),
         set: (range, value) => formats.change(range, { color: readColor(value) }),
@@ -139,13 +150,12 @@ export function rangeProtectionMembers(desk: Desk): Members<HostRange> {
   return {
     className: "FormatProtection",
     values: {
-      locked: {
-        get(range) {
-          const unlocked = formats.shared(range, "unlocked");
-          return unlocked === null ? null : unlocked !== true;
-        },
-        set: (range, value) => formats.change(range, { unlocked: value === false }),
-      },
+      locked: shared(
+        formats,
+        "unlocked",
+        (unlocked) => unlocked !== true,
+        (value) => value === false,
+      ),
     },
   };
 }

@@ -77,12 +77,19 @@ export function collection<T>({ find, missing, ...own }: Collection<T>): Members
   };
 }
 
-/** Makes properties of which it is told when they are set. */
-export function telling<T>(changed: (self: T) => void) {
-  return (get: (self: T) => unknown, write: (self: T, value: unknown) => void): Property<T> => ({
-    get,
+/**
+ * Makes properties of what stands under a key: how it is told to the client, and how what the client
+ * sets is read. `changed` hears of each that is set.
+ */
+export function keeping<T extends S, O, S = T>(changed: (self: S) => void, of: (self: T) => O) {
+  return <K extends keyof O>(
+    key: K,
+    tell: (value: O[K]) => unknown,
+    read: (value: unknown) => O[K],
+  ): Property<T> => ({
+    get: (self) => tell(of(self)[key]),
     set(self, value) {
-      write(self, value);
+      of(self)[key] = read(value);
       changed(self);
     },
   });
