@@ -9,7 +9,7 @@ export type PrintKind = "record" | "papers";
 /** Sheets to print and nothing else, in a new workbook. */
 export function printWorkbook(plans: readonly SheetPlan[]): Uint8Array {
   const workbook = Workbook.create();
-  for (const plan of plans) addPlan(workbook, plan, "beside");
+  for (const plan of plans) addPlan(workbook, plan);
   return workbook.save();
 }
 

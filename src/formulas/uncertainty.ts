@@ -36,16 +36,6 @@ export const fullWidthSpread: Formula = {
   source: gum("F.2.2.1"),
 };
 
-export const triangularSpread: Formula = {
-  id: "triangular-spread",
-  title: "Standard spread of limits whose middle is likelier",
-  result: spread,
-  symbols: [half],
-  text: "a / sqrt(6)",
-  validity: "A triangular distribution from −a to a.",
-  source: gum("4.3.9"),
-};
-
 export const meanSpread: Formula = {
   id: "mean-spread",
   title: "Standard spread of a mean",

@@ -1,3 +1,4 @@
+import { kept } from "../cells";
 import type { CellSpec, PageSpec, SheetSpec, StyleSpec, Workbook } from "../workbook";
 import { placeOf } from "./names";
 import type { Look, PlanMargin, PlanPage, SheetPlan } from "./plan";
@@ -14,38 +15,18 @@ const margins = {
 
 const lineColor = "B9C4C1";
 
-/**
- * Writes a plan into a workbook and gives the name of its sheet: the sheet made from such a plan
- * before is written anew in its place; a foreign sheet of that name stays, and another is taken.
- * With "beside" it is always a new sheet. Throws an Error where the sheet made before now carries
- * comments or other things of its own.
- */
-export function addPlan(
-  workbook: Workbook,
-  plan: SheetPlan,
-  where: "in place" | "beside" = "in place",
-): string {
-  const sheets = workbook.sheets.map((sheet) => {
-    return { name: sheet.name, first: where === "beside" ? null : sheet.cell(0, 0)?.value };
-  });
-  const { name, isThere } = placeOf(plan, sheets);
-  const spec = specOf(workbook, plan);
-  if (isThere) workbook.replaceSheet(name, spec);
-  else workbook.addSheet(name, spec);
+/** Writes a plan into a workbook as a new sheet, whose name it gives. */
+export function addPlan(workbook: Workbook, plan: SheetPlan): string {
+  const sheets = workbook.sheets.map(({ name }) => ({ name, first: null }));
+  const { name } = placeOf(plan, sheets);
+  workbook.addSheet(name, specOf(workbook, plan));
   return name;
 }
 
 function specOf(workbook: Workbook, plan: SheetPlan): SheetSpec {
   const { columns, rows, merges, page, chart } = plan;
   const styles = new Map<Look, number>();
-  const styleOf = (look: Look) => {
-    let style = styles.get(look);
-    if (style === undefined) {
-      style = workbook.addStyle(styleSpecOf(look));
-      styles.set(look, style);
-    }
-    return style;
-  };
+  const styleOf = (look: Look) => kept(styles, look, () => workbook.addStyle(styleSpecOf(look)));
   return {
     rows: rows.map(({ cells }) =>
       cells.map((cell): CellSpec | null => {

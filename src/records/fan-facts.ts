@@ -1,4 +1,4 @@
-import { isoDay, shown } from "../cells";
+import { isoDay, once, shown, counted as timesOf } from "../cells";
 import { factsOf, type Job, type JobCheck, type Replaced, type Table, type Verdict } from "../job";
 import { counted } from "./words";
 
@@ -34,19 +34,8 @@ export interface FanFact {
   readonly date: number;
 }
 
-const known = new WeakMap<Job, readonly FanFact[]>();
-
 /** The fan rows of a job in their order. */
-export function fanFacts(job: Job): readonly FanFact[] {
-  let facts = known.get(job);
-  if (!facts) {
-    facts = gather(job);
-    known.set(job, facts);
-  }
-  return facts;
-}
-
-function gather(job: Job): FanFact[] {
+export const fanFacts = once((job: Job): readonly FanFact[] => {
   const { fans } = job;
   const facts = factsOf(job).fans;
   if (!fans || !facts) return [];
@@ -80,7 +69,7 @@ function gather(job: Job): FanFact[] {
       date: table.number("date", i),
     };
   });
-}
+});
 
 /** The area as its sheet has it, where a firm names no openings. */
 function areaIn(table: Table, i: number): string {
@@ -110,9 +99,8 @@ export function whoAndWhen({ job, findings }: JobCheck, facts: readonly FanFact[
   );
   const dated = facts.filter(({ row }) => !unusable.has(row));
   const days = dated.map(({ date }) => date).filter((date) => date > 0);
-  const testers = new Map<string, number>();
-  for (const { tester, isMeasured } of facts)
-    if (tester !== "" && isMeasured) testers.set(tester, (testers.get(tester) ?? 0) + 1);
+  const tested = facts.filter(({ tester, isMeasured }) => tester !== "" && isMeasured);
+  const testers = timesOf(tested.map(({ tester }) => tester));
   const { dateOffset } = job.file;
   const first = isoDay(Math.min(...days), dateOffset);
   const last = isoDay(Math.max(...days), dateOffset);

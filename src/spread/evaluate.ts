@@ -1,14 +1,11 @@
 import { oneValue } from "../algebra";
-import { fullWidthSpread, halfWidthSpread, meanSpread, triangularSpread } from "../formulas";
+import { fullWidthSpread, halfWidthSpread, meanSpread } from "../formulas";
 
 /** A limit ±a, every value within equally likely: a/√3 (GUM 4.3.7). */
 export const halfWidth = (a: number): number => oneValue(halfWidthSpread, { a });
 
 /** A resolution, the full width of what rounds to one reading: width/√12 (GUM F.2.2.1). */
 export const fullWidth = (w: number): number => oneValue(fullWidthSpread, { w });
-
-/** A limit ±a, values near the middle likelier in a straight slope: a/√6 (GUM 4.3.9). */
-export const triangular = (a: number): number => oneValue(triangularSpread, { a });
 
 /** What repeated readings say of their mean. */
 interface Repeats {

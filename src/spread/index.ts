@@ -20,7 +20,6 @@ export {
   fullWidth,
   halfWidth,
   repeats,
-  triangular,
 } from "./evaluate";
 export { normalChance, normalQuantile } from "./normal";
 export { propagate } from "./propagate";

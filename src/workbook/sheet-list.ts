@@ -5,7 +5,7 @@ import { listFormula } from "./arrange/validations";
 import { dropCalcChain, enterSheet, renameSheet, strikeSheet } from "./book-edit";
 import type { BookParts } from "./book-parts";
 import { renameInPrintNames } from "./names";
-import { readRels, removePart, removeRel } from "./opc";
+import { removePart } from "./opc";
 import { type SheetPlace, whyNotRemovable, whyNotRenamable } from "./removable";
 import { sheetOwnParts } from "./sheet-parts";
 import { sheetXml } from "./sheet-write";
@@ -54,20 +54,6 @@ export function arrangementOf(spec: SheetSpec): Arrangement {
   };
   checkArrangement(arrangement);
   return arrangement;
-}
-
-/** Writes a worksheet anew in its place. Throws an Error where it carries what would be lost. */
-export function replaceSheetPart(parts: BookParts, place: SheetPlace, spec: SheetSpec): void {
-  const { pkg } = parts;
-  const { name, part } = place;
-  const owned = sheetOwnParts(pkg, part);
-  if ("reason" in owned)
-    throw new InputError(`The sheet "${name}" cannot be replaced: ${owned.reason}.`);
-  const xml = partOf(parts, name, spec, place.index === 0);
-  for (const { id } of readRels(pkg, part)) removeRel(pkg, part, id);
-  for (const other of owned.parts) removePart(pkg, other);
-  pkg.set(part, new TextEncoder().encode(xml));
-  dropCalcChain(pkg, parts.part);
 }
 
 /** Takes a worksheet out. Throws an Error that says what stands against it. */

@@ -1,22 +1,15 @@
 import { InputError } from "../cells";
-import type { Arrangement } from "./arrange/spec";
 import { blankPackage } from "./blank";
 import { type Book, readBook } from "./book";
 import { dropCalcChain } from "./book-edit";
 import { BookParts } from "./book-parts";
 import { noSheets } from "./error";
 import { defaultLimits } from "./limits";
-import { printNames, setName } from "./names";
+import { setName } from "./names";
 import { Package } from "./package";
 import type { CellColors } from "./restyle";
 import { PackageSheet } from "./sheet";
-import {
-  addSheetPart,
-  arrangementOf,
-  removeSheetPart,
-  renameSheetPart,
-  replaceSheetPart,
-} from "./sheet-list";
+import { addSheetPart, arrangementOf, removeSheetPart, renameSheetPart } from "./sheet-list";
 import { checkSheetName, sameName } from "./sheet-name";
 import { readTables } from "./tables";
 import type { DefinedName, HostZip, Limits, Sheet, SheetSpec, StyleSpec, TableInfo } from "./types";
@@ -128,21 +121,11 @@ export class Workbook {
     checkSheetName(name, taken);
     const arrangement = arrangementOf(spec);
     addSheetPart(this.#parts, name, spec, this.#book.sheets.length === 0);
-    return this.#furnished(name, spec, arrangement);
-  }
-
-  /**
-   * Writes a worksheet anew in its place, under its name; references to it stay. Throws an Error
-   * where it carries more than cells and charts.
-   */
-  replaceSheet(name: string, spec: SheetSpec): Sheet {
-    const place = this.#placed(name);
-    const arrangement = arrangementOf(spec);
-    this.#bringUpToDate();
-    replaceSheetPart(this.#parts, place, spec);
-    this.#sheets = this.#sheets.filter((sheet) => sheet.part !== place.part);
-    for (const own of printNames) setName(this.pkg, this.#parts.part, own, place.index, null);
-    return this.#furnished(name, spec, arrangement);
+    this.#reload();
+    const sheet = this.sheet(name) as Sheet;
+    sheet.arrange(arrangement);
+    for (const chart of spec.charts ?? []) sheet.addChart(chart);
+    return sheet;
   }
 
   /**
@@ -209,14 +192,6 @@ export class Workbook {
     }
     if (chainBreaks) dropCalcChain(this.pkg, this.#parts.part);
     this.#stale = false;
-  }
-
-  #furnished(name: string, { charts = [] }: SheetSpec, arrangement: Arrangement): Sheet {
-    this.#reload();
-    const sheet = this.sheet(name) as Sheet;
-    sheet.arrange(arrangement);
-    for (const chart of charts) sheet.addChart(chart);
-    return sheet;
   }
 
   #placeOf(name: string): number {

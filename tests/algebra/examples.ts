@@ -165,7 +165,6 @@ const examples: Readonly<Record<string, Worked>> = {
   "running-rate": worked({ R: 72, m: 2 }, 144, 6, "half of the time"),
   "half-width-spread": worked({ a: 0.25 }, 0.14434, 5, "a limit of ±0.25 Pa"),
   "full-width-spread": worked({ w: 0.1 }, 0.02887, 5, "a display of 0.1 Pa"),
-  "triangular-spread": worked({ a: 0.25 }, 0.10206, 5, "a limit of ±0.25 Pa"),
   "mean-spread": worked({ s: 0.12, n: 9 }, 0.04, 6, "nine readings"),
   "manometer-limit": worked({ P: 4, p: 1, f: 0.25 }, 0.25, 6, "1 % of 4 Pa is less than the floor"),
   "constant-spread": worked({ K: 1.07, p: 2 }, 0.0214, 6, "2 % of 1.07"),

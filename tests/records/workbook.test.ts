@@ -18,15 +18,13 @@ const workbook = smallJob({ pairs });
 const check = checked(workbook);
 
 describe("Records in a workbook", () => {
-  it("come beside its sheets, and take their own places when they are made again", () => {
+  it("come beside its sheets, under names that are free", () => {
     const again = Workbook.open(workbook.save());
     const before = again.sheets.map(({ name }) => name);
     again.addSheet("Record", { rows: [[{ value: "someone's own" }]] });
     const plans = allRecords(check);
     const first = plans.map((plan) => addPlan(again, plan));
     expect(first).toEqual(["Record 2", "Record Lot 1", "Record Lot 2", "Proof Box 1"]);
-    const last = plans.map((plan) => addPlan(again, plan));
-    expect(last).toEqual(first);
     const saved = Workbook.open(again.save());
     expect(saved.sheets.map(({ name }) => name)).toEqual([...before, "Record", ...first]);
     expect(saved.sheet("Record")?.cell(0, 0)?.value).toBe("someone's own");

@@ -8,7 +8,6 @@ import {
   percentDifferences,
   repeats,
   throughOrigin,
-  triangular,
 } from "../../src/spread";
 
 /** Standard deviation of a density on −1 to 1, by the midpoint rule. */
@@ -31,10 +30,6 @@ describe("evaluations of type B", () => {
     );
     expect(fullWidth(2)).toBeCloseTo(
       deviation(() => 1),
-      8,
-    );
-    expect(triangular(1)).toBeCloseTo(
-      deviation((x) => 1 - Math.abs(x)),
       8,
     );
   });
