@@ -4,6 +4,7 @@ import { Desk } from "./desk";
 import { Files, firstWorkbook } from "./files/files";
 import { App } from "./frame/App";
 import { type ClientLibrary, connect, WorkbookHost } from "./host";
+import { beReady } from "./idle";
 import { Keeper } from "./keep/keeper";
 
 /** The client library of Office.js, copied into the site when it is built. */
@@ -22,6 +23,7 @@ export async function startDesk(element: HTMLElement, base: string): Promise<voi
     fileName: first.name,
   });
   connect((globalThis as unknown as { OfficeExtension: ClientLibrary }).OfficeExtension, host);
+  beReady(host);
   const desk = new Desk(host);
   if (first.problem !== null) desk.messages.add("error", first.problem);
   const files = new Files(host, desk);

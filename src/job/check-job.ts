@@ -13,7 +13,7 @@ import {
 } from "./findings";
 import { plainName } from "./fit";
 import type { JobFile } from "./grid";
-import { type Job, type JobAgain, readJob, readJobAgain } from "./read";
+import { type Job, type JobAgain, patched, readJob, readJobAgain } from "./read";
 import { findingsOf, type Noted, Report, standing } from "./report";
 
 /** What a check of a workbook came to. */
@@ -109,7 +109,10 @@ export function* checkSteps(
   const byRow: CheckContext["byRow"] = (words, kind, make) => {
     const known = before?.columns.get(words) as ReturnType<typeof make> | undefined;
     const rows = again?.rows[kind];
-    const values = known && rows ? patched(known, rows, make(again.part)) : make(job);
+    const own = known && rows && make(again.part);
+    const values = own
+      ? patched(known, rows, (_, at) => own[at] as (typeof own)[number])
+      : make(job);
     if (since) columns.set(words, values);
     return values;
   };
@@ -141,7 +144,7 @@ export function* checkSteps(
   yield;
   const names = file.sheets.map(({ name }) => name);
   const { findings, settled } = applyAcceptances(file, findingsOf(standing(noted), names));
-  const check = { job, isJob, findings, summary: summarise(job, findings), settled };
+  const check = { job, isJob, findings, summary: summarise(job, findings, byRow), settled };
   if (since) keptOf.set(check, { today, notes, columns, further: store });
   return check;
 }
@@ -164,12 +167,6 @@ function answeredIn(
   };
 }
 
-function patched<T>(known: readonly T[], rows: readonly number[], values: readonly T[]): T[] {
-  const all = [...known];
-  for (const [at, i] of rows.entries()) all[i] = values[at] as T;
-  return all;
-}
-
 /** Notes of before, with those of the rows that an edit bears on, or of its cells' rows, made anew. */
 function together(
   known: readonly Noted[],
@@ -182,20 +179,22 @@ function together(
     cells
       ? cells.some((place) => place.sheet === sheet && row >= place.top && row <= place.bottom)
       : own.some(([each, all]) => each === kind && all.has(i));
-  return [...known.filter((each) => !isDue(each)), ...found.filter(isDue)].sort(
-    (a, b) => a.i - b.i,
-  );
+  const [rest, fresh] = [known.filter((each) => !isDue(each)), found.filter(isDue)];
+  return fresh.length === 0 ? rest : [...rest, ...fresh].sort((a, b) => a.i - b.i);
 }
 
-function summarise(job: Job, all: readonly Finding[]): Summary {
+function summarise(job: Job, all: readonly Finding[], byRow: CheckContext["byRow"]): Summary {
   const findings = all.filter(isOpen);
   const isMeasured = (i: number) => job.fans?.isMeasured(i) === true;
+  const names = byRow("names", "fans", namesOfFans);
+  const fansWith = (isOf: (i: number) => boolean) =>
+    new Set(names.filter((name, i) => name !== "" && isOf(i))).size;
   const kinds = counted(findings.map(({ kind }) => kind));
   const bySeverity = counted(findings.map(({ severity }) => severity));
   return {
-    fans: fansAmong(job, () => true),
-    measured: fansAmong(job, isMeasured),
-    unusable: fansAmong(job, (i) => !isMeasured(i) && job.fans?.isTyped(i) === true),
+    fans: fansWith(() => true),
+    measured: fansWith(isMeasured),
+    unusable: fansWith((i) => !isMeasured(i) && job.fans?.isTyped(i) === true),
     dwellings: job.tables.dwellings?.length ?? dwellingsNamed(job),
     openings: job.tables.boxes?.length ?? job.firm?.reading.openings.length ?? 0,
     bySeverity: Object.fromEntries(
@@ -218,16 +217,13 @@ function dwellingsNamed({ fans }: Job): number {
   return new Set(fans?.table.texts("dwelling").filter((name) => name !== "")).size;
 }
 
-/** Fans with a row of a kind: one that is read again, or at two speeds, is one. */
-function fansAmong({ fans, firm }: Job, isOf: (i: number) => boolean): number {
-  if (!fans) return 0;
-  const rows = Array.from({ length: fans.length }, (_, i) => i).filter(
-    (i) => isOf(i) && !firm?.replacedAs(i) && !firm?.isFurtherTest(i),
-  );
-  if (!fans.table.has("visit")) return rows.length;
-  const names = rows.map((i) => {
-    const [dwelling, tag] = ["dwelling", "tag"].map((key) => plainName(fans.table.text(key, i)));
-    return tag === "" || fans.isAbsent(i) ? String(i) : `${dwelling}\u0000${tag}`;
+/** By row the name of its fan, which one that is read again or at two speeds has in each; "" for none of its own. */
+function namesOfFans({ fans, firm }: Job): string[] {
+  return Array.from({ length: fans?.length ?? 0 }, (_, i) => {
+    if (!fans || firm?.replacedAs(i) || firm?.isFurtherTest(i)) return "";
+    const { table } = fans;
+    const [dwelling, tag] = ["dwelling", "tag"].map((key) => plainName(table.text(key, i)));
+    const isOne = table.has("visit") && tag !== "" && !fans.isAbsent(i);
+    return isOne ? `${dwelling}\u0000${tag}` : String(table.numberInWhole(i));
   });
-  return new Set(names).size;
 }

@@ -123,7 +123,21 @@ const readingOf = once(({ finding: { sheet }, kind, i }: Noted) => `${kind ?? `$
 
 function oneEachCause(noted: readonly Noted[]): Finding[] {
   const alike = grouped(noted, causeOf);
-  return [...alike.values()].map((own) => brief(merged(own.map(({ finding }) => finding))));
+  return [...alike.values()].map((own) => toldOnce(own.map(({ finding }) => finding)));
+}
+
+/** How a first finding was told the last time, with those that it was told for. */
+const lastTold = new WeakMap<Finding, { of: readonly Finding[]; one: Finding }>();
+
+/** The very same for the same findings again. */
+function toldOnce(of: readonly Finding[]): Finding {
+  const [first] = of as [Finding];
+  const before = lastTold.get(first);
+  if (before?.of.length === of.length && of.every((each, i) => each === before.of[i]))
+    return before.one;
+  const one = brief(merged(of));
+  lastTold.set(first, { of, one });
+  return one;
 }
 
 /** What is told once; each by itself where neither cause nor cell is known. */

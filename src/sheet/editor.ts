@@ -16,6 +16,8 @@ import { Work } from "./work";
 
 /** Spills can uncover each other's cells; more rounds than this mean that they never settle. */
 const mostRounds = 20;
+/** So many formulas are entered into the graph at a time, which takes a few milliseconds. */
+const sliceOfFormulas = 1_000;
 const circularReference = "a circular reference";
 
 /** Changes cells and brings everything that depends on them up to date. */
@@ -39,8 +41,16 @@ export class Editor {
   ) {
     this.spiller = new Spiller(book, this.ledger);
     this.graph = new Graph(this.spiller.blocked);
+  }
+
+  /** Enters all formulas into the graph, some at a time; before the end nothing is to be edited. */
+  *prepare(): Generator<void, void, void> {
     const work = new Work();
-    for (const cell of this.formulas()) this.enroll(cell, work);
+    let count = 0;
+    for (const cell of this.formulas()) {
+      this.enroll(cell, work);
+      if (++count % sliceOfFormulas === 0) yield;
+    }
   }
 
   set(grid: Grid, row: number, col: number, value: CellValue): Change[] {

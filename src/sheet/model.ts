@@ -53,6 +53,8 @@ export class SheetModel {
   private readonly book: Book;
   private readonly programs: Programs;
   private editor: Editor | undefined;
+  /** What is left to be done before the first edit. */
+  private steps: Iterator<void> | undefined;
   /** Whether what depends on an edit waits for `recalculateAll`. */
   isManual = false;
   /** What all calls of `recompute` may cost together. */
@@ -209,11 +211,26 @@ export class SheetModel {
     this.book.forget();
     this.programs.forget();
     this.editor = undefined;
+    this.steps = undefined;
+  }
+
+  /** Does a part of what the first edit needs; false once nothing of that is left. */
+  prepare(): boolean {
+    this.editor ??= new Editor(this.book, this.programs, this.functions, () => this.isManual);
+    this.steps ??= this.editor.prepare();
+    try {
+      return !this.steps.next().done;
+    } catch (thrown) {
+      // With a part of the graph an edit would leave cells as they were.
+      this.editor = undefined;
+      this.steps = undefined;
+      throw thrown;
+    }
   }
 
   private edit(): Editor {
-    this.editor ??= new Editor(this.book, this.programs, this.functions, () => this.isManual);
-    return this.editor;
+    while (this.prepare());
+    return this.editor as Editor;
   }
 
   private grid(sheet: string): Grid {

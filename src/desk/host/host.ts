@@ -128,6 +128,11 @@ export class WorkbookHost extends PageSide {
     return this.book.workbook.save();
   }
 
+  /** Does a part of what the first edit needs; false once nothing of that is left. */
+  prepare(): boolean {
+    return this.book.model.prepare();
+  }
+
   /** Calls the listener after every change; the result ends that. */
   onChange(listener: (change: Change) => void): () => void {
     this.listeners.change.add(listener);

@@ -7,11 +7,17 @@ import { Tab } from "./tabs";
 /** Shortest time between two writes, in ms; and the part of the time that writing may take. */
 const shortest = 500;
 const share = 0.1;
+/** So many cells take long to write: they are kept once nothing was changed for so long, at the latest after this, ms. */
+const manyCells = 50_000;
+const restTime = 3_000;
+const latest = 20_000;
 
 /** Keeps the unsaved job in the browser's storage, and offers what other tabs left there. */
 export class Keeper {
   private readonly tab = new Tab();
   private timer: ReturnType<typeof setTimeout> | undefined;
+  /** When the first change was made that is not kept yet. */
+  private waiting = 0;
   private pause = shortest;
   private changes = 0;
   private since = 0;
@@ -99,7 +105,15 @@ export class Keeper {
   private changed(count: number): void {
     this.changes += count;
     this.since ||= Date.now();
-    this.timer ??= setTimeout(() => this.flush(), this.pause);
+    if (this.timer === undefined) this.waiting = performance.now();
+    else if (!this.isLong || performance.now() - this.waiting > latest) return;
+    clearTimeout(this.timer);
+    this.timer = setTimeout(() => this.flush(), this.isLong ? restTime : this.pause);
+  }
+
+  private get isLong(): boolean {
+    const cells = this.host.sheets.map(({ rowCount, colCount }) => rowCount * colCount);
+    return Math.max(...cells) > manyCells;
   }
 
   private flush(): void {

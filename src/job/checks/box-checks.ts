@@ -1,21 +1,19 @@
 import { kept } from "../../cells";
 import { splitLabels } from "../../rules";
+import type { Job } from "../read";
 import { listed } from "../words";
 import { aboutRow } from "./about";
 import type { Check } from "./check";
 
 /** Boxes whose check is too old, or missing, for the readings taken with them. */
-export const checkBoxDates: Check = (job, report, { today }) => {
+export const checkBoxDates: Check = (job, report, { today, byRow }) => {
   const { fans, boxes, settings } = job;
   if (!fans || !boxes?.table.has("checked")) return;
   const { table } = boxes;
   const about = aboutRow(table);
   const uses = new Map<number, number[]>();
-  for (let i = 0; i < fans.length; i++) {
-    const labels = splitLabels(fans.table.text("openings", i).toUpperCase());
-    for (const r of boxes.rows(fans.table.text("box", i)))
-      if (labels.includes(table.text("opening", r).toUpperCase())) kept(uses, r, () => []).push(i);
-  }
+  const rowsUsed = byRow("rows of the openings in use", "fans", openingRows);
+  for (const [i, own] of rowsUsed.entries()) for (const r of own) kept(uses, r, () => []).push(i);
   for (const [r, rows] of [...uses].sort(([a], [b]) => a - b)) {
     const checked = table.number("checked", r);
     const readings = `${rows.length} fan${rows.length === 1 ? "" : "s"}`;
@@ -43,3 +41,12 @@ export const checkBoxDates: Check = (job, report, { today }) => {
     });
   }
 };
+
+/** Of each fan the rows of the Boxes sheet that list its openings. */
+function openingRows({ fans, boxes }: Job): (readonly number[])[] {
+  return Array.from({ length: fans?.length ?? 0 }, (_, i) => {
+    const labels = splitLabels(fans?.table.text("openings", i).toUpperCase() ?? "");
+    const rows = boxes?.rows(fans?.table.text("box", i) ?? "") ?? [];
+    return rows.filter((r) => labels.includes(boxes?.table.text("opening", r).toUpperCase() ?? ""));
+  });
+}

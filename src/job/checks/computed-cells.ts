@@ -6,6 +6,8 @@ import {
   isRoundingOf,
   isSameNumber,
   kept,
+  once,
+  onceForText,
   rowPattern,
   shown,
   shownApart,
@@ -33,15 +35,17 @@ export const checkComputedCells: Check = (job, report, { byRow }) => {
       const expectedOf = (own: Job) => expectedIn(own, own.tables[kind] as Table, field);
       const expected = byRow(`${words}, expected`, kind, expectedOf);
       // Whether a word is one of ours is told by the words of the whole column.
-      const ours = field.says ?? [
-        ...new Set(expected.filter((value) => typeof value === "string")),
-      ];
+      const ours = field.says ?? textsAmong(expected);
       const looks = byRow(`${words}: ${ours.join()}`, kind, (own) =>
         looksOf(own, kind, { field, expected: own === job ? expected : expectedOf(own), ours }),
       );
       tell(job, report, { table: job.tables[kind] as Table, field, expected, looks, ours });
     }
 };
+
+const textsAmong = once((values: Values): readonly string[] => [
+  ...new Set(values.filter((value) => typeof value === "string")),
+]);
 
 function isCompared(job: Job, kind: SheetKind, field: Field): boolean {
   // A firm's verdicts are in its own words, and have a check of their own.
@@ -77,13 +81,7 @@ function looksOf(
   const { key } = of.field;
   const column = { table, ...of };
   const isOfFirm = job.firm !== undefined && kind === "fans";
-  const byPattern = new Map<string, readonly [sound: Look, differing: Look]>();
-  const byCopy = new Map<Copied, readonly [sound: Look, differing: Look]>();
-  const sightsOf = (pattern: string) =>
-    kept<string, readonly [Look, Look]>(byPattern, pattern, () => [
-      { pattern, differs: false },
-      { pattern, differs: true },
-    ]);
+  const byCopy = new Map<Copied, Sights>();
   /** The formula in relative form, worked out once for all its copies. */
   const relative = (i: number) => {
     const { grid, row, col } = table.placeOrHome(key, i);
@@ -100,11 +98,19 @@ function looksOf(
   });
 }
 
-function tell(job: Job, report: Report, column: Column): void {
-  const { table, field, looks } = column;
-  const { key } = field;
-  const about = aboutIn(job, table);
-  const wanted = (i: number) => toldOf(column, i);
+type Sights = readonly [sound: Look, differing: Look];
+
+/** The same for all cells of a formula, so that a column whose looks stay is the same after an edit. */
+const sightsOf = onceForText(
+  10_000,
+  (pattern): Sights => [
+    { pattern, differs: false },
+    { pattern, differs: true },
+  ],
+);
+
+/** Rows by the formula that they have, and how many rows there are. */
+const byFormulaIn = once((looks: Column["looks"]) => {
   const byFormula = new Map<string, { own: number[]; differing: number[] }>();
   let rows = 0;
   for (const [i, look] of looks.entries()) {
@@ -114,14 +120,23 @@ function tell(job: Job, report: Report, column: Column): void {
     alike.own.push(i);
     if (look.differs) alike.differing.push(i);
   }
+  return { byFormula, rows };
+});
+
+function tell(job: Job, report: Report, column: Column): void {
+  const { table, field, looks } = column;
+  const { key } = field;
+  const about = aboutIn(job, table);
+  const wanted = (i: number) => toldOf(column, i);
+  const { byFormula, rows } = byFormulaIn(looks);
   for (const i of byFormula.get(typed)?.differing ?? [])
     report.at("value-differs", table, key, i, about(i), {
       what: differenceOf(column, i, wanted(i)),
       effect: "The typed value does not follow from the cells beside it.",
       mend: `Type ${text(inSheet(table, key, i, wanted(i)))}, or enter a formula.`,
     });
-  byFormula.delete(typed);
-  for (const { own, differing } of byFormula.values()) {
+  for (const [pattern, { own, differing }] of byFormula) {
+    if (pattern === typed) continue;
     const isWay = own.length >= leastRows && own.length >= leastShare * rows;
     const unreached = isWay ? unreachedBy(job, table, field, own) : [];
     const [first, ...others] = unreached.length > 0 ? own : differing;

@@ -1,5 +1,5 @@
 import { fixed, grouped, shown } from "../../cells";
-import type { FanRows } from "../read";
+import type { FanRows, Job } from "../read";
 import { listed } from "../words";
 import type { Check } from "./check";
 import { leastReadings } from "./readings-copied";
@@ -11,20 +11,15 @@ import { leastReadings } from "./readings-copied";
 const alike = { fans: 8, width: 0.06, share: 0.8, shareOfAll: 0.6, above: 1.08 } as const;
 
 /** Most flows of one tester in a narrow band: just above what is required, or whatever is required. */
-export const checkFlowsAlike: Check = ({ fans }, report) => {
+export const checkFlowsAlike: Check = ({ fans }, report, { byRow }) => {
   if (!fans) return;
-  const rows = Array.from({ length: fans.length }, (_, i) => i).filter(
-    (i) =>
-      fans.isMeasured(i) &&
-      (fans.flow[i] ?? 0) > 0 &&
-      fans.requiredNumber(i) > 0 &&
-      fans.table.text("tester", i) !== "",
-  );
-  const required = (i: number) => fans.requiredNumber(i);
+  const rates = byRow("rate of a measured fan", "fans", ratesMeasured);
+  const required = (i: number) => rates[i] as number;
+  const rows = [...rates.keys()].filter((i) => required(i) > 0);
   for (const [tester, own] of grouped(rows, (i) => fans.table.text("tester", i))) {
     const found = [own, ...grouped(own, required).values()]
       .map((all) => ({ all, band: densest(all, fans) }))
-      .filter(({ all, band }) => isOdd(all, band, fans))
+      .filter(({ all, band }) => isOdd(all, band, fans, required))
       .sort((a, b) => b.band.length - a.band.length)[0];
     if (!found) continue;
     const { all, band } = found;
@@ -53,14 +48,29 @@ function densest(rows: readonly number[], { flow }: FanRows): number[] {
   return best;
 }
 
-function isOdd(all: readonly number[], band: readonly number[], fans: FanRows): boolean {
+function isOdd(
+  all: readonly number[],
+  band: readonly number[],
+  fans: FanRows,
+  required: (i: number) => number,
+): boolean {
   // Fans whose readings are all the same are told of as copied down.
   const readings = new Set(band.map((i) => fans.pressure[i]));
   if (band.length < alike.fans || readings.size < leastReadings) return false;
-  const byRate = grouped(band, (i) => fans.requiredNumber(i));
+  const byRate = grouped(band, required);
   if ([...byRate.values()].filter(({ length }) => length >= leastReadings).length > 1)
     return band.length >= alike.shareOfAll * all.length;
   const mean = band.reduce((sum, i) => sum + (fans.flow[i] as number), 0) / band.length;
-  const ratio = mean / fans.requiredNumber(band[0] as number);
+  const ratio = mean / required(band[0] as number);
   return band.length >= alike.share * all.length && ratio >= 1 && ratio <= alike.above;
+}
+
+/** What is required of each fan with a flow of a named tester; NaN of the others. */
+function ratesMeasured({ fans }: Job): number[] {
+  if (!fans) return [];
+  const isTold = (i: number) =>
+    fans.isMeasured(i) && (fans.flow[i] ?? 0) > 0 && fans.table.text("tester", i) !== "";
+  return Array.from({ length: fans.length }, (_, i) =>
+    isTold(i) ? fans.requiredNumber(i) : Number.NaN,
+  );
 }

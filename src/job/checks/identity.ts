@@ -3,7 +3,7 @@ import type { Job } from "../read";
 import type { Check } from "./check";
 
 /** Fans and dwellings: each listed once, each fan in a dwelling, each dwelling with a fan. */
-export const checkIdentity: Check = (job, report) => {
+export const checkIdentity: Check = (job, report, { byRow }) => {
   const { fans } = job;
   const { dwellings } = job.tables;
   const known = new Map<string, number>();
@@ -19,11 +19,11 @@ export const checkIdentity: Check = (job, report) => {
   });
   if (!fans) return;
   const rooms = job.firm !== undefined && tellsRooms(job);
+  const keys = byRow("fan keys", "fans", (own) => keysOf(own, rooms));
   const seen = new Map<string, number>();
   const withFans = new Set<string>();
-  for (let i = 0; i < fans.length; i++) {
+  for (const [i, key] of keys.entries()) {
     const dwelling = fans.table.text("dwelling", i);
-    const tag = fans.table.text("tag", i) || (rooms ? fans.table.text("room", i) : "");
     withFans.add(plainName(dwelling));
     if (job.firm?.at(i).block.retestOf !== undefined) continue;
     // Of a sheet that lists the fans of another again, that alone is told.
@@ -38,14 +38,8 @@ export const checkIdentity: Check = (job, report) => {
         effect: "The fan counts for no dwelling.",
         mend: "Correct the name, or list the dwelling.",
       });
-    const key = [plainName(dwelling), plainName(tag), fans.which(i)].join("\u0000");
     const first = seen.get(key);
-    if (
-      tag !== "" &&
-      tag.toLowerCase() !== "none" &&
-      first !== undefined &&
-      !isRetest(job, first, i)
-    )
+    if (key !== "" && first !== undefined && !isRetest(job, first, i))
       report.at(
         "fan-repeated",
         fans.table,
@@ -72,6 +66,18 @@ export const checkIdentity: Check = (job, report) => {
     });
   });
 };
+
+/** By what a fan is told from others; "" for one without a tag. */
+function keysOf({ fans }: Job, rooms: boolean): string[] {
+  return Array.from({ length: fans?.length ?? 0 }, (_, i) => {
+    const [dwelling = "", own, room = ""] = ["dwelling", "tag", "room"].map((key) =>
+      fans?.table.text(key, i),
+    );
+    const tag = own || (rooms ? room : "");
+    if (tag === "" || tag.toLowerCase() === "none") return "";
+    return [plainName(dwelling), plainName(tag), fans?.which(i)].join("\u0000");
+  });
+}
 
 /** Repeated rooms are slips only where nearly every fan of a dwelling has a room of its own. */
 const mostRepeated = 0.05;

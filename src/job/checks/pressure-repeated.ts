@@ -1,22 +1,15 @@
 import { shown } from "../../cells";
-import type { Table } from "../read";
+import type { Job, Table } from "../read";
 import type { Check } from "./check";
 
 /** So many rows alike do not happen by chance when a manometer shows tenths (common practice). */
 const leastRows = 4;
 
 /** The same typed readings in a block of rows that follow each other. */
-export const checkPressureRepeated: Check = (job, report) => {
-  const { fans } = job;
+export const checkPressureRepeated: Check = ({ fans }, report, { byRow }) => {
   if (!fans) return;
   const { table } = fans;
-  const keys = [...fans.readingKeys, "pressure"].filter((key) => table.has(key));
-  const signatures = Array.from({ length: fans.length }, (_, i) =>
-    keys
-      .filter((key) => !Number.isNaN(table.number(key, i)) && !table.hasFormula(key, i))
-      .map((key) => table.number(key, i))
-      .join(" "),
-  );
+  const signatures = byRow("typed pressures", "fans", typedPressures);
   for (let start = 0; start < fans.length; ) {
     let end = start + 1;
     const first = signatures[start] as string;
@@ -34,6 +27,18 @@ export const checkPressureRepeated: Check = (job, report) => {
     start = end;
   }
 };
+
+function typedPressures({ fans }: Job): string[] {
+  if (!fans) return [];
+  const { table } = fans;
+  const keys = [...fans.readingKeys, "pressure"].filter((key) => table.has(key));
+  return Array.from({ length: fans.length }, (_, i) =>
+    keys
+      .filter((key) => !Number.isNaN(table.number(key, i)) && !table.hasFormula(key, i))
+      .map((key) => table.number(key, i))
+      .join(" "),
+  );
+}
 
 /** Whether a reading stands right after the one before it: next row or next column of a sheet. */
 function follows(table: Table, i: number): boolean {

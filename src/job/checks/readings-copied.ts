@@ -1,24 +1,20 @@
 import { kept, shown } from "../../cells";
+import type { Job } from "../read";
 import type { Check } from "./check";
 
 /** Fewer readings than these may well be the same in two dwellings by chance. */
 export const leastReadings = 3;
 
 /** The typed readings of a dwelling, which stand in another dwelling too, in the same order. */
-export const checkReadingsCopied: Check = (job, report) => {
-  const { fans } = job;
+export const checkReadingsCopied: Check = ({ fans }, report, { byRow }) => {
   if (!fans) return;
+  const typed = byRow("typed reading", "fans", typedReadings);
   const byDwelling = new Map<string, number[]>();
-  for (let i = 0; i < fans.length; i++) {
-    const { table } = fans;
-    const key = fans.typedPressure(i);
-    const dwelling = table.text("dwelling", i);
-    if (dwelling === "" || table.hasFormula(key, i) || Number.isNaN(table.number(key, i))) continue;
-    kept(byDwelling, dwelling, () => []).push(i);
-  }
+  for (const [i, dwelling] of fans.table.texts("dwelling").entries())
+    if (dwelling !== "" && !Number.isNaN(typed[i])) kept(byDwelling, dwelling, () => []).push(i);
   const bySet = new Map<string, [dwelling: string, rows: readonly number[]][]>();
   for (const [dwelling, rows] of byDwelling) {
-    const readings = rows.map((i) => fans.table.number(fans.typedPressure(i), i));
+    const readings = rows.map((i) => typed[i] as number);
     if (new Set(readings).size < leastReadings) continue;
     kept(bySet, readings.map(shown).join(", "), () => []).push([dwelling, rows]);
   }
@@ -35,3 +31,11 @@ export const checkReadingsCopied: Check = (job, report) => {
     });
   }
 };
+
+/** The reading typed in a row; NaN where there is none. */
+function typedReadings({ fans }: Job): number[] {
+  return Array.from({ length: fans?.length ?? 0 }, (_, i) => {
+    const key = fans?.typedPressure(i) ?? "";
+    return fans && !fans.table.hasFormula(key, i) ? fans.table.number(key, i) : Number.NaN;
+  });
+}

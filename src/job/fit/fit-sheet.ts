@@ -33,7 +33,7 @@ export function fitSheet(
   choices: readonly FitChoice[] = [],
 ): SheetFit | undefined {
   const own = choices.filter((choice) => choice.sheet.toLowerCase() === grid.name.toLowerCase());
-  const read = headingReader(layout, own);
+  const read = own.length === 0 ? usualReader(layout) : headingReader(layout, own);
   let best: SheetFit | undefined;
   for (let row = 0; row < Math.min(searchedRows, grid.rowCount); row++) {
     const fit = fitRow(grid, row, layout, read);
@@ -54,7 +54,7 @@ function headingReader(
   layout: SheetLayout,
   choices: readonly FitChoice[],
 ): (text: string) => Named {
-  return onceForText(Number.POSITIVE_INFINITY, (text) => {
+  return onceForText(mostHeadings, (text) => {
     const heading = readHeading(text);
     const fields = layout.fields
       .map((field) => ({ field, score: match(heading, field, choices) }))
@@ -62,6 +62,9 @@ function headingReader(
     return { heading, fields };
   });
 }
+
+const mostHeadings = 10_000;
+const usualReader = once((layout: SheetLayout) => headingReader(layout, []));
 
 function fitRow(
   grid: Grid,

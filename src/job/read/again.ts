@@ -1,4 +1,4 @@
-import { kept, once, type Place } from "../../cells";
+import { grouped, kept, once, type Place } from "../../cells";
 import { layoutOf, type SheetKind } from "../columns";
 import { fitJob, type JobFit, plainName, searchedRows } from "../fit";
 import type { JobFile } from "../grid";
@@ -16,7 +16,7 @@ export interface JobAgain {
   readonly rows: Readonly<Partial<Record<SheetKind, readonly number[]>>>;
 }
 
-/** An edit that bears on more fans than these is no small one. */
+/** An edit that bears on more fans than these, and on half of the job, is no small one. */
 const mostRows = 1_000;
 
 /**
@@ -63,7 +63,7 @@ export function readJobAgain(
     ...[dwellings, tables.dwellings].flatMap((table) => namesOf(table, edited.dwellings)),
   ];
   const rows = rowsOf(job, new Set(around));
-  if (rows.fans.length > mostRows) return undefined;
+  if (rows.fans.length > Math.max(mostRows, fans.length / 2)) return undefined;
   return { job, part: partOf(job, rows), rows };
 }
 
@@ -114,12 +114,16 @@ function namesOf(table: Table | undefined, rows: Iterable<number>): string[] {
 
 /** The fans of some dwellings, and their own rows. */
 function rowsOf({ tables }: Job, names: ReadonlySet<string>) {
-  const of = (table: Table | undefined) =>
-    [...(table?.texts("dwelling") ?? []).entries()].flatMap(([i, name]) =>
-      names.has(plainName(name)) ? [i] : [],
-    );
+  const of = (table: Table | undefined) => {
+    const own = table && rowsByName(table.texts("dwelling"));
+    return [...names].flatMap((name) => own?.get(name) ?? []).sort((a, b) => a - b);
+  };
   return { fans: of(tables.fans), dwellings: of(tables.dwellings) };
 }
+
+const rowsByName = once((names: readonly string[]) =>
+  grouped(names.keys(), (i) => plainName(names[i] as string)),
+);
 
 function textOf(fit: JobFit): string {
   return JSON.stringify(fit, (_, value) => (value instanceof Map ? [...value] : value));

@@ -12,4 +12,4 @@ export { flowsOf, type Job, readJob } from "./job";
 export { attempt, type Maybe, valueIn, valueOrThrow } from "./maybe";
 export { fieldOfRole, roomOf, unitsOfRole } from "./roles";
 export type { Settings } from "./settings";
-export { Table } from "./table";
+export { patched, Table } from "./table";

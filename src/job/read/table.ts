@@ -73,26 +73,25 @@ export class Table {
     });
     const table = new Table(blocks, this.layout, this.system);
     table.index = this.index;
-    for (const [key, before] of this.valueColumns) {
-      const column = before.slice();
-      if (this.keys.has(key)) for (const i of rows) column[i] = table.stored(key, i);
-      table.valueColumns.set(key, column);
-    }
+    for (const [key, before] of this.valueColumns)
+      table.valueColumns.set(
+        key,
+        this.keys.has(key) ? patched(before, rows, (i) => table.stored(key, i)) : before,
+      );
     for (const [key, before] of this.numberColumns) {
-      const column = before.slice();
-      for (const i of rows) column[i] = numberOf(table.raw(key, i)) * table.factor(key, i);
-      table.numberColumns.set(key, column);
+      const number = (i: number) => numberOf(table.raw(key, i)) * table.factor(key, i);
+      table.numberColumns.set(key, patched(before, rows, number));
     }
-    for (const [key, before] of this.textColumns) {
-      const column = before.slice();
-      for (const i of rows) column[i] = textOf(table.raw(key, i));
-      table.textColumns.set(key, column);
-    }
-    for (const [key, before] of this.formulaColumns) {
-      const column = before.slice();
-      for (const i of rows) column[i] = table.formulaAt(key, i);
-      table.formulaColumns.set(key, column);
-    }
+    for (const [key, before] of this.textColumns)
+      table.textColumns.set(
+        key,
+        patched(before, rows, (i) => textOf(table.raw(key, i))),
+      );
+    for (const [key, before] of this.formulaColumns)
+      table.formulaColumns.set(
+        key,
+        patched(before, rows, (i): number => table.formulaAt(key, i)),
+      );
     return table;
   }
 
@@ -288,6 +287,22 @@ export class Table {
   private blockAt(i: number): number {
     return blockOf(this.starts, i);
   }
+}
+
+/** A column with other values in some rows: the very same where they are the same. */
+export function patched<T, C extends { readonly [i: number]: T; slice(): C }>(
+  before: C,
+  rows: readonly number[],
+  value: (i: number, at: number) => T,
+): C {
+  let column: { [i: number]: T } | undefined;
+  for (const [at, i] of rows.entries()) {
+    const own = value(i, at);
+    if (Object.is(own, before[i])) continue;
+    column ??= before.slice();
+    column[i] = own;
+  }
+  return (column as C | undefined) ?? before;
 }
 
 /** A block's values of one field; blanks where it has no such line. */

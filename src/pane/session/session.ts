@@ -142,17 +142,33 @@ export class Session extends Store {
         this.rest.add(undefined);
         return;
       }
+      const { arrived } = this.edits;
       // Read once more where the reading fails, or a worksheet function has not answered yet.
       let isDue = true;
       try {
-        this.reading = await this.host.read();
-        isDue = isWaiting(this.reading.file);
+        const read = await this.readUnless(isAtRest && (() => this.edits.arrived > arrived));
+        isDue = read !== undefined && isWaiting(read.file);
+        if (!read) return;
+        this.reading = read;
       } finally {
         if (isDue && this.waits++ < mostWaits) this.edits.add(theirs[0] ?? everywhere);
         else this.waits = 0;
       }
       await this.judge(announce, began);
     });
+  }
+
+  /** The whole workbook; undefined where meanwhile it is no longer wanted. */
+  private async readUnless(isLeft: false | (() => boolean)): Promise<Reading | undefined> {
+    if (!isLeft) return this.host.read();
+    try {
+      return await this.host.read(() => {
+        if (isLeft()) throw new Error("the reading is left");
+      });
+    } catch (thrown) {
+      if (!isLeft()) throw thrown;
+      return undefined;
+    }
   }
 
   /** The cells edited since the last check; undefined where the host cannot read them by themselves. */
