@@ -1,8 +1,8 @@
 import type { Audit } from "./audit";
 import { blocksOf, leastRows } from "./blocks";
 import type { Shape } from "./formula-shape";
-import { held, type ScannedColumn, type SheetScan } from "./sheet-scan";
-import { tellBlock } from "./tell";
+import { held, ofColumn, type ScannedColumn, type SheetScan } from "./sheet-scan";
+import { type PlacedBlock, tellBlock } from "./tell";
 
 /** A formula, or the first of a block of formulas alike, whose ranges are looked at for themselves. */
 export interface LoneFormula {
@@ -17,11 +17,22 @@ export interface LoneFormula {
 
 /** Tells of every departure in a column; returns the formulas that stand for the rest. */
 export function auditColumn(audit: Audit, scan: SheetScan, column: ScannedColumn): LoneFormula[] {
-  const { codes, col } = column;
-  const { stretch } = scan;
-  const lone: LoneFormula[] = [];
+  const { col } = column;
+  const { alone, blocks } = partsOf(scan, column);
+  for (const block of blocks) tellBlock(audit, { ...block, scan, col });
+  return alone.map(({ code, ...place }) => {
+    return { ...place, scan, col, shape: audit.shapes.all[code] as Shape };
+  });
+}
+
+type Alone = Pick<LoneFormula, "row" | "lastRow" | "count"> & { readonly code: number };
+
+/** The formulas of a column that stand for themselves or for all of a stretch, and the blocks of the rest. */
+const partsOf = ofColumn(({ stretch }, { codes }) => {
+  const alone: Alone[] = [];
+  const blocks: Omit<PlacedBlock, "scan" | "col">[] = [];
   const keep = (code: number, row: number, lastRow = row, count = 1) =>
-    lone.push({ scan, row, col, shape: audit.shapes.all[code] as Shape, count, lastRow });
+    alone.push({ code, row, lastRow, count });
   for (let from = 0, to = 0; from < codes.length; from = to) {
     to = endOf(stretch, from);
     // Totals, within a stretch or outside, stand for themselves.
@@ -40,14 +51,14 @@ export function auditColumn(audit: Audit, scan: SheetScan, column: ScannedColumn
       for (const at of block.cells) seen[at] = 1;
       const [first, last] = [sound[0], sound.at(-1)].map((at) => rows[at as number] as number);
       keep(block.shape, first as number, last, sound.length);
-      tellBlock(audit, { ...block, scan, col, codes: own, rows });
+      blocks.push({ ...block, codes: own, rows });
     }
     own.forEach((code, at) => {
       if (code >= 0 && !seen[at]) keep(code, rows[at] as number);
     });
   }
-  return lone;
-}
+  return { alone, blocks };
+});
 
 /** Where the stretch ends that begins at a row; the rows of no stretch below it come one by one. */
 function endOf(stretch: Int32Array, from: number): number {

@@ -1,5 +1,13 @@
 import { cellName } from "../cells";
-import { type Finding, findingKinds, type Job, type JobFile, readJob } from "../job";
+import {
+  type Finding,
+  findingKinds,
+  type Grid,
+  type Job,
+  type JobFile,
+  type KeptLook,
+  readJob,
+} from "../job";
 import type { Audit } from "./audit";
 import { auditColumn } from "./audit-column";
 import { auditRanges } from "./audit-ranges";
@@ -7,8 +15,33 @@ import { Shapes } from "./formula-shape";
 import { auditFar, auditHidden, auditHiddenSheet } from "./hidden";
 import { auditLooks } from "./looks";
 import { isOwnSheet, Places, toldCells } from "./places";
-import { scanSheet } from "./sheet-scan";
+import { type SheetScan, scanAgain, scanSheet } from "./sheet-scan";
 import { auditTexts } from "./texts";
+
+/** The sheets as they were looked at last. */
+interface Looked {
+  readonly shapes: Shapes;
+  /** By name in lower case. */
+  readonly scans: ReadonlyMap<string, SheetScan>;
+}
+
+/** Reads the sheets; after an edit only the rows of its cells, in what is kept of the look before. */
+function lookAt(grids: readonly Grid[], kept: KeptLook | undefined): Looked {
+  const before = kept?.cells && (kept.store.get("sheets") as Looked | undefined);
+  const shapes = before && !before.shapes.isSpent ? before.shapes : new Shapes();
+  const scanOf = (grid: Grid): SheetScan => {
+    const known = shapes === before?.shapes && before.scans.get(grid.name.toLowerCase());
+    if (!known) return scanSheet(grid, shapes);
+    const own = kept?.cells?.filter(({ sheet }) => sheet === grid.name) ?? [];
+    return own.length === 0 ? known : scanAgain(known, grid, own, shapes);
+  };
+  const scans = new Map(grids.map((grid) => [grid.name.toLowerCase(), scanOf(grid)]));
+  kept?.store.set("sheets", { shapes, scans });
+  // So many formulas only because those of earlier looks are counted too.
+  if (shapes === before?.shapes && shapes.isSpent)
+    return lookAt(grids, kept && { ...kept, cells: undefined });
+  return { shapes, scans };
+}
 
 /**
  * Compares the formulas of each column with each other, on every sheet, and tells where one
@@ -19,11 +52,11 @@ export function auditFormulas(
   file: JobFile,
   known: readonly Finding[],
   job: Job = readJob(file),
+  kept?: KeptLook,
 ): Finding[] {
-  const shapes = new Shapes();
   const leftOut = job.second.map(({ name }) => name);
   const grids = file.sheets.filter(({ name }) => !isOwnSheet(name) && !leftOut.includes(name));
-  const scans = new Map(grids.map((grid) => [grid.name.toLowerCase(), scanSheet(grid, shapes)]));
+  const { shapes, scans } = lookAt(grids, kept);
   const told = new Set(toldCells(known));
   const differing = new Map(
     known

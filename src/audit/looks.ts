@@ -1,25 +1,16 @@
 import { format, isDateFormat } from "numfmt";
 import { cellName, onceForText, shown } from "../cells";
 import type { Audit } from "./audit";
-import { held, type SheetScan } from "./sheet-scan";
+import { held, ofColumn, type SheetScan } from "./sheet-scan";
 
 /** Numbers of the job that a reader sees as another number, or does not see: each told once a sheet. */
-export function auditLooks(audit: Audit, { grid, columns }: SheetScan): void {
-  const { name } = grid;
+export function auditLooks(audit: Audit, scan: SheetScan): void {
+  const { name } = scan.grid;
   if (!audit.places.isOfJob(name)) return;
-  const other: LookedAt[] = [];
-  const unseen: LookedAt[] = [];
-  for (const { col, codes } of columns)
-    for (let row = 0; row < codes.length; row++) {
-      if ((codes[row] as number) < 0 && codes[row] !== held.number) continue;
-      const value = grid.value(row, col);
-      if (typeof value !== "number") continue;
-      const text = otherText(grid.numberFormat?.(row, col), value);
-      if (text !== undefined) other.push({ row, col, value, text });
-      else if (grid.isUnseen?.(row, col)) unseen.push({ row, col, value, text: "" });
-    }
+  const all = scan.columns.flatMap((column) => odd(scan, column));
+  const unseen = all.filter(({ text }) => text === undefined);
   tell(
-    other,
+    all.filter(({ text }) => text !== undefined),
     "number-shown-other",
     ({ text }) => (text === "" ? "shows nothing" : `shows ${text}`),
     {
@@ -53,8 +44,21 @@ interface LookedAt {
   readonly row: number;
   readonly col: number;
   readonly value: number;
-  readonly text: string;
+  /** What it shows; undefined where that is the number, in the colour of its ground. */
+  readonly text: string | undefined;
 }
+
+const odd = ofColumn(({ grid }, { col, codes }) => {
+  const found: LookedAt[] = [];
+  for (let row = 0; row < codes.length; row++) {
+    if ((codes[row] as number) < 0 && codes[row] !== held.number) continue;
+    const value = grid.value(row, col);
+    if (typeof value !== "number") continue;
+    const text = otherText(grid.numberFormat?.(row, col), value);
+    if (text !== undefined || grid.isUnseen?.(row, col)) found.push({ row, col, value, text });
+  }
+  return found;
+});
 
 /** Whether a format can only show the number itself: no digits of its own, nothing hidden, no thousands cut off. */
 const isPlain = onceForText(10_000, (code) => {

@@ -1,4 +1,4 @@
-import { type CellValue, CopiedDown, rowPattern } from "../cells";
+import { type CellValue, CopiedDown, kept, type Rectangle, rowPattern } from "../cells";
 import type { Grid } from "../job";
 import { type Shape, type Shapes, unread } from "./formula-shape";
 
@@ -20,8 +20,10 @@ export interface SheetScan {
   readonly grid: Grid;
   /** From the left. */
   readonly columns: readonly ScannedColumn[];
-  /** Filled cells of each row. */
+  /** Filled cells of each row, texts among them, and whether it is a total. */
   readonly filled: Uint16Array;
+  readonly texts: Uint16Array;
+  readonly totals: Uint8Array;
   /**
    * The stretch of data that a row belongs to, from 1; 0 for blank rows, headings and totals.
    * A total between two groups does not end their stretch.
@@ -29,46 +31,97 @@ export interface SheetScan {
   readonly stretch: Int32Array;
 }
 
+/**
+ * What follows from the cells of a column and the stretches of its sheet alone, so that it is known
+ * again after an edit of other columns.
+ */
+export function ofColumn<T>(make: (scan: SheetScan, column: ScannedColumn) => T) {
+  const known = new WeakMap<Int32Array, WeakMap<ScannedColumn, T>>();
+  return (scan: SheetScan, column: ScannedColumn): T =>
+    kept(
+      kept(known, scan.stretch, () => new WeakMap()),
+      column,
+      () => make(scan, column),
+    );
+}
+
 const totalLabel = /^\s*((grand |sub)[ -]?)?(total|sum|average|mean|count)s?\b/i;
 
 /** Reads every cell of a sheet once. */
 export function scanSheet(grid: Grid, shapes: Shapes): SheetScan {
+  const { rowCount } = grid;
+  const draft: Draft = {
+    columns: [],
+    filled: new Uint16Array(rowCount),
+    texts: new Uint16Array(rowCount),
+    totals: new Uint8Array(rowCount),
+  };
+  return scanned(draft, grid, Array(rowCount).keys(), shapes);
+}
+
+/** The same after an edit of some cells; columns in which none of them stands are the very same. */
+export function scanAgain(
+  { columns, filled, texts, totals, stretch }: SheetScan,
+  grid: Grid,
+  cells: readonly Rectangle[],
+  shapes: Shapes,
+): SheetScan {
+  const draft: Draft = {
+    columns: [],
+    filled: filled.slice(),
+    texts: texts.slice(),
+    totals: totals.slice(),
+  };
+  for (const column of columns) {
+    const isEdited = cells.some(({ left, right }) => column.col >= left && column.col <= right);
+    draft.columns[column.col] = isEdited ? { ...column, codes: column.codes.slice() } : column;
+  }
+  const rows = new Set<number>();
+  for (const { top, bottom } of cells) for (let row = top; row <= bottom; row++) rows.add(row);
+  const again = scanned(draft, grid, rows, shapes);
+  const isSame = again.stretch.every((number, row) => number === stretch[row]);
+  return isSame ? { ...again, stretch } : again;
+}
+
+type Draft = Pick<SheetScan, "filled" | "texts" | "totals"> & {
+  /** By number; those that are blank so far are not there. */
+  readonly columns: ScannedColumn[];
+};
+
+/** Reads some rows of a sheet into what is known of the others. */
+function scanned(draft: Draft, grid: Grid, rows: Iterable<number>, shapes: Shapes): SheetScan {
+  const { filled, texts, totals } = draft;
   const { rowCount, colCount } = grid;
-  const byCol: (ScannedColumn | undefined)[] = new Array(colCount).fill(undefined);
-  const readers = byCol.map((_, col) => new FormulaReader(grid, col, shapes));
-  const filled = new Uint16Array(rowCount);
-  const texts = new Uint16Array(rowCount);
-  const totals = new Uint8Array(rowCount);
-  for (let row = 0; row < rowCount; row++) {
-    let count = 0;
+  const readers = Array.from(
+    { length: colCount },
+    (_, col) => new FormulaReader(grid, col, shapes),
+  );
+  for (const row of rows) {
+    filled[row] = texts[row] = totals[row] = 0;
     for (let col = 0; col < colCount; col++) {
       const shape = (readers[col] as FormulaReader).at(row);
       const value = shape === null ? grid.value(row, col) : null;
-      if (shape === null && (value === null || value === "")) continue;
-      let column = byCol[col];
-      if (column === undefined) {
-        column = newColumn(col, rowCount);
-        byCol[col] = column;
+      const code = shape === null ? codeOf(value) : shape.id;
+      let column = draft.columns[col];
+      const before = column?.codes[row] ?? held.blank;
+      if (code !== before) {
+        column ??= newColumn(col, rowCount);
+        draft.columns[col] = column;
+        count(column, before, -1);
+        count(column, code, 1);
+        column.codes[row] = code;
       }
-      column.filled++;
-      count++;
-      if (shape !== null) {
-        column.formulas++;
-        column.codes[row] = shape.id;
-        if (shape.sumsOwnColumn) totals[row] = 1;
-        continue;
-      }
-      const code = codeOf(value);
-      column.codes[row] = code;
-      if (code === held.number) column.numbers++;
+      if (code === held.blank) continue;
+      filled[row]++;
+      if (shape?.sumsOwnColumn) totals[row] = 1;
       if (code !== held.text) continue;
-      texts[row] = (texts[row] as number) + 1;
-      if (count === 1 && totalLabel.test(value as string)) totals[row] = 1;
+      texts[row]++;
+      if (filled[row] === 1 && totalLabel.test(value as string)) totals[row] = 1;
     }
-    filled[row] = count;
   }
-  const columns = byCol.filter((column) => column !== undefined);
-  return { grid, columns, filled, stretch: stretchesOf(grid, columns, filled, texts, totals) };
+  const columns = draft.columns.filter((column) => column && column.filled > 0);
+  const stretch = stretchesOf(grid, columns, filled, texts, totals);
+  return { grid, columns, filled, texts, totals, stretch };
 }
 
 function newColumn(col: number, rowCount: number): ScannedColumn {
@@ -76,7 +129,14 @@ function newColumn(col: number, rowCount: number): ScannedColumn {
   return { col, codes, filled: 0, formulas: 0, numbers: 0 };
 }
 
+function count(column: ScannedColumn, code: number, by: 1 | -1): void {
+  if (code !== held.blank) column.filled += by;
+  if (code >= 0) column.formulas += by;
+  if (code === held.number) column.numbers += by;
+}
+
 function codeOf(value: CellValue): number {
+  if (value === null || value === "") return held.blank;
   if (typeof value === "number") return held.number;
   return typeof value === "string" ? held.text : held.other;
 }

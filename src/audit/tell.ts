@@ -9,7 +9,7 @@ import { stayedText, stayedTextWords } from "./texts";
 import { wordsOf } from "./words";
 
 /** A block of a column with what is needed to tell of its cells. */
-interface PlacedBlock extends Block {
+export interface PlacedBlock extends Block {
   readonly scan: SheetScan;
   readonly col: number;
   /** Codes of the column's cells, and the rows in which they stand. */

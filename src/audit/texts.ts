@@ -1,7 +1,7 @@
 import { cellName } from "../cells";
-import { type Grid, layouts } from "../job";
+import { type FindingKind, type Grid, layouts } from "../job";
 import type { Audit, AuditWords } from "./audit";
-import { held, type ScannedColumn, type SheetScan } from "./sheet-scan";
+import { held, ofColumn, type SheetScan } from "./sheet-scan";
 
 /** A number as people type it, with a blank or an apostrophe too many. */
 const looksNumber = /^\s*(?:'\s*)?[-+]?(\d+([.,]\d+)?|\d{1,3}(,\d{3})+(\.\d+)?|\.\d+)\s*(?:%\s*)?$/;
@@ -19,15 +19,24 @@ export function auditTexts(audit: Audit, scan: SheetScan): void {
   const fit = audit.places.fitOf(scan.grid.name);
   const fields = layouts.find(({ kind }) => kind === fit?.kind)?.fields ?? [];
   // In a field for text a number is as good as a text.
-  const words = fields.filter(({ holds, is }) => holds === "text" && !is);
-  const wordCols = new Set(words.map(({ key }) => fit?.columns.get(key)?.col));
-  for (const column of scan.columns)
-    if (!wordCols.has(column.col)) auditTextsOf(audit, scan, column);
+  const ofText = fields.filter(({ holds, is }) => holds === "text" && !is);
+  const wordCols = new Set(ofText.map(({ key }) => fit?.columns.get(key)?.col));
+  for (const column of scan.columns) {
+    if (wordCols.has(column.col)) continue;
+    for (const { kind, row, words } of toldOf(scan, column))
+      audit.add(kind, scan.grid.name, row, column.col, words);
+  }
 }
 
-function auditTextsOf(audit: Audit, scan: SheetScan, column: ScannedColumn): void {
+interface Told {
+  readonly kind: FindingKind;
+  readonly row: number;
+  readonly words: AuditWords;
+}
+
+const toldOf = ofColumn((scan, { codes, col, filled, numbers, formulas }) => {
   const { grid, stretch } = scan;
-  const { codes, col, filled, numbers, formulas } = column;
+  const told: Told[] = [];
   const holdsNumbers = numbers >= leastCells && numbers >= leastShare * (filled - formulas - 1);
   const holdsFormulas = formulas >= leastCells && formulas >= leastShare * (filled - 1);
   const step = codes.length > everyRowUpTo ? 8 : 1;
@@ -39,9 +48,9 @@ function auditTextsOf(audit: Audit, scan: SheetScan, column: ScannedColumn): voi
     if (code === held.text) {
       if (!stretch[row]) continue;
       const text = String(grid.value(row, col));
-      if (holdsNumbers && looksNumber.test(text)) tellNumber(audit, scan, row, col, text);
+      if (holdsNumbers && looksNumber.test(text)) told.push(numberAsText(row, col, text));
       else if (stayedText(text) && (holdsFormulas || isTextCell(grid, row, col)))
-        audit.add("cell-formatted-as-text", grid.name, row, col, stayedTextWords(text));
+        told.push({ kind: "cell-formatted-as-text", row, words: stayedTextWords(text) });
     } else if (
       row % step === 0 &&
       (code >= 0 || (code === held.number && holdsNumbers)) &&
@@ -50,15 +59,16 @@ function auditTextsOf(audit: Audit, scan: SheetScan, column: ScannedColumn): voi
       if (formatted++ === 0) firstFormatted = row;
     }
   }
-  if (formatted === 0) return;
+  if (formatted === 0) return told;
   const more = formatted > 1 ? ", as are others of this column" : "";
   const what = grid.formula(firstFormatted, col) === null ? "number" : "formula";
-  audit.add("cell-formatted-as-text", grid.name, firstFormatted, col, {
+  const words = {
     what: `the cell is formatted as text but holds a ${what}${more}`,
     effect: `Whoever edits it turns the ${what} into text, which is passed over.`,
     mend: "Give the cells the format General or a number format.",
-  });
-}
+  };
+  return [...told, { kind: "cell-formatted-as-text" as const, row: firstFormatted, words }];
+});
 
 function isTextCell(grid: Grid, row: number, col: number): boolean {
   return grid.numberFormat?.(row, col) === "@";
@@ -77,21 +87,16 @@ export function stayedTextWords(text: string): AuditWords {
   };
 }
 
-function tellNumber(
-  audit: Audit,
-  { grid }: SheetScan,
-  row: number,
-  col: number,
-  text: string,
-): void {
+function numberAsText(row: number, col: number, text: string): Told {
   const bare = text.replace(/['\s]/g, "");
   const isPlain = /^[-+]?(\d+(\.\d+)?|\.\d+)$/.test(bare);
-  audit.add("number-stored-as-text", grid.name, row, col, {
+  const words = {
     what: `"${text}" is a text, the cells beside it hold numbers`,
     effect: "A spreadsheet passes over text: the number is not used.",
     mend: "Type the number alone in a cell that is not formatted as text.",
     apply: isPlain
       ? { label: `Type ${bare}`, writes: [{ cell: cellName(row, col), value: Number(bare) }] }
       : undefined,
-  });
+  };
+  return { kind: "number-stored-as-text", row, words };
 }

@@ -28,6 +28,8 @@ export interface Calculator {
   precedents(sheet: string, row: number, col: number): readonly Place[];
   /** Whether all in a formula is known to give here what a spreadsheet program gives. */
   isKnownToAgree(formula: string): boolean;
+  /** Itself, for the same workbook after an edit of these cells alone. */
+  again?(file: JobFile, cells: readonly Place[]): Calculator;
 }
 
 /**

@@ -10,6 +10,7 @@ export {
   checkJob,
   type FurtherCheck,
   type JobCheck,
+  type KeptLook,
   type Summary,
 } from "./check-job";
 export { codeKinds, codesExplained, codesText, type JobCodes } from "./codes";

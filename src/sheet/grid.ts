@@ -156,6 +156,12 @@ export class Grid implements Cells {
     if (value !== null) this.reach(row, col);
   }
 
+  /** Takes what a cell holds from its sheet, which was changed elsewhere. */
+  renew(row: number, col: number, value: CellValue, formula: string | Copied | null): void {
+    this.put(row, col, value);
+    this.setMaker(row, col, formula ?? undefined);
+  }
+
   private reach(row: number, col: number): void {
     if (row < this.rowCount && col < this.colCount) return;
     this.rowCount = Math.max(this.rowCount, row + 1);

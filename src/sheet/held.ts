@@ -1,7 +1,15 @@
 import type { WorksheetFunction } from "../../functions";
-import { type CellValue, type Copied, offsetOf, type Rectangle, rectangleText } from "../cells";
+import {
+  type CellValue,
+  type Copied,
+  offsetOf,
+  type Place,
+  type Rectangle,
+  rectangleText,
+} from "../cells";
 import type { CellVisitor, Sheet } from "../workbook";
 import { type Fresh, SheetModel } from "./model";
+import { Work } from "./work";
 
 /** A sheet that a host holds; formulas without "=", in either spelling. */
 interface HeldSheet {
@@ -31,10 +39,11 @@ interface HeldWorkbook {
  * depends on that is not evaluated.
  */
 export class HeldModel extends SheetModel {
-  private readonly sheets: ReadonlyMap<string, HeldSheet>;
+  private readonly sheets: ReadonlyMap<string, SheetView>;
 
   constructor(held: HeldWorkbook, functions: readonly WorksheetFunction[]) {
-    const sheets = held.sheets.map((sheet) => new SheetView(sheet) as Partial<Sheet> as Sheet);
+    const views = held.sheets.map((sheet) => new SheetView(sheet));
+    const sheets = views as Partial<Sheet>[] as Sheet[];
     super(
       {
         sheets,
@@ -50,7 +59,26 @@ export class HeldModel extends SheetModel {
       },
       functions,
     );
-    this.sheets = new Map(held.sheets.map((sheet) => [sheet.name.toLowerCase(), sheet]));
+    this.sheets = new Map(views.map((sheet) => [sheet.name.toLowerCase(), sheet]));
+  }
+
+  /** Goes over to the same workbook after an edit of these cells alone. */
+  again({ sheets }: HeldWorkbook, cells: readonly Place[]): this {
+    for (const sheet of sheets) {
+      const view = this.sheets.get(sheet.name.toLowerCase());
+      if (view) view.sheet = sheet;
+    }
+    for (const { sheet, top, left, bottom, right } of cells) {
+      const view = this.sheets.get(sheet.toLowerCase());
+      const grid = this.book.grid(sheet);
+      if (!view || !grid) continue;
+      for (let row = top; row <= bottom; row++)
+        for (let col = left; col <= right; col++)
+          grid.renew(row, col, view.value(row, col), view.source(row, col));
+    }
+    this.book.clock.revision++;
+    this.work = new Work();
+    return this;
   }
 
   override recompute(sheet: string, row: number, col: number): Fresh {
@@ -87,7 +115,7 @@ class SheetView implements Pick<Sheet, "name" | "rowCount" | "colCount" | "hidde
   readonly colCount: number;
   private hidden: ReadonlySet<number> | undefined;
 
-  constructor(private readonly sheet: HeldSheet) {
+  constructor(public sheet: HeldSheet) {
     ({ name: this.name, rowCount: this.rowCount, colCount: this.colCount } = sheet);
   }
 
@@ -97,12 +125,24 @@ class SheetView implements Pick<Sheet, "name" | "rowCount" | "colCount" | "hidde
     return this.hidden;
   }
 
+  value(row: number, col: number): CellValue {
+    return this.sheet.value(row, col);
+  }
+
+  formula(row: number, col: number): string | null {
+    return this.sheet.formula(row, col);
+  }
+
+  /** The formula's text, or what it is a copy of. */
+  source(row: number, col: number): string | Copied | null {
+    return this.sheet.copyOf?.(row, col) ?? this.sheet.formula(row, col);
+  }
+
   visit(see: CellVisitor): void {
-    const { sheet } = this;
-    for (let row = 0; row < sheet.rowCount; row++)
-      for (let col = 0; col < sheet.colCount; col++) {
-        const value = sheet.value(row, col);
-        const formula = sheet.copyOf?.(row, col) ?? sheet.formula(row, col);
+    for (let row = 0; row < this.rowCount; row++)
+      for (let col = 0; col < this.colCount; col++) {
+        const value = this.value(row, col);
+        const formula = this.source(row, col);
         if (value !== null || formula !== null) see(row, col, value, formula, null);
       }
   }

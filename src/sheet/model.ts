@@ -50,7 +50,7 @@ export interface ModelOptions {
  * stored value, which the formulas that read it go on using.
  */
 export class SheetModel {
-  private readonly book: Book;
+  protected readonly book: Book;
   private readonly programs: Programs;
   private editor: Editor | undefined;
   /** What is left to be done before the first edit. */
@@ -58,7 +58,7 @@ export class SheetModel {
   /** Whether what depends on an edit waits for `recalculateAll`. */
   isManual = false;
   /** What all calls of `recompute` may cost together. */
-  private readonly work = new Work();
+  protected work = new Work();
 
   constructor(
     workbook: WorkbookView,

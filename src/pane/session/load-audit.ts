@@ -1,3 +1,4 @@
+import type { Place } from "../../cells";
 import type { Calculator, FurtherCheck, JobFile } from "../../job";
 
 /** What a check needs besides the rules of a job, or a note that it could not be had. */
@@ -36,14 +37,17 @@ export async function loadAudit(): Promise<LoadedAudit> {
   }
 }
 
-/** A workbook that is read with whatever could be loaded. */
+/** A workbook that is read with whatever could be loaded; after an edit of some cells with what is known of the others. */
 export function readable(
   file: JobFile,
   { recognise, calculate }: Pick<LoadedAudit, "recognise" | "calculate">,
+  before?: JobFile,
+  cells?: readonly Place[],
 ): JobFile {
+  const known = cells && before?.calculator?.again?.(file, cells);
   return {
     ...file,
     ...(recognise && { recognise }),
-    ...(calculate && { calculator: calculate(file) }),
+    ...(calculate && { calculator: known ?? calculate(file) }),
   };
 }

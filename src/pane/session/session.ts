@@ -195,7 +195,7 @@ export class Session extends Store {
     const before = this.state.check;
     const audit = await loadAudit();
     const { checkSteps } = await import("../../job/engine");
-    const file = readable(reading.file, audit);
+    const file = readable(reading.file, audit, before?.job.file, cells);
     const steps = checkSteps(file, reading.today, audit.further, { check: before, cells });
     let step = steps.next();
     for (let shown = performance.now(); !step.done; step = steps.next()) {

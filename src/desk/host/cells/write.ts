@@ -2,6 +2,7 @@ import {
   addressText,
   type CellValue,
   grouped,
+  isIdentical,
   type Place,
   parseRectangle,
   type Rectangle,
@@ -131,7 +132,9 @@ export class CellWriter {
 /** Tells the client of all cells whose values are others now. */
 export function tellCalculated({ tabs, events }: Book, values: readonly Change[]): void {
   for (const { id, name } of tabs) {
-    const own = values.filter(({ sheet }) => sheet === name);
+    // The message of an error, which a file does not hold, is none that the client is told.
+    const isOther = ({ before, value }: Change) => !isIdentical(before, value);
+    const own = values.filter((value) => value.sheet === name && isOther(value));
     if (own.length > 0) events.calculated(id, rectangles(own).map(addressText).join(","));
   }
 }
