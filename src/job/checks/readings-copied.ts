@@ -16,15 +16,15 @@ export const checkReadingsCopied: Check = ({ fans }, report, { byRow }) => {
   for (const [dwelling, rows] of byDwelling) {
     const readings = rows.map((i) => typed[i] as number);
     if (new Set(readings).size < leastReadings) continue;
-    kept(bySet, readings.map(shown).join(", "), () => []).push([dwelling, rows]);
+    kept(bySet, readings.join(), () => []).push([dwelling, rows]);
   }
-  for (const [set, [source, copy, ...more]] of bySet) {
+  for (const [source, copy, ...more] of bySet.values()) {
     if (!source || !copy) continue;
     const [first = 0, ...others] = [copy, ...more].flatMap(([, rows]) => rows);
     const copies =
       more.length === 0 ? copy[0] : `${copy[0]} and of ${more.length.toLocaleString("en")} more`;
     report.at("readings-copied", fans.table, fans.typedPressure(first), first, fans.label(first), {
-      what: `the ${copy[1].length} readings of ${copies} are those of ${source[0]}, in the same order (${set} Pa)`,
+      what: `the ${copy[1].length} readings of ${copies} are those of ${source[0]}, in the same order (${copy[1].map((i) => shown(typed[i] as number)).join(", ")} Pa)`,
       effect: `One of them may not have been measured: the flows of ${copies} say nothing of their fans then.`,
       mend: "Compare them with the field notes or photos, and read again what was not measured.",
       also: others.map((i) => fans.table.cell(fans.typedPressure(i), i)),
