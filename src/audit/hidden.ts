@@ -1,4 +1,4 @@
-import { cellName } from "../cells";
+import { cellName, runsOf } from "../cells";
 import { jobTitle, listed, type SheetFit } from "../job";
 import type { Audit } from "./audit";
 import { held, type SheetScan } from "./sheet-scan";
@@ -26,7 +26,7 @@ export function auditHidden(audit: Audit, scan: SheetScan): void {
   const rows = hiddenRows(audit, scan);
   const [first] = rows;
   if (first !== undefined) {
-    const numbers = runsOf(rows.map((row) => row + 1));
+    const numbers = runsInWords(rows.map((row) => row + 1));
     const filled = scan.columns.find(({ codes }) => codes[first] !== held.blank)?.col ?? 0;
     const colOf = (row: number) => audit.places.verdictCol(name, row) ?? filled;
     audit.add("row-hidden", name, first, colOf(first), {
@@ -93,13 +93,8 @@ function hiddenColumns({ grid, columns }: SheetScan, { columns: fitted, headerRo
 const mostRuns = 6;
 
 /** "5 to 9, 14 and 20" */
-function runsOf(numbers: readonly number[]): string {
-  const runs: [number, number][] = [];
-  for (const number of numbers) {
-    const last = runs.at(-1);
-    if (last && last[1] === number - 1) last[1] = number;
-    else runs.push([number, number]);
-  }
+function runsInWords(numbers: readonly number[]): string {
+  const runs = runsOf(numbers);
   const words = runs.slice(0, mostRuns).map(([a, b]) => (a === b ? `${a}` : `${a} to ${b}`));
   return runs.length > mostRuns ? `${words.join(", ")} …` : listed(words);
 }

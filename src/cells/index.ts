@@ -41,6 +41,7 @@ export {
   type Spot,
 } from "./rectangle";
 export { rowPattern, rowPlaces } from "./row-pattern";
+export { runsOf } from "./runs";
 export { agrees, isIdentical, isRoundingOf, isSameNumber, isSameValue } from "./same-value";
 export { type Day, dayOfSerial, isoDay, offsetOf, serialOf, serialOfDay, todayOf } from "./serial";
 export { linesOf } from "./text-lines";

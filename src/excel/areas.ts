@@ -5,6 +5,7 @@ import {
   type Rectangle,
   rectanglesIn,
   rectangleText,
+  runsOf,
   sheetPrefix,
 } from "../cells";
 import type { Book } from "./run";
@@ -42,15 +43,9 @@ export function addressesOf(cells: Iterable<string>, sheet = ""): string[] {
 }
 
 function runs(col: number, rows: readonly number[]): string[] {
-  const sorted = [...new Set(rows)].sort((a, b) => a - b);
-  const out: string[] = [];
-  let first = sorted[0] as number;
-  sorted.forEach((row, i) => {
-    if (sorted[i + 1] === row + 1) return;
-    out.push(first === row ? cellName(row, col) : `${cellName(first, col)}:${cellName(row, col)}`);
-    first = sorted[i + 1] as number;
-  });
-  return out;
+  return runsOf([...rows].sort((a, b) => a - b)).map(([first, last]) =>
+    first === last ? cellName(first, col) : `${cellName(first, col)}:${cellName(last, col)}`,
+  );
 }
 
 /** What areas cover, their address being loaded; undefined where it may have been cut off. */

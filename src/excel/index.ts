@@ -21,6 +21,8 @@ export {
 } from "./sheets";
 export type {
   CellPlace,
+  NewAcceptance,
+  PlannedBox,
   ReadProgress,
   WorkbookReading,
 } from "./types";

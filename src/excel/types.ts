@@ -1,5 +1,5 @@
 import type { CellValue } from "../cells";
-import type { JobFile, Settings } from "../job";
+import type { Finding, JobFile, OpeningPlan, Settings } from "../job";
 
 /** The unit system of a job: "ip" or "si". */
 export type System = Settings["system"];
@@ -49,4 +49,25 @@ export interface UndoCell {
   readonly written?: string | number | boolean;
   /** Given where the mend had to change it. */
   readonly numberFormat?: string;
+}
+
+/** A finding that someone takes as it is, with why and who. */
+export interface NewAcceptance {
+  readonly finding: Pick<Finding, "sheet" | "cell" | "kind" | "about">;
+  /** Of the row as it was when it was looked at. */
+  readonly fingerprint: string;
+  readonly reason: string;
+  readonly initials: string;
+  /** Serial number of the day in this workbook. */
+  readonly date: number;
+}
+
+/** A planned box as it goes to the sheet of the boxes. */
+export interface PlannedBox {
+  readonly box: string;
+  readonly openings: readonly OpeningPlan[];
+  /** The flow constant it was planned with. */
+  readonly constant?: number;
+  /** Area of the side they are cut into, where it was given. */
+  readonly face?: number | undefined;
 }

@@ -399,7 +399,7 @@ describe("planned openings", () => {
 
   it("are appended below the last opening, with the sheet's own formulas", async () => {
     const host = demoHost();
-    expect(await writeOpenings("Box 9", plan, 1.09)).toBe(plan.length);
+    await writeOpenings({ box: "Box 9", openings: plan, constant: 1.09 });
     const { file } = await readWorkbook();
     const { boxes } = readJob(file);
     expect(boxes?.openings("Box 9")?.map(({ label }) => label)).toEqual(
@@ -421,7 +421,7 @@ describe("planned openings", () => {
   it("fill the rows that a new job has ready", async () => {
     const host = hostWith({ Data: [line("x")] });
     await addJobSheets({ system: "ip" });
-    await writeOpenings("Box 1", plan);
+    await writeOpenings({ box: "Box 1", openings: plan });
     expect(cellsOf(host, "Boxes", "A2:C2")).toEqual([["Box 1", "A", "round"]]);
     expect(typedAt(host, "Boxes", "G2")).toContain("FANROW.ROUND_AREA");
     expect(host.value("Boxes", 1, 6)).toBeCloseTo(plan[0]?.area as number, 10);
@@ -435,8 +435,8 @@ describe("planned openings", () => {
       ...(first as OpeningPlan),
       label: String.fromCharCode(65 + i),
     }));
-    await writeOpenings("Box 1", many.slice(0, 11));
-    await writeOpenings("Box 2", many.slice(11));
+    await writeOpenings({ box: "Box 1", openings: many.slice(0, 11) });
+    await writeOpenings({ box: "Box 2", openings: many.slice(11) });
     expect(typedAt(host, "Boxes", "G14")).toContain("FANROW.ROUND_AREA(D14)");
     expect(typedAt(host, "Boxes", "G15")).toContain("FANROW.ROUND_AREA(D15)");
     for (const row of [1, 11, 12, 14])
@@ -451,7 +451,7 @@ describe("planned openings", () => {
         line(null, null, null, null, "kept in the van"),
       ],
     });
-    await writeOpenings("New", plan.slice(0, 1));
+    await writeOpenings({ box: "New", openings: plan.slice(0, 1) });
     const [first] = plan;
     expect(cellsOf(host, "Openings", "A3:B4")).toEqual([
       [null, null],
@@ -464,7 +464,7 @@ describe("planned openings", () => {
 
   it("go to a new sheet where there is none for boxes", async () => {
     const host = hostWith({ Boxes: [line("Crates")] });
-    expect(await writeOpenings("Box 1", plan)).toBe(plan.length);
+    await writeOpenings({ box: "Box 1", openings: plan });
     expect(names(host)).toEqual(["Boxes", "Boxes 2"]);
     expect(host.value("Boxes", 0, 0)).toBe("Crates");
     const { file } = await readWorkbook();
@@ -476,7 +476,9 @@ describe("planned openings", () => {
 
   it("are refused where the box has an opening of that name", async () => {
     demoHost();
-    const { code, message } = await hostError(() => writeOpenings("Box 1", plan));
+    const { code, message } = await hostError(() =>
+      writeOpenings({ box: "Box 1", openings: plan }),
+    );
     expect(code).toBe("ItemAlreadyExists");
     expect(message).toMatch(/^Box 1 has an opening A, .* on Boxes already\./);
   });
@@ -484,7 +486,9 @@ describe("planned openings", () => {
   it("are refused on a protected sheet", async () => {
     const host = demoHost();
     await protectSheet("Boxes");
-    expect((await hostError(() => writeOpenings("Box 9", plan))).code).toBe("SheetProtected");
+    expect((await hostError(() => writeOpenings({ box: "Box 9", openings: plan }))).code).toBe(
+      "SheetProtected",
+    );
     expect(host.value("Boxes", 18, 0)).toBeNull();
   });
 });

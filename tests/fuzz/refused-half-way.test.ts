@@ -83,7 +83,7 @@ const works: readonly [
   ["a record", async () => {}, () => writePlan(jobRecord(check))],
   ["a record with a chart renewed", () => writePlan(proof), () => writePlan(laterProof)],
   ["a mend", async () => {}, () => applyMend("Fans", mend)],
-  ["openings planned", async () => {}, () => writeOpenings("Box 9", openings)],
+  ["openings planned", async () => {}, () => writeOpenings({ box: "Box 9", openings })],
   [
     "the sheets of a job",
     async () => {},

@@ -1,14 +1,9 @@
 import { type Place as Cells, InputError, type Spot } from "../../src/cells";
+import type { NewAcceptance, PlannedBox } from "../../src/excel";
 import type { Finding, FitChoice, JobFile, JobStart, Mend } from "../../src/job";
 import type { CellNow } from "../../src/pane/model/trace-now";
 import type { Clock } from "../../src/pane/session/debounce";
-import type {
-  AcceptedFinding,
-  BoxPlan,
-  PaneHost,
-  Place,
-  Reading,
-} from "../../src/pane/session/host";
+import type { PaneHost, Place, Reading } from "../../src/pane/session/host";
 import type { SheetPlan } from "../../src/records";
 
 /** A clock that stands until it is turned on. */
@@ -122,12 +117,12 @@ export class FakeHost implements PaneHost {
     return "Findings 2";
   }
 
-  async accept({ finding, reason }: AcceptedFinding): Promise<string> {
+  async accept({ finding, reason }: NewAcceptance): Promise<string> {
     this.ask(`accept ${finding.sheet}!${finding.cell}: ${reason}`);
     return "Accepted";
   }
 
-  async withdraw({ sheet, cell }: AcceptedFinding["finding"]): Promise<string> {
+  async withdraw({ sheet, cell }: NewAcceptance["finding"]): Promise<string> {
     this.ask(`withdraw ${sheet}!${cell}`);
     return "Accepted";
   }
@@ -165,7 +160,7 @@ export class FakeHost implements PaneHost {
     return this.file.sheets.length === 0;
   }
 
-  async writeOpenings(plan: BoxPlan): Promise<void> {
+  async writeOpenings(plan: PlannedBox): Promise<void> {
     this.ask(`write ${plan.box}`);
   }
 

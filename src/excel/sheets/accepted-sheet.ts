@@ -1,21 +1,11 @@
-import { acceptanceHeadings, acceptedSheetTitle, type Finding } from "../../job";
+import { acceptanceHeadings, acceptedSheetTitle } from "../../job";
 import { asText } from "../cell-text";
 import { HostError } from "../host-error";
 import { type Book, run } from "../run";
+import type { NewAcceptance } from "../types";
 import { checkWritable, sheetToWrite } from "../writable";
 import { addSheet, checkStructure } from "./own-sheet";
 import { type Written, writeRows } from "./write-blocks";
-
-/** A finding that someone takes as it is. */
-interface NewAcceptance {
-  readonly finding: Pick<Finding, "sheet" | "cell" | "kind" | "about">;
-  /** Of the row as it was when it was looked at. */
-  readonly fingerprint: string;
-  readonly reason: string;
-  readonly initials: string;
-  /** Serial number of the day in this workbook. */
-  readonly date: number;
-}
 
 type Heading = (typeof acceptanceHeadings)[number];
 

@@ -6,7 +6,6 @@ import {
   type Grid,
   type Job,
   jobTitle,
-  type OpeningPlan,
   plainPlan,
   type SheetFit,
 } from "../../job";
@@ -14,6 +13,7 @@ import { asText } from "../cell-text";
 import { HostError } from "../host-error";
 import { readWorkbook } from "../reading";
 import { type Book, run } from "../run";
+import type { PlannedBox } from "../types";
 import { checkWritable, sheetToWrite } from "../writable";
 import { without } from "./job-sheets";
 import { addSheet, checkStructure, freeName } from "./own-sheet";
@@ -35,42 +35,25 @@ const how = "planned";
 
 /**
  * Appends planned openings of a box to the sheet that serves as Boxes, or to a new one, selects the
- * first, and returns how many rows were written. Formulas of that sheet are carried on; where it has none,
- * values are written. `constant` is the box's flow constant and `face` the area of the side that
- * the openings are cut into, where they are to be stated.
+ * first. Formulas of that sheet are carried on; where it has none, values are written.
  */
-export async function writeOpenings(
-  box: string,
-  plan: readonly OpeningPlan[],
-  constant?: number,
-  face?: number,
-): Promise<number> {
-  if (plan.length === 0) return 0;
+export async function writeOpenings(plan: PlannedBox): Promise<void> {
+  if (plan.openings.length === 0) return;
   const { file } = await readWorkbook();
   const { readJob } = await import("../../job/engine");
   const job = readJob(file);
   const table = job.tables.boxes;
   const fit = job.fit.sheets.boxes?.at(-1);
   const grid = file.sheets.find(({ name }) => name === fit?.sheet);
-  if (!table || !fit || !grid) {
-    await run((book) => addBoxes(book, job, box, plan, constant, face));
-    return plan.length;
-  }
-  refuseKnown(job, table, box, plan);
-  await run((book) => append(book, { table, fit, grid }, valuesOf(job, box, plan, constant, face)));
-  return plan.length;
+  if (!table || !fit || !grid) return run((book) => addBoxes(book, job, plan));
+  refuseKnown(job, table, plan);
+  await run((book) => append(book, { table, fit, grid }, valuesOf(job, plan)));
 }
 
 /** The fields of each opening, in the job's units. */
-function valuesOf(
-  job: Job,
-  box: string,
-  plan: readonly OpeningPlan[],
-  constant: number | undefined,
-  face: number | undefined,
-): Values[] {
+function valuesOf(job: Job, { box, openings, constant, face }: PlannedBox): Values[] {
   const own = constant ?? job.boxes?.constant(box) ?? Number.NaN;
-  return plan.map(({ label, shape, size, count, area, reach }) => ({
+  return openings.map(({ label, shape, size, count, area, reach }) => ({
     box: asText(box),
     opening: asText(label),
     shape,
@@ -86,9 +69,9 @@ function valuesOf(
   }));
 }
 
-function refuseKnown(job: Job, table: Table, box: string, plan: readonly OpeningPlan[]): void {
+function refuseKnown(job: Job, table: Table, { box, openings }: PlannedBox): void {
   const known = (job.boxes?.rows(box) ?? []).map((i) => table.text("opening", i).toLowerCase());
-  const twice = plan
+  const twice = openings
     .map(({ label }) => label)
     .filter((label) => known.includes(label.toLowerCase()));
   if (twice.length > 0)
@@ -182,14 +165,7 @@ function isTypedIn({ grid, fit, table }: Target, row: number): boolean {
   return false;
 }
 
-async function addBoxes(
-  book: Book,
-  job: Job,
-  box: string,
-  plan: readonly OpeningPlan[],
-  constant: number | undefined,
-  face: number | undefined,
-): Promise<void> {
+async function addBoxes(book: Book, job: Job, plan: PlannedBox): Promise<void> {
   await checkStructure(book);
   const names = job.file.sheets.map(({ name }) => name);
   // The formulas take the pressure window and the units from the Job sheet.
@@ -202,10 +178,10 @@ async function addBoxes(
   await layOut(book, sheet, {
     layout,
     system: job.settings.system,
-    rows: plan.length,
+    rows: plan.openings.length,
     formulas,
   });
-  const rows = valuesOf(job, box, plan, constant, face).map((values, i) => {
+  const rows = valuesOf(job, plan).map((values, i) => {
     const own = formulas(firstRow + i);
     return fields.map(({ key }): Written => {
       const isByFormula = own[key] !== undefined || own[filledBy[key] ?? ""] !== undefined;

@@ -61,9 +61,7 @@ export const excelHost: PaneHost = {
   saveFit,
   addJobSheets,
   isEmpty: isEmptyWorkbook,
-  writeOpenings: async ({ box, openings, constant, face }) => {
-    await writeOpenings(box, openings, constant, face);
-  },
+  writeOpenings,
   insertFormula,
 };
 

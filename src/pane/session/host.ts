@@ -1,14 +1,6 @@
 import type { Place as Cells, Spot } from "../../cells";
-import type {
-  Finding,
-  FitChoice,
-  Grid,
-  JobCheck,
-  JobFile,
-  JobStart,
-  Mend,
-  OpeningPlan,
-} from "../../job";
+import type { NewAcceptance, PlannedBox, ReadProgress } from "../../excel";
+import type { Finding, FitChoice, Grid, JobCheck, JobFile, JobStart, Mend } from "../../job";
 import type { SheetPlan } from "../../records";
 import type { CellNow } from "../model/trace-now";
 
@@ -17,12 +9,6 @@ export interface Place {
   /** Sheet row, from 0. */
   readonly row: number;
   readonly cell: string;
-}
-
-/** Rows read, of all sheets together. */
-export interface Progress {
-  readonly done: number;
-  readonly total: number;
 }
 
 /** A workbook as read, with what a reader should know about the reading. */
@@ -42,7 +28,7 @@ export interface Undoable {
 /** What the pane asks of the workbook it stands beside. Each call may reject with an Error. */
 export interface PaneHost {
   /** Reads the workbook, once the user has left a cell that is being edited. */
-  read(onProgress?: (progress: Progress) => void): Promise<Reading>;
+  read(onProgress?: (progress: ReadProgress) => void): Promise<Reading>;
   /** A reading with some cells read again; undefined where the whole must be read. */
   readAgain(before: Reading, cells: readonly Cells[]): Promise<Reading | undefined>;
   /** Tells of the cells that were edited or worked out again. */
@@ -63,9 +49,9 @@ export interface PaneHost {
   /** Returns the name of the sheet. */
   writeFindings(check: JobCheck): Promise<string>;
   /** Keeps an acceptance in the workbook; returns the name of the sheet. */
-  accept(acceptance: AcceptedFinding): Promise<string>;
+  accept(acceptance: NewAcceptance): Promise<string>;
   /** Takes the acceptance of a finding back; returns the name of the sheet. */
-  withdraw(finding: AcceptedFinding["finding"]): Promise<string>;
+  withdraw(finding: NewAcceptance["finding"]): Promise<string>;
   /** Writes a record anew, or for the first time; returns the name of its sheet, and tells what of it was refused. */
   writeRecord(plan: SheetPlan, tell: (note: string) => void): Promise<string>;
   /** Whether `workbookBytes` and `openCopy` can be asked. */
@@ -80,28 +66,7 @@ export interface PaneHost {
   /** Whether nothing stands in the workbook. */
   isEmpty(): Promise<boolean>;
   /** Writes them and selects the first. */
-  writeOpenings(plan: BoxPlan): Promise<void>;
+  writeOpenings(plan: PlannedBox): Promise<void>;
   /** Puts a formula (without "=") into the active cell; returns that cell's address. */
   insertFormula(formula: string): Promise<string>;
-}
-
-/** A finding that someone takes as it is, with why and who. */
-export interface AcceptedFinding {
-  readonly finding: Pick<Finding, "sheet" | "cell" | "kind" | "about">;
-  /** Of the row as it was looked at. */
-  readonly fingerprint: string;
-  readonly reason: string;
-  readonly initials: string;
-  /** Serial number of the day in this workbook. */
-  readonly date: number;
-}
-
-/** A planned box as it goes to the Boxes sheet. */
-export interface BoxPlan {
-  readonly box: string;
-  /** The flow constant it was planned with. */
-  readonly constant: number;
-  readonly openings: readonly OpeningPlan[];
-  /** Area of the side they are cut into, where it was given. */
-  readonly face: number | undefined;
 }

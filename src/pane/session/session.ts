@@ -7,6 +7,7 @@ import {
   type Place,
   type Spot,
 } from "../../cells";
+import type { PlannedBox } from "../../excel";
 import { type Finding, type FitChoice, isOpen, type JobCheck, type JobStart } from "../../job";
 import { announceChange, announceCheck, count } from "../model/announce";
 import { placeOf } from "../model/finding-groups";
@@ -15,7 +16,7 @@ import type { CellNow } from "../model/trace-now";
 import { isWaiting } from "../model/waiting";
 import { type Clock, Gather, wallClock } from "./debounce";
 import { type Held, sheetOf } from "./held";
-import type { BoxPlan, PaneHost, Reading, Undoable } from "./host";
+import type { PaneHost, Reading, Undoable } from "./host";
 import { loadAudit, readable } from "./load-audit";
 import { paint } from "./paint";
 import { type SessionState, waitsForExcel } from "./state";
@@ -368,7 +369,7 @@ export class Session extends Store {
     if (this.state.problem === "") this.set({ message });
   }
 
-  async writeOpenings(plan: BoxPlan): Promise<void> {
+  async writeOpenings(plan: PlannedBox): Promise<void> {
     await this.queue("Writing", async () => {
       await this.host.writeOpenings(plan);
       this.set({ message: `Wrote ${plan.box} with ${count(plan.openings.length, "opening")}.` });

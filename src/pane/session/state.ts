@@ -1,6 +1,7 @@
+import type { ReadProgress } from "../../excel";
 import type { JobCheck } from "../../job";
 import type { ScreenKey } from "../model/screens";
-import type { Place, Progress } from "./host";
+import type { Place } from "./host";
 import { noRecords, type RecordState } from "./record-state";
 
 /** A mend that was applied and can be taken back. */
@@ -30,7 +31,7 @@ export interface SessionState {
     | "Comparing"
     | "Making the copy"
     | "Making the estimate";
-  readonly progress: Progress | undefined;
+  readonly progress: ReadProgress | undefined;
   readonly check: JobCheck | undefined;
   readonly notes: readonly string[];
   /** The last thing done, for the eye and the live region. */

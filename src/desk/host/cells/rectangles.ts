@@ -1,4 +1,4 @@
-import type { Rectangle } from "../../../cells";
+import { kept, type Rectangle, runsOf } from "../../../cells";
 
 interface Place {
   readonly row: number;
@@ -8,11 +8,7 @@ interface Place {
 /** Cells as few rectangles: runs along rows, equal runs of neighbouring rows joined. */
 export function rectangles(cells: readonly Place[]): Rectangle[] {
   const byRow = new Map<number, number[]>();
-  for (const { row, col } of cells) {
-    const cols = byRow.get(row);
-    if (cols === undefined) byRow.set(row, [col]);
-    else cols.push(col);
-  }
+  for (const { row, col } of cells) kept(byRow, row, () => []).push(col);
   const done: Rectangle[] = [];
   let open: Rectangle[] = [];
   for (const [row, cols] of [...byRow].sort((a, b) => a[0] - b[0])) {
@@ -39,11 +35,5 @@ function fits(a: Run, b: Run): boolean {
 }
 
 function runs(cols: readonly number[]): Run[] {
-  const out: { left: number; right: number }[] = [];
-  for (const col of [...new Set(cols)].sort((a, b) => a - b)) {
-    const last = out.at(-1);
-    if (last !== undefined && last.right === col - 1) last.right = col;
-    else out.push({ left: col, right: col });
-  }
-  return out;
+  return runsOf([...cols].sort((a, b) => a - b)).map(([left, right]) => ({ left, right }));
 }

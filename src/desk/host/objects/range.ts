@@ -1,3 +1,4 @@
+import { runsOf } from "../../../cells";
 import { formulasOf, numberFormatsOf, textOf, valuesOf, valueTypesOf } from "../cells/read";
 import type { HostRange } from "../host-range";
 import type { Arguments } from "../wire/arguments";
@@ -119,14 +120,8 @@ function visibleRects({ tab, top, left, bottom, right }: HostRange, kind: string
 }
 
 function shownRuns(hidden: ReadonlySet<number>, first: number, last: number): [number, number][] {
-  const runs: [number, number][] = [];
-  for (let line = first; line <= last; line++) {
-    if (hidden.has(line)) continue;
-    const run = runs.at(-1);
-    if (run && run[1] === line - 1) run[1] = line;
-    else runs.push([line, line]);
-  }
-  return runs;
+  const lines = Array.from({ length: last - first + 1 }, (_, i) => first + i);
+  return runsOf(lines.filter((line) => !hidden.has(line)));
 }
 
 /** Whether all lines are hidden; null where only some are. */
