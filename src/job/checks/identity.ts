@@ -26,8 +26,6 @@ export const checkIdentity: Check = (job, report, { byRow }) => {
     const dwelling = fans.table.text("dwelling", i);
     withFans.add(plainName(dwelling));
     if (job.firm?.at(i).block.retestOf !== undefined) continue;
-    // Of a sheet that lists the fans of another again, that alone is told.
-    if (job.second.some(({ name }) => name === fans.table.home(i).grid.name)) continue;
     if ((dwelling === "" && !job.firm) || (dwellings && !known.has(plainName(dwelling))))
       report.at("dwelling-unknown", fans.table, "dwelling", i, fans.label(i), {
         what:

@@ -108,19 +108,20 @@ function looseIn({ settings, boxes }: Job): Loose[] {
   return found.filter((each) => each !== false);
 }
 
-/** An edition much older than the readings, where the sheet does not say from when it is in force. */
+/** An edition much older, or younger, than the day from which it is in force, or than the readings. */
 function oldEdition(job: Job) {
   const { edition, adopted } = job.settings;
   const days = (job.fans?.table.numbers("date") ?? [])
     .filter((day) => day > 0)
     .sort((a, b) => a - b);
-  const day = days[Math.floor(days.length / 2)];
-  if (!edition || adopted !== undefined || day === undefined) return undefined;
+  const day = adopted ?? days[Math.floor(days.length / 2)];
+  if (!edition || day === undefined) return undefined;
   const year = Number(isoDay(day, job.file.dateOffset ?? 0).slice(0, 4));
   const own = yearOf(edition.id);
   const latest = latestOf(edition.id, year);
   const isOld = own > 0 && year - own > mostYears && latest !== undefined && latest !== edition.id;
-  if (!isOld && own <= year + 1) return undefined;
+  // That a day is before its edition is told at the day.
+  if (!isOld && (adopted !== undefined || own <= year + 1)) return undefined;
   const rows = latest ? underEdition(job, findEdition(latest)) : [];
   const turned = rows.reduce((sum, row) => sum + row.turnsShort.length + row.turnsMet.length, 0);
   const unlike = rows
@@ -132,11 +133,11 @@ function oldEdition(job: Job) {
   ];
   return {
     what: isOld
-      ? `the edition is ${edition.id}, ${year - own} years older than the readings; ${latest} had been printed by then`
+      ? `the edition is ${edition.id}, ${year - own} years older than ${adopted === undefined ? "the readings" : "the day from which it is in force"}; ${latest} had been printed by then`
       : `the edition is ${edition.id}, which was not printed yet when the fans were read in ${year}`,
     effect: latest
       ? `Under ${latest} ${both.join(" and ")}.`
       : "The rates may not be those that applied.",
-    mend: "Say on the Job sheet from which day the edition is in force here, or name the one that applies.",
+    mend: "Compare it with the day of the permit: say on the Job sheet from which day it is in force, or name the one that applies.",
   };
 }

@@ -13,8 +13,6 @@ export interface Source {
   readonly length: number;
   /** A field of the own sheet, row by row. */
   readonly field: (key: string) => Values;
-  /** Whether the own sheet has this field. */
-  readonly keeps: (key: string) => boolean;
   readonly setting: (key: string) => CellValue;
   readonly has: (sheet: SheetKind, key: string) => boolean;
   /** A field of another sheet in all its rows. */
@@ -37,7 +35,7 @@ function resultOf(part: Expression, source: Source): Result {
     case "field":
       return source.field(part.key);
     case "first":
-      return source.field(part.keys.find((key) => source.keeps(key)) ?? (part.keys[0] as string));
+      return source.field(part.keys[0] as string);
     case "with":
       return part.only && resultOf(part.only, source) === false
         ? null

@@ -200,7 +200,8 @@ export class AllDwellings {
     return text === "" ? undefined : valueIn(attempt(() => readSystemKind(text, "ducted")));
   }
 
-  private asksForDeficits(): boolean {
+  /** Whether the sheets count what rooms lack, as they do for existing buildings. */
+  asksForDeficits(): boolean {
     const { fans, dwellings } = this.job.tables;
     return (
       ["deficit", "window"].some((key) => fans?.has(key)) ||

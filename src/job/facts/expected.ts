@@ -14,9 +14,13 @@ export function expectedIn(job: Job, table: Table, field: Field): Values {
 
 /** The columns of a job as they are stored; those that its sheets do not have are worked out. */
 export const storedIn = once((job: Job): Columns => {
-  const { column } = factsOf(job);
-  const stored: Columns = new Columns(job, (kind, key) =>
-    job.tables[kind]?.has(key) ? undefined : (column(kind, key) ?? definedAs(kind, key, stored)),
-  );
+  const { column, dwellings } = factsOf(job);
+  const stored: Columns = new Columns(job, (kind, key) => {
+    const table = job.tables[kind];
+    if (table?.has(key)) return undefined;
+    if (key === "deficits" && !dwellings.asksForDeficits())
+      return new Array<number>(table?.length ?? 0).fill(0);
+    return column(kind, key) ?? definedAs(kind, key, stored);
+  });
   return stored;
 });

@@ -49,7 +49,6 @@ export class Columns {
     return {
       length: this.job.tables[kind]?.length ?? 0,
       field: (key) => this.of(kind, key),
-      keeps: (key) => this.job.tables[kind]?.has(key) === true,
       setting: (key) => settingValue(this.job.settings, key),
       has: (sheet, key) => this.job.tables[sheet]?.has(key) === true,
       column: (sheet, key) => this.of(sheet, key),

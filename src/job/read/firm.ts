@@ -46,6 +46,19 @@ export class FirmSheets {
     });
   }
 
+  /** The same without some sheets. */
+  without(names: readonly string[]): FirmSheets {
+    const { blocks } = this.reading;
+    const left = blocks.filter(({ sheet }) => !names.includes(sheet));
+    const again = left.map((block) => {
+      const { retestOf } = block;
+      const first = retestOf === undefined ? undefined : blocks[retestOf];
+      const retest = { retestOf: { value: first && left.indexOf(first) } };
+      return first ? (Object.create(block, retest) as ReadBlock) : block;
+    });
+    return new FirmSheets({ ...this.reading, blocks: again });
+  }
+
   /** The block that a row of the fan table comes from, and its number there. */
   at(i: number): { readonly block: ReadBlock; readonly own: number } {
     const at = blockOf(this.starts, i);

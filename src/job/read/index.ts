@@ -11,5 +11,6 @@ export type { FirmSheets, Replaced } from "./firm";
 export { flowsOf, type Job, readJob } from "./job";
 export { attempt, type Maybe, valueIn, valueOrThrow } from "./maybe";
 export { fieldOfRole, roomOf, unitsOfRole } from "./roles";
+export type { SecondSheet } from "./second-sheets";
 export type { Settings } from "./settings";
 export { patched, Table } from "./table";

@@ -39,24 +39,22 @@ export function readJob(file: JobFile): Job {
   const reading = isOurs
     ? undefined
     : file.recognise?.(withoutOwnSheets(file, found), answersOf(found));
-  const firm = reading && !reading.noFans ? new FirmSheets(reading) : undefined;
+  const whole = reading && !reading.noFans ? new FirmSheets(reading) : undefined;
+  let second: readonly SecondSheet[] = whole ? secondSheets(whole.table().blocks) : [];
+  const firm = whole && second.length > 0 ? whole.without(second.map(({ name }) => name)) : whole;
   const fit = isOurs ? found : withoutFans(found, firm, reading?.lots);
   const stated = firm ? firm.settings(readSettings(file, fit)) : readSettings(file, fit);
   const tables: Partial<Record<SheetKind, Table>> = {};
-  let second: readonly SecondSheet[] = [];
   for (const layout of layouts) {
     const all = (fit.sheets[layout.kind] ?? []).flatMap((sheetFit) => {
       const grid = file.sheets.find((sheet) => sheet.name === sheetFit.sheet);
       return grid ? [rowBlock(grid, sheetFit, layout)] : [];
     });
-    if (layout.kind === "fans") second = secondSheets(all);
+    if (layout.kind === "fans" && !firm) second = secondSheets(all);
     const blocks = all.filter((block) => second.every((each) => each.block !== block));
     if (blocks.length > 0) tables[layout.kind] = new Table(blocks, layout, stated.system);
   }
-  if (firm) {
-    tables.fans = firm.table();
-    second = secondSheets(tables.fans.blocks);
-  }
+  if (firm) tables.fans = firm.table();
   const settings = effective(stated, tables, fit);
   const boxes = tables.boxes && new BoxList(tables.boxes, stated);
   const instruments = tables.instruments && new InstrumentList(tables.instruments);
