@@ -25,22 +25,44 @@ function notValid(part: string, { charset }: Encoding) {
   return damaged(part, `its text is not valid ${charset.toUpperCase()}`);
 }
 
-/** The part's text in pieces, so that a large sheet never stands in memory as one string. */
+/**
+ * The part's text in pieces, so that a large sheet never stands in memory as one string; they are cut
+ * before a tag where the bytes of its start are given and it comes by.
+ */
 export function* decodePieces(
   part: string,
   bytes: Uint8Array,
   pieceBytes = 1 << 16,
+  tag?: Uint8Array,
 ): Generator<string> {
   const encoding = detectEncoding(bytes);
   const decoder = decoderFor(encoding);
   try {
-    for (let at = encoding.mark; at < bytes.length; at += pieceBytes) {
-      yield decoder.decode(bytes.subarray(at, at + pieceBytes), { stream: true });
+    for (let at = encoding.mark; at < bytes.length; ) {
+      const end = Math.min(at + pieceBytes, bytes.length);
+      const cut = tag && encoding.charset === "utf-8" ? lastOf(tag, bytes, at, end) : at;
+      const to = cut > at ? cut : end;
+      // Between two characters the decoder need not remember anything, which it does at a price.
+      yield decoder.decode(bytes.subarray(at, to), {
+        stream: cut === at && to < bytes.length,
+      });
+      at = to;
     }
     yield decoder.decode();
   } catch {
     throw notValid(part, encoding);
   }
+}
+
+/** Where a tag begins last in a stretch of bytes; the stretch's start where it does not. */
+function lastOf(tag: Uint8Array, bytes: Uint8Array, start: number, end: number): number {
+  const [first = 0] = tag;
+  const last = Math.max(start, end - tag.length);
+  for (let at = bytes.lastIndexOf(first, last); at > start; ) {
+    if (tag.every((byte, i) => bytes[at + i] === byte)) return at;
+    at = bytes.lastIndexOf(first, at - 1);
+  }
+  return start;
 }
 
 export function decodeText(part: string, bytes: Uint8Array): string {

@@ -1,4 +1,11 @@
-import { type CellValue, CopiedDown, longestStoredFormula, maxCols, packedRef } from "../cells";
+import {
+  type CellValue,
+  CopiedDown,
+  columnLetters,
+  longestStoredFormula,
+  maxCols,
+  packedRef,
+} from "../cells";
 import type { SheetContent } from "./cell-content";
 import { CopiedFormula } from "./copied-formula";
 import { plainNumber, plainWhole } from "./plain-number";
@@ -7,9 +14,6 @@ import { Row, type RowShape, type StoredFormula } from "./sheet-data";
 import { decodeXString } from "./text";
 import { holds } from "./text-pool";
 
-const zero = 48;
-const letterA = 65;
-const letterZ = 90;
 const quote = 34;
 const letterF = 102;
 const letterI = 105;
@@ -21,8 +25,18 @@ const slash = 47;
 const less = 60;
 const greater = 62;
 
-/** The types of cells, each with the quote after it. */
-const types = ['s"', 'str"', 'inlineStr"', 'b"', 'e"', 'n"'];
+/** How a cell is written from behind its row number up to its formula or value, and after it. */
+interface CellForm {
+  readonly tail: string;
+  readonly type: string;
+  readonly style: number;
+  readonly hasFormula: boolean;
+  /** "" for a cell without content. */
+  readonly end: string;
+}
+
+/** Cells of a column are written in a few ways: with a value and without. */
+const mostForms = 4;
 
 /**
  * Reads cells in the plain form that spreadsheet programs write: rows, cells, values, formulas and
@@ -42,6 +56,15 @@ export class PlainCells {
   /** The formula met last in each column: its text, or what it is a copy of. */
   #latest: (string | CopiedFormula)[] = [];
   #latestRow: number[] = [];
+
+  /** By column, how cells in it were written, lately met first. */
+  readonly #forms: CellForm[][] = [];
+  /** By column, how its cells begin up to the row number. */
+  readonly #heads: string[] = [];
+  /** By column and one more, the column that followed it; the first stands for the start of a row. */
+  readonly #following: number[] = [];
+  /** The number of the row as it is written. */
+  #rowNumber = "";
 
   // The current cell.
   #type = "";
@@ -87,6 +110,7 @@ export class PlainCells {
     const attributes = xml.attributes();
     const index = cursor.nextRow(attributes.r);
     if (data.rows.has(index)) xml.fail();
+    this.#rowNumber = String(index + 1);
     let count = 0;
     if (!xml.skip("/>")) {
       xml.expect(">");
@@ -128,9 +152,12 @@ export class PlainCells {
     const xml = this.#xml;
     const { cursor } = this.content;
     const last = place === 0 ? -1 : cursor.col;
+    if (this.#again(place)) return;
+    const start = xml.at;
     this.content.cell();
     this.#openCell();
     if (cursor.col <= last) xml.fail();
+    if (!this.#isMarked && this.#vm === undefined) this.#learn(last, start);
     this.#cols[place] = cursor.col;
     this.#styles[place] = this.#style;
     this.#values[place] = null;
@@ -140,63 +167,90 @@ export class PlainCells {
     this.#cellContent(place);
   }
 
-  /** The attributes of a cell. */
-  #openCell(): void {
-    if (!this.#openPlain()) this.#openAny();
-  }
-
   /**
-   * The attributes as nearly all programs write them: r, then s, then t where they are given, each
-   * after one blank. False, with nothing moved over, where they stand otherwise.
+   * A cell written as one of its column before, but for its row number and value: true when it was read.
+   * Nothing is moved over where it is written otherwise.
    */
-  #openPlain(): boolean {
+  #again(place: number): boolean {
     const xml = this.#xml;
     const { text } = xml;
-    const { cursor } = this.content;
-    let at = xml.at;
-    if (!holds(text, at, ' r="')) return false;
-    at += 4;
-    let letters = 0;
-    let code = text.charCodeAt(at);
-    for (; code >= letterA && code <= letterZ; code = text.charCodeAt(++at))
-      letters = letters * 26 + code - letterA + 1;
-    let row = 0;
-    for (let digit = code - zero; digit >= 0 && digit <= 9; digit = code - zero) {
-      row = row * 10 + digit;
-      code = text.charCodeAt(++at);
-    }
-    if (code !== quote || letters < 1 || letters > maxCols || row !== cursor.row + 1) return false;
-    at++;
-    let style = 0;
-    if (holds(text, at, ' s="')) {
-      const start = at + 4;
-      for (at = start; at < start + 10; at++) {
-        const digit = text.charCodeAt(at) - zero;
-        if (!(digit >= 0 && digit <= 9)) break;
-        style = style * 10 + digit;
+    const { content } = this;
+    const col = this.#following[place === 0 ? 0 : content.cursor.col + 1];
+    const head = col === undefined ? undefined : this.#heads[col];
+    if (col === undefined || head === undefined || !holds(text, xml.at, head)) return false;
+    let at = xml.at + head.length;
+    if (!holds(text, at, this.#rowNumber)) return false;
+    at += this.#rowNumber.length;
+    let form: CellForm | undefined;
+    for (const each of this.#forms[col] as CellForm[])
+      if (holds(text, at, each.tail)) {
+        form = each;
+        break;
       }
-      if (at === start || at > start + 9 || text.charCodeAt(at) !== quote) return false;
-      at++;
+    if (!form) return false;
+    at += form.tail.length;
+    let formula: StoredFormula = null;
+    if (form.hasFormula) {
+      const copied = this.#latest[col];
+      const end = copied instanceof CopiedFormula ? copied.endIn(text, at, content.cursor.row) : -1;
+      if (end < 0 || !holds(text, end, "</f><v>")) return false;
+      formula = copied as CopiedFormula;
+      at = end + 7;
     }
-    let type = "";
-    if (holds(text, at, ' t="')) {
-      const known = types.find((each) => holds(text, at + 4, each));
-      if (known === undefined) return false;
-      at += 4 + known.length;
-      type = known.slice(0, -1);
+    let value: CellValue = null;
+    if (form.type === "inlineStr" || form.type === "str") {
+      const end = xml.plainEnd(at);
+      if (!holds(text, end, form.end)) return false;
+      value = content.text(decodeXString(xml.pool.slice(text, at, end)));
+      at = end;
+    } else if (form.end !== "") {
+      const number = plainNumber(text, at);
+      at = text.indexOf("<", at);
+      if (Number.isNaN(number) || !holds(text, at, form.end)) return false;
+      value = form.type === "s" ? content.string(number) : number;
     }
-    code = text.charCodeAt(at);
-    if (code !== greater && code !== slash) return false;
-    xml.at = at;
-    cursor.col = letters - 1;
-    this.#style = style;
-    this.#type = type;
-    this.#isMarked = false;
-    this.#vm = undefined;
+    xml.at = at + form.end.length;
+    content.cell();
+    content.cursor.col = col;
+    this.#cols[place] = col;
+    this.#styles[place] = form.style;
+    this.#values[place] = value;
+    this.#formulas[place] = formula;
     return true;
   }
 
-  #openAny(): void {
+  /** Notes how a cell is written that began at a place, for others of its column. */
+  #learn(before: number, start: number): void {
+    const { text } = this.#xml;
+    const { col } = this.content.cursor;
+    const head = ` r="${columnLetters(col)}`;
+    const from = start + head.length + this.#rowNumber.length;
+    if (!holds(text, start, head + this.#rowNumber) || text.charCodeAt(from) !== quote) return;
+    const isInline = this.#type === "inlineStr";
+    const opening = [isInline ? "<is><t>" : "<v>", ...(isInline ? [] : ["<f>"])];
+    const tagEnd = text.indexOf(">", from) + 1;
+    const isEmpty = text.charCodeAt(tagEnd - 2) === slash;
+    const next = isEmpty ? "" : opening.find((each) => holds(text, tagEnd, each));
+    const isKnown = ["", "n", "s", "str", "inlineStr"].includes(this.#type);
+    if (next === undefined || !isKnown || (this.#type === "str" && next === "<v>")) return;
+    this.#following[before + 1] = col;
+    this.#heads[col] = head;
+    this.#forms[col] ??= [];
+    const forms = this.#forms[col] as CellForm[];
+    const tail = text.slice(from, tagEnd + next.length);
+    if (forms.some((form) => form.tail === tail)) return;
+    forms.unshift({
+      tail,
+      type: this.#type,
+      style: this.#style,
+      hasFormula: next === "<f>",
+      end: isEmpty ? "" : isInline ? "</t></is></c>" : "</v></c>",
+    });
+    forms.length = Math.min(forms.length, mostForms);
+  }
+
+  /** The attributes of a cell. */
+  #openCell(): void {
     const xml = this.#xml;
     const { text } = xml;
     const { cursor } = this.content;

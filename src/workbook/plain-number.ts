@@ -9,7 +9,7 @@ const powers = Array.from({ length: 23 }, (_, power) => 10 ** power);
 
 /**
  * The number written in text from a place to the next "<", or NaN where it is not as plain as
- * -12.5. Both the digits and the power of ten are exact, so that their quotient is the number
+ * -12.5. Where both the digits and the power of ten are exact, their quotient is the number
  * nearest to what is written, as Number gives it.
  */
 export function plainNumber(text: string, from: number): number {
@@ -19,22 +19,25 @@ export function plainNumber(text: string, from: number): number {
   const start = at;
   let digits = 0;
   let decimals = -1;
+  let isLong = false;
   for (; ; at++) {
     const code = text.charCodeAt(at);
     const digit = code - zero;
     if (digit >= 0 && digit <= 9) {
-      if (digits > most) return Number.NaN;
+      isLong ||= digits > most;
       digits = digits * 10 + digit;
       if (decimals >= 0) decimals++;
     } else if (code === dot && decimals < 0) decimals = 0;
     else if (code === 60) break;
     else return Number.NaN;
   }
-  if (at === start || decimals === 0 || decimals > 22) return Number.NaN;
-  if (decimals === at - start - 1) return Number.NaN;
+  if (at === start || decimals === 0 || decimals === at - start - 1) return Number.NaN;
+  if (isLong || decimals > 22) return finite(Number(text.slice(from, at)));
   const size = decimals < 0 ? digits : digits / (powers[decimals] as number);
   return isNegative ? -size : size;
 }
+
+const finite = (number: number) => (Number.isFinite(number) ? number : Number.NaN);
 
 /** The whole number written in part of a text, or NaN where there is anything but digits. */
 export function plainWhole(text: string, from: number, to: number): number {

@@ -119,15 +119,23 @@ export class PlainText {
     return attributes;
   }
 
+  /** Where the text that begins at a place ends, if it is all plain characters. */
+  plainEnd(start: number): number {
+    const { text } = this;
+    for (let at = start; ; at++) {
+      const code = text.charCodeAt(at);
+      if (!(code < 128 ? isPlain[code] === 1 : code < firstNonCharacter)) return at;
+    }
+  }
+
   /** The text of an element up to the next tag; that tag is not moved over. */
   content(): string {
     const { text } = this;
     const start = this.at;
-    let at = start;
     let isOdd = false;
-    for (; ; at++) {
+    let at = this.plainEnd(start);
+    for (; ; at = this.plainEnd(at + 1)) {
       const code = text.charCodeAt(at);
-      if (code < 128 ? isPlain[code] === 1 : code < firstNonCharacter) continue;
       if (code === less) break;
       // "]" may be the start of "]]>", which is no text.
       if (code !== ampersand && code !== bracket && code !== carriageReturn) throw notPlain;

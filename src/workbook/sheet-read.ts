@@ -12,6 +12,7 @@ const usualPiece = 1 << 18;
 /** More than this before the first row is no sheet as programs write it. */
 const longestBefore = 1 << 22;
 const row = "<row";
+const rowBytes = new TextEncoder().encode(row);
 const endOfRows = "</sheetData>";
 /** A row that is longer is left to the full parser. */
 const longestRow = 1 << 24;
@@ -44,7 +45,7 @@ export function readPlainSheet(
   pieceBytes = usualPiece,
 ): SheetData | undefined {
   try {
-    const text = decodePieces(part, bytes, pieceBytes);
+    const text = decodePieces(part, bytes, pieceBytes, rowBytes);
     const [before, first] = upToCells(text);
     if (!isPlainBefore(before)) return undefined;
     const content = new SheetContent(part, context);
@@ -86,13 +87,14 @@ function isPlainBefore(before: string): boolean {
   return before !== "" && !hasMore && !declaration.includes("1.1");
 }
 
-/** The pieces cut anew before a row, up to the last; from there on as they come. */
+/** The pieces cut before a row, where they are not yet, up to the last; from there on as they come. */
 function* wholeRows(first: string, pieces: Iterator<string>): Generator<string> {
   let text = first;
   let isPast = false;
   for (let next = pieces.next(); !next.done; next = pieces.next()) {
-    isPast ||= text.includes(endOfRows);
-    const at = isPast ? text.length : text.lastIndexOf(row);
+    const isCut = next.value.startsWith(row);
+    isPast ||= !isCut && text.includes(endOfRows);
+    const at = isPast || isCut ? text.length : text.lastIndexOf(row);
     if (at > 0) {
       yield text.slice(0, at);
       text = text.slice(at);
