@@ -12,7 +12,7 @@ import { plainNumber, plainWhole } from "./plain-number";
 import { PlainText } from "./plain-text";
 import { Row, type RowShape, type StoredFormula } from "./sheet-data";
 import { decodeXString } from "./text";
-import { holds } from "./text-pool";
+import { apart, holds } from "./text-pool";
 
 const quote = 34;
 const letterF = 102;
@@ -237,7 +237,7 @@ export class PlainCells {
     this.#heads[col] = head;
     this.#forms[col] ??= [];
     const forms = this.#forms[col] as CellForm[];
-    const tail = text.slice(from, tagEnd + next.length);
+    const tail = apart(text, from, tagEnd + next.length);
     if (forms.some((form) => form.tail === tail)) return;
     forms.unshift({
       tail,
