@@ -7,7 +7,7 @@ import { defined } from "../../functions/metadata/index.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
 
-export async function bundleCommand(outfile) {
+export async function bundleCommand(outfile, format = "esm") {
   const { build } = await import("esbuild");
   mkdirSync(dirname(outfile), { recursive: true });
   const { metafile } = await build({
@@ -17,13 +17,16 @@ export async function bundleCommand(outfile) {
     outfile,
     bundle: true,
     platform: "node",
-    format: "esm",
+    format,
     target: "node20",
     logLevel: "warning",
-    banner: {
-      // A few packages are CommonJS and ask for Node's own modules by require.
-      js: '#!/usr/bin/env node\nimport { createRequire as makeRequire } from "node:module"; const require = makeRequire(import.meta.url);',
-    },
+    // A few packages are CommonJS and ask for Node's own modules by require.
+    banner:
+      format === "esm"
+        ? {
+            js: '#!/usr/bin/env node\nimport { createRequire as makeRequire } from "node:module"; const require = makeRequire(import.meta.url);',
+          }
+        : {},
   });
   return metafile;
 }

@@ -20,7 +20,7 @@ const print = printer(process.stdout);
 const printNote = printer(process.stderr);
 const note = (text: string) => void printNote(text).catch(() => {});
 
-try {
+async function main(): Promise<void> {
   process.exitCode = await run(process.argv.slice(2), {
     out: async (text) => {
       await print(text).catch((error: NodeJS.ErrnoException) => {
@@ -35,8 +35,10 @@ try {
     colour: process.stdout.isTTY === true && !process.env.NO_COLOR,
     today: new Date(),
   });
-} catch (error) {
+}
+
+main().catch((error) => {
   // A fault of ours: one line, and never the status that means "something found".
   note(`The command failed (${visible(String(error))}). Nothing was changed; please report it.\n`);
   process.exitCode = 2;
-}
+});

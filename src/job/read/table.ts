@@ -252,13 +252,17 @@ export class Table {
 
   /** A field's texts, trimmed; "" where blank or an error. Numbers become their digits. */
   texts(key: string): readonly string[] {
-    return (
-      this.textColumns.get(key) ??
-      kept(this.textColumns, key, () => {
-        const values = this.raws(key);
-        return Array.from({ length: this.length }, (_, i) => textOf(values[i] ?? null));
-      })
-    );
+    return this.textColumns.get(key) ?? kept(this.textColumns, key, () => this.readTexts(key));
+  }
+
+  private readTexts(key: string): readonly string[] {
+    if (this.keys.has(key)) {
+      const values = this.raws(key);
+      return Array.from({ length: this.length }, (_, i) => textOf(values[i] ?? null));
+    }
+    // All fields that are not there are one column.
+    const absent = "";
+    return kept(this.textColumns, absent, () => new Array<string>(this.length).fill(""));
   }
 
   text(key: string, i: number): string {
