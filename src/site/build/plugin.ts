@@ -5,7 +5,7 @@ import { helpPages } from "../help/page";
 import { pageText } from "../html/page";
 import { notServed } from "../manifest/served";
 import { wordPages } from "../words";
-import { readChunks } from "./chunks";
+import type { Chunks } from "./chunks";
 import { iconFile, iconSizes, readIcon, readManifest, readOldView, readStyle } from "./files";
 import { functionsBundle } from "./functions-bundle";
 import { checkPackages } from "./packages";
@@ -41,13 +41,13 @@ export function sitePlugin(): Plugin {
       add("manifest.xml", manifest);
     },
     // Only now is the list of files whole.
-    writeBundle({ dir }, bundle) {
+    writeBundle(_, bundle) {
       const findings = notServed(manifest, Object.keys(bundle));
       if (findings.length > 0) throw new Error(`manifest.xml does not do:\n${findings.join("\n")}`);
       const modules = chunksIn(bundle).map(
         ({ fileName, moduleIds }) => [fileName, moduleIds] as const,
       );
-      const troubles = checkPackages(readChunks(dir as string), new Map(modules));
+      const troubles = checkPackages(chunksOf(bundle), new Map(modules));
       if (troubles.length > 0) throw new Error(troubles.join("\n"));
     },
   };
@@ -55,6 +55,18 @@ export function sitePlugin(): Plugin {
 
 function chunksIn(bundle: Rolldown.OutputBundle): Rolldown.OutputChunk[] {
   return Object.values(bundle).filter((file) => file.type === "chunk");
+}
+
+function chunksOf(bundle: Rolldown.OutputBundle): Chunks {
+  const chunks = chunksIn(bundle);
+  const page = chunks.find(({ facadeModuleId }) => facadeModuleId?.endsWith("/pane.html"));
+  if (!page) throw new Error("pane.html was not built");
+  return {
+    byFile: new Map(
+      chunks.map(({ fileName, imports, dynamicImports: lazy }) => [fileName, { imports, lazy }]),
+    ),
+    page: page.fileName,
+  };
 }
 
 function modulesIn(bundle: Rolldown.OutputBundle): string[] {

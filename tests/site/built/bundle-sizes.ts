@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
-import { paneChunks, readChunks } from "../../../src/site/build/chunks";
+import { paneChunks } from "../../../src/site/build/chunks";
+import { readChunks } from "./read-chunks";
 
 /** Sizes of a built site's code, bytes after gzip, each file by itself as it travels. */
 export interface BundleSizes {

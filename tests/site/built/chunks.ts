@@ -2,14 +2,15 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
-import { type Chunks, paneChunks, readChunks } from "../../../src/site/build/chunks";
+import { type Chunks, paneChunks } from "../../../src/site/build/chunks";
 import { checkPackages } from "../../../src/site/build/packages";
 import type { BuiltSite } from "../built-site";
 import { bundleGoals, bundleSizes } from "./bundle-sizes";
+import { readChunks } from "./read-chunks";
 
 /** Chunks made up for a test: the page asks for the pane, and the pane for its charts. */
 const made: Chunks = {
-  entryOf: () => "page.js",
+  page: "page.js",
   byFile: new Map(
     (
       [
@@ -20,7 +21,7 @@ const made: Chunks = {
         ["plot.js", [], []],
         ["desk.js", ["shared.js"], []],
       ] as const
-    ).map(([file, imports, lazy]) => [file, { imports, lazy, styles: [] }]),
+    ).map(([file, imports, lazy]) => [file, { imports, lazy }]),
   ),
 };
 
