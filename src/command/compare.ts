@@ -1,5 +1,5 @@
 import { auditFormulas } from "../audit";
-import { counted, visible, visibleIn, visibleJson } from "../cells";
+import { counted, InputError, visible, visibleIn, visibleJson } from "../cells";
 import {
   type Change,
   checkJob,
@@ -14,6 +14,9 @@ import type { Format } from "./options";
 import { csvLines } from "./reports/csv";
 import { plainTable } from "./reports/plain-table";
 
+/** Two states stand in memory at once, each with what its check came to. */
+const mostRows = 30_000;
+
 interface Wide extends Look {
   readonly width: number;
 }
@@ -27,6 +30,11 @@ export async function compareFiles(
   const checked = (file: string) =>
     named(file, async () => {
       const { job, today } = await openFile(file, look);
+      const rows = job.sheets.reduce((sum, { rowCount }) => sum + rowCount, 0);
+      if (rows > mostRows)
+        throw new InputError(
+          `has ${rows.toLocaleString("en")} rows, more than the ${mostRows.toLocaleString("en")} of which two states are compared: part it into several files, dwelling by dwelling`,
+        );
       return checkJob(job, today, auditFormulas);
     });
   const was = await checked(before);

@@ -1,5 +1,5 @@
 import type { JobCheck } from "../job";
-import { addPlan, allRecords, fieldPapers, type SheetPlan } from "../records";
+import { addPlan, allRecords, fieldPapers, recordedDwellings, type SheetPlan } from "../records";
 import { Workbook } from "../workbook";
 import { type Guard, WriteError, writeFileSafely } from "./output";
 
@@ -13,10 +13,20 @@ export function printWorkbook(plans: readonly SheetPlan[]): Uint8Array {
   return workbook.save();
 }
 
+/** A workbook of more sheets takes programs minutes to open. */
+const mostDwellings = 500;
+
+/** Of which there will be a record; of very many no more than about how many. */
+function dwellingsOf(check: JobCheck): number {
+  const most = Math.min(check.summary.dwellings, check.summary.measured);
+  return most > 10 * mostDwellings ? most : recordedDwellings(check).length;
+}
+
 /** Gathers the sheets to print of checked jobs, then writes them all to one file. */
 export class Print {
   private readonly plans: SheetPlan[] = [];
   private jobs = 0;
+  private dwellings = 0;
 
   constructor(
     private readonly kind: PrintKind,
@@ -27,6 +37,8 @@ export class Print {
   /** Takes up a job; gives what could not be printed of it, in lines. */
   add(check: JobCheck): readonly string[] {
     this.jobs++;
+    this.dwellings += this.kind === "record" ? dwellingsOf(check) : 0;
+    if (this.dwellings > mostDwellings) return [];
     const { plans, problems } =
       this.kind === "papers" ? fieldPapers(check) : { plans: allRecords(check), problems: [] };
     this.plans.push(...plans);
@@ -35,7 +47,11 @@ export class Print {
 
   /** Rejects with a WriteError where there is nothing to write, or it cannot be written. */
   async save(): Promise<void> {
-    const { file, jobs, plans } = this;
+    const { file, jobs, plans, dwellings } = this;
+    if (dwellings > mostDwellings)
+      throw new WriteError(
+        `${file}: not written, since ${dwellings.toLocaleString("en")} dwellings are more than the ${mostDwellings} that records are written of at once: part the job into several files`,
+      );
     if (jobs === 0) throw new WriteError(`${file}: not written, since no job could be read`);
     if (plans.length === 0)
       throw new WriteError(

@@ -1,6 +1,7 @@
 import { type ReadContext, SheetContent } from "./cell-content";
 import { decodePieces } from "./decode";
 import { WorkbookError } from "./error";
+import { megabytes } from "./limits";
 import { PlainCells } from "./plain-cells";
 import { NotPlain } from "./plain-text";
 import type { SheetData } from "./sheet-data";
@@ -27,6 +28,11 @@ export function readSheet(part: string, bytes: Uint8Array, context: ReadContext)
 
 /** The reading that knows all of XML and tells what is wrong, and where. */
 export function readAnySheet(part: string, bytes: Uint8Array, context: ReadContext): SheetData {
+  if (bytes.length > context.markup.left)
+    throw new WorkbookError(
+      "too-large",
+      `${part} is written in another form than spreadsheet programs write, of which ${megabytes(context.markup.left)} are read: open the file in a spreadsheet program and save it anew.`,
+    );
   context.markup.take(bytes.length);
   const content = new SheetContent(part, context);
   readXml(part, bytes, context.depth, new SheetElements(part, content));

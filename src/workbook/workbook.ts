@@ -22,6 +22,8 @@ import { refuseOtherFiles } from "./zip/sniff";
 export class Workbook {
   readonly #parts: BookParts;
   #book: Book;
+  /** Names were set since the book was read: it is read again where they are asked for. */
+  #isRenamed = false;
   #sheets: PackageSheet[] = [];
   #tables: TableInfo[] | undefined;
   /** Something was edited since the parts were last brought up to date. */
@@ -64,6 +66,7 @@ export class Workbook {
   }
 
   get names(): readonly DefinedName[] {
+    if (this.#isRenamed) this.#readBook();
     return this.#book.names;
   }
 
@@ -74,7 +77,12 @@ export class Workbook {
   setName(name: string, formula: string | null, sheet: string | null = null, comment = ""): void {
     const local = sheet === null ? null : this.#placeOf(sheet);
     setName(this.pkg, this.#parts.part, name, local, formula, comment);
+    this.#isRenamed = true;
+  }
+
+  #readBook(): void {
     this.#book = readBook(this.pkg, this.#parts.part);
+    this.#isRenamed = false;
   }
 
   get tables(): readonly TableInfo[] {
@@ -208,7 +216,7 @@ export class Workbook {
   }
 
   #reload(): void {
-    this.#book = readBook(this.pkg, this.#parts.part);
+    this.#readBook();
     this.#sheets = this.#makeSheets();
     this.#tables = undefined;
   }

@@ -4,8 +4,11 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { checkFile } from "../../src/command/check-file";
+import { compareFiles } from "../../src/command/compare";
+import { Print } from "../../src/command/record";
 import { tableReport } from "../../src/command/reports/table";
 import { allRecords } from "../../src/records";
+import { openingsNamed } from "../../src/rules";
 import { Book } from "../../src/sheet/book";
 import { type CellSpec, Workbook } from "../../src/workbook";
 import { main, openCells } from "../workbook/packages";
@@ -312,8 +315,50 @@ describe("A workbook beyond what is read", () => {
 
   it("is refused for rows of fans beyond those of any job", async () => {
     const path = job("rows.xlsx", (rows) => {
-      for (let n = rows.length; n <= 200_001; n++) rows.push([{ value: "Lot" }, { value: n }]);
+      for (let n = rows.length; n <= 100_001; n++) rows.push([{ value: "Lot" }, { value: n }]);
     });
-    expect(await told(path)).toMatch(/^holds 200,001 rows for fans, more than the 200,000 that/);
+    expect(await told(path)).toMatch(/^holds 100,001 rows for fans, more than the 100,000 that/);
+  });
+
+  it("is refused for a sheet of another form of XML than programs write, where it is long", () => {
+    const open = (n: number) =>
+      openCells(`<!--${"x".repeat(n)}--><row r="1"><c r="A1"><v>1</v></c></row>`);
+    expect(open(10).sheet.rowCount).toBe(1);
+    const bytes = open(20_000).workbook.save();
+    const rows = () => Workbook.open(bytes, { markup: 10_000 }).sheets[0]?.rowCount;
+    expect(rows).toThrow(
+      /in another form than spreadsheet programs write, of which .* save it anew/,
+    );
+  });
+
+  it("gets no records and no comparison of more than a program can take, and is told why", async () => {
+    const lots = job("lots.xlsx", (rows) => {
+      for (let n = 0; n < 5_100; n++)
+        rows.push([`Plot ${n}`, "B1", 4 + (n % 3), 10].map((value) => ({ value })));
+    });
+    const check = await checkFile(lots, { today });
+    if (!("check" in check)) throw new Error(check.unreadable);
+    const print = new Print("record", join(folder, "record.xlsx"), { sources: [], replace: false });
+    expect(print.add(check.check)).toEqual([]);
+    await expect(print.save()).rejects.toThrow(
+      /5,102 dwellings are more than the 500 that records/,
+    );
+    const long = job("long.xlsx", (rows) => {
+      for (let n = 0; n < 30_000; n++) rows.push([{ value: n }]);
+    });
+    await expect(compareFiles([long, long], "table", { today, width: 80 })).rejects.toThrow(
+      /has 30,003 rows, more than the 30,000 of which two states are compared/,
+    );
+  });
+});
+
+describe("A box of very many openings", () => {
+  it("finds each by its label, and lists the first of them where one is unknown", () => {
+    const box = Array.from({ length: 20_000 }, (_, n) => ({ label: `O${n}`, area: 1 }));
+    const text = Array.from({ length: 200 }, (_, n) => `o${n * 97}`).join("+");
+    const start = performance.now();
+    for (let n = 0; n < 500; n++) expect(openingsNamed(text, box)).toHaveLength(200);
+    expect(performance.now() - start).toBeLessThan(5_000);
+    expect(() => openingsNamed("Z", box)).toThrow(/has O0, O1, .*O29 and 19970 more$/);
   });
 });

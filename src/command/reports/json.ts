@@ -16,8 +16,9 @@ export function jsonReport(): Report {
         "check" in result
           ? { file: result.file, ...content(result.check) }
           : { file: result.file, unreadable: result.unreadable };
-      const text = JSON.stringify(file, null, 2).replaceAll("\n", "\n    ");
-      const told = `${between}    ${visibleJson(text)}`;
+      // Set in at once as it stands in the list: a large text is copied no more often than it must be.
+      const list = JSON.stringify([[file]], null, 2);
+      const told = `${between}    ${visibleJson(list.slice("[\n  [\n    ".length, -"\n  ]\n]".length))}`;
       between = ",\n";
       return told;
     },

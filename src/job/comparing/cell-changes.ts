@@ -49,6 +49,7 @@ export class CellChanges {
     now: Formula,
     where: Omit<Change, "kind" | "before" | "after">,
   ): void {
+    if (old.formula === now.formula && old.row === now.row && old.col === now.col) return;
     const [was, is] = [relative(old), relative(now)];
     if (was === is) return;
     const key = `${where.field}\u0000${was}\u0000${is}`;

@@ -1,4 +1,4 @@
-import { cellName } from "../../cells";
+import { cellName, maxCols } from "../../cells";
 import { acceptedSheetTitle } from "../accepting";
 import { jobTitle, layouts } from "../columns";
 import { fitSheetTitle } from "../fit";
@@ -27,7 +27,7 @@ export function compareOthers(before: Job, after: Job, isJob: boolean): Change[]
 
 /** The cells of one sheet in both states, and which of them its readings leave. */
 class OtherCells {
-  private readonly read = { old: new Set<string>(), now: new Set<string>() };
+  private readonly read = { old: new Set<number>(), now: new Set<number>() };
   /** Rows and columns of the later state with those of the earlier one. */
   private readonly rows = new Map<number, number>();
   private readonly cols = new Map<number, number>();
@@ -93,7 +93,7 @@ class OtherCells {
   }
 
   /** Marks the cells of a reading; whether it stands in the sheet. */
-  private take(table: Table | undefined, i: number, grid: Grid, read: Set<string>): boolean {
+  private take(table: Table | undefined, i: number, grid: Grid, read: Set<number>): boolean {
     if (table?.home(i).grid !== grid) return false;
     for (const { key } of table.layout.fields) {
       const at = table.place(key, i);
@@ -103,7 +103,7 @@ class OtherCells {
   }
 }
 
-const spot = (row: number, col: number) => `${row} ${col}`;
+const spot = (row: number, col: number) => row * maxCols + col;
 
 /** Where a row or column stood: as far off as the nearest one before it that is known. */
 function follow(pairs: ReadonlyMap<number, number>): (at: number) => number {

@@ -11,7 +11,7 @@ import { TableIndex } from "./table-index";
 type Gap = "blank" | "text" | "error" | "absent";
 
 /** Twice a very large job. */
-const mostRows = 200_000;
+const mostRows = 100_000;
 
 /**
  * Readings of one kind, each field with its own place: from one sheet or several, from rows,

@@ -1,6 +1,6 @@
 import { InputError, kept } from "../../cells";
 import { CellFault, plainCell } from "../contract/cell";
-import type { Opening } from "./openings-label";
+import { listed, type Opening } from "./openings-label";
 
 type List = readonly unknown[];
 
@@ -36,7 +36,7 @@ export function listedOpenings({ labels, areas, box = "", boxes }: ListedOpening
   if (boxes.length === 0) return byBox.get("") ?? [];
   const found = byBox.get(box.toUpperCase());
   if (found) return found;
-  throw new InputError(`unknown box "${box}": the list has ${[...byBox.keys()].join(", ")}`);
+  throw new InputError(`unknown box "${box}": the list has ${listed([...byBox.keys()])}`);
 }
 
 function read(labels: List, areas: List, boxes: List): Map<string, Opening[]> {
