@@ -1,7 +1,7 @@
 import { fixed, shown } from "../../cells";
 import { unitOf } from "../columns";
 import type { Settings } from "../read";
-import type { Estimate, PlannedRate, Total } from "./estimate";
+import type { Estimate, Total } from "./estimate";
 import type { UnfitDuct } from "./unfit-ducts";
 
 /** A table of an estimate as it is printed, shown and written: the first `names` columns name a row. */
@@ -24,10 +24,25 @@ const amount = (value: number) =>
 export const sectionText = (cell: string | number | null | undefined, digits = 0): string =>
   typeof cell !== "number" ? (cell ?? "") : digits === 2 ? amount(cell) : fixed(cell, digits);
 
-type Cells = (string | number | null)[];
-type Column = readonly [title: string, digits?: number];
+type Cell = string | number | null;
 
-const orNull = (value: number) => (Number.isFinite(value) ? value : null);
+/** A column as it is told: a text names its row, a number has decimals and may be compared. */
+type Told<Row> = readonly [
+  title: string,
+  cell: (row: Row) => string | number,
+  digits?: number,
+  isCompared?: boolean,
+];
+
+/** What many dwellings or one of them come to. */
+const money: readonly Told<Total>[] = [
+  ["Fans", ({ planned }) => planned, 0],
+  ["Fans and ducts", ({ materials }) => materials, 2],
+  ["Hours", ({ hours }) => hours, 1],
+  ["Labour", ({ labour }) => labour, 2],
+  ["Cost", ({ expense }) => expense, 2],
+  ["Price", ({ price }) => price, 2, true],
+];
 
 /** The tables of an estimate; with another beside it, what that one has otherwise in columns of its own. */
 export function estimateSections(
@@ -36,146 +51,94 @@ export function estimateSections(
   beside?: Estimate,
 ): EstimateSection[] {
   const [flow, distance] = [unitOf("flow", system), unitOf("distance", system)];
-  const other = beside?.edition?.id ?? "";
-  const section = (
+  const section = <Row>(
     key: EstimateSection["key"],
     title: string,
-    names: number,
-    columns: readonly Column[],
-    rowsOf: (of: Estimate) => Cells[],
-    compared: readonly number[],
+    rowsOf: (of: Estimate) => readonly Row[],
+    columns: readonly Told<Row>[],
   ): EstimateSection => {
-    const own = rowsOf(estimate);
-    const also = compared.map((at) => columns[at] as Column);
-    const shownColumns = [
-      ...columns,
-      ...(beside ? also.map(([words, digits]) => [`${words}, ${other}`, digits] as Column) : []),
-    ];
+    const other = beside?.edition?.id ?? "";
+    const compared = columns.filter(([, , , isCompared]) => beside && isCompared);
+    const also = compared.map(([words, ...rest]) => [`${words}, ${other}`, ...rest] as const);
     return {
       ...{ key, title },
-      columns: shownColumns.map(([words, digits]) =>
+      columns: [...columns, ...also].map(([words, , digits]) =>
         digits === undefined ? { title: words } : { title: words, digits },
       ),
-      rows: beside ? together(own, rowsOf(beside), names, columns.length, compared) : own,
+      rows: together(rowsOf(estimate), beside ? rowsOf(beside) : [], columns, compared),
     };
   };
   return [
     section(
       "rates",
       `Required rates${edition ? `, ${edition.title}` : ""}`,
-      3,
-      [["Room"], ["Runs"], ["Serves"], ["Rooms", 0], [`Least (${flow})`, 1], [`Most (${flow})`, 1]],
-      ({ rates, noneRequired }) => [...rates, ...noneRequired].map(rateCells),
-      [4, 5],
-    ),
-    section(
-      "fans",
-      "Fans to buy",
-      1,
-      [["Fan"], [`Rated (${flow})`, 0], ["Quantity", 0], ["Cost of one", 2], ["Cost", 2]],
-      ({ fans }) =>
-        fans.map(({ item, rated, quantity, cost, all }) => [
-          ...[item, rated, quantity, orNull(cost), orNull(all)],
-        ]),
-      [2, 4],
-    ),
-    section(
-      "ducts",
-      "Ducts to buy",
-      1,
+      ({ rates, noneRequired }) => [...rates, ...noneRequired],
       [
-        ["Duct"],
-        ["Runs", 0],
-        ["Not allowed", 0],
-        [`Length (${distance})`, 0],
-        [`Cost of 1 ${distance}`, 2],
-        ["Cost", 2],
+        ["Room", ({ room }) => room],
+        ["Runs", ({ duty }) => duty],
+        ["Serves", ({ whole }) => (whole ? "the dwelling too" : "the room")],
+        ["Rooms", ({ fans }) => fans, 0],
+        [`Least (${flow})`, ({ least }) => orNone(least), 1, true],
+        [`Most (${flow})`, ({ most }) => orNone(most), 1, true],
       ],
-      ({ ducts }) =>
-        ducts.map(({ item, runs, unfit, quantity, cost, all }) => [
-          ...[item, runs, unfit, quantity, orNull(cost), orNull(all)],
-        ]),
-      [],
     ),
-    section(
-      "bring",
-      "Boxes and openings to bring",
-      2,
-      [["Box"], ["Openings"], ["Fans", 0]],
-      ({ openings }) => openings.map(({ box, openings: set, fans }) => [box, set, fans]),
-      [2],
-    ),
-    section(
-      "totals",
-      "Totals by plan and by phase",
-      2,
-      [
-        ["Total by"],
-        ["Name"],
-        ["Dwellings", 0],
-        ["Fans", 0],
-        ["Fans and ducts", 2],
-        ["Hours", 1],
-        ["Labour", 2],
-        ["Cost", 2],
-        ["Price", 2],
-      ],
-      ({ totals }) =>
-        totals.map((total) => [total.by, total.name, total.dwellings, ...money(total)]),
-      [8],
-    ),
-    section(
-      "dwellings",
-      "Dwellings",
-      1,
-      [
-        ["Dwelling"],
-        [`Required (${flow})`, 1],
-        ["Fans", 0],
-        ["Fans and ducts", 2],
-        ["Hours", 1],
-        ["Labour", 2],
-        ["Cost", 2],
-        ["Price", 2],
-      ],
-      ({ dwellings }) =>
-        dwellings.map((total) => [total.name, orNull(total.required), ...money(total)]),
-      [1, 7],
-    ),
+    section("fans", "Fans to buy", ({ fans }) => fans, [
+      ["Fan", ({ item }) => item],
+      [`Rated (${flow})`, ({ rated }) => rated, 0],
+      ["Quantity", ({ quantity }) => quantity, 0, true],
+      ["Cost of one", ({ cost }) => cost, 2],
+      ["Cost", ({ all }) => all, 2, true],
+    ]),
+    section("ducts", "Ducts to buy", ({ ducts }) => ducts, [
+      ["Duct", ({ item }) => item],
+      ["Runs", ({ runs }) => runs, 0],
+      ["Not allowed", ({ unfit }) => unfit, 0],
+      [`Length (${distance})`, ({ quantity }) => quantity, 0],
+      [`Cost of 1 ${distance}`, ({ cost }) => cost, 2],
+      ["Cost", ({ all }) => all, 2],
+    ]),
+    section("bring", "Boxes and openings to bring", ({ openings }) => openings, [
+      ["Box", ({ box }) => box],
+      ["Openings", ({ openings }) => openings],
+      ["Fans", ({ fans }) => fans, 0, true],
+    ]),
+    section("totals", "Totals by plan and by phase", ({ totals }) => totals, [
+      ["Total by", ({ by }) => by],
+      ["Name", ({ name }) => name],
+      ["Dwellings", ({ dwellings }) => dwellings, 0],
+      ...money,
+    ]),
+    section("dwellings", "Dwellings", ({ dwellings }) => dwellings, [
+      ["Dwelling", ({ name }) => name],
+      [`Required (${flow})`, ({ required }) => required, 1, true],
+      ...money,
+    ]),
   ];
 }
 
-function rateCells({ room, duty, whole, fans, least, most }: PlannedRate): Cells {
-  const serves = whole ? "the dwelling too" : "the room";
-  const rate = (value: number) => orNull(value) ?? "none required";
-  return [room, duty, serves, fans, rate(least), rate(most)];
-}
-
-function money({ planned, materials, hours, labour, expense, price }: Total): Cells {
-  return [planned, ...[materials, hours, labour, expense, price].map(orNull)];
-}
+const orNone = (rate: number) => (Number.isFinite(rate) ? rate : "none required");
 
 /** The rows of both, each name once; what only the other has stands at the end. */
-function together(
-  own: readonly Cells[],
-  other: readonly Cells[],
-  names: number,
-  width: number,
-  compared: readonly number[],
-): Cells[] {
-  const keyOf = (row: Cells) => row.slice(0, names).join("\u0000");
-  const others = new Map(other.map((row) => [keyOf(row), row] as const));
+function together<Row>(
+  own: readonly Row[],
+  other: readonly Row[],
+  columns: readonly Told<Row>[],
+  compared: readonly Told<Row>[],
+): Cell[][] {
+  const names = columns.filter(([, , digits]) => digits === undefined);
+  const keyOf = (row: Row) => names.map(([, cell]) => cell(row)).join("\u0000");
+  const others = new Map(other.map((row) => [keyOf(row), row]));
   const mine = new Set(own.map(keyOf));
-  const beside = (row: Cells | undefined) => compared.map((at) => row?.[at] ?? null);
+  const cellsOf = (told: readonly Told<Row>[], row: Row | undefined, isNamed = false) =>
+    told.map(([, cell, digits]): Cell => {
+      const value = row === undefined || (isNamed && digits !== undefined) ? null : cell(row);
+      return typeof value === "number" && !Number.isFinite(value) ? null : value;
+    });
   return [
-    ...own.map((row) => [...row, ...beside(others.get(keyOf(row)))]),
+    ...own.map((row) => [...cellsOf(columns, row), ...cellsOf(compared, others.get(keyOf(row)))]),
     ...other
       .filter((row) => !mine.has(keyOf(row)))
-      .map((row) => [
-        ...row.slice(0, names),
-        ...Array<null>(width - names).fill(null),
-        ...beside(row),
-      ]),
+      .map((row) => [...cellsOf(columns, row, true), ...cellsOf(compared, row)]),
   ];
 }
 
