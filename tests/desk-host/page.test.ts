@@ -76,7 +76,7 @@ describe("The page's side of the host", () => {
     expect(looks()[1]).toMatchObject({ bold: true });
   });
 
-  it("lets ranges that ended with a list take in its new row, in one step, and those that go along with a row alone", () => {
+  it("lets what reads a list follow a row that is put in, in one step, and what goes along with a row alone", () => {
     const host = openDesk({
       Fans: rows(["Flow", ""], [10, ""], [20, ""], [30, ""]),
       Total: rows([""]),
@@ -91,9 +91,10 @@ describe("The page's side of the host", () => {
       { row: 3, col: 0, text: "5" },
       { row: 4, col: 1, text: "=SUM($A$2:A5)" },
     ];
-    host.userEntersCells("Fans", cells, 4, true);
+    const move = { sheet: "Fans", row: 3, by: 1, top: 1, bottom: 3, left: 0, right: 1 } as const;
+    host.userEntersCells("Fans", cells, 4, move);
     expect(host.typedText("Total", 0, 0)).toBe(
-      "=SUM(Fans!A2:A5)/MAX(fans!$A$2:$A$5)+Fans!A4+SUM(Fans!A2:A40)",
+      "=SUM(Fans!A2:A5)/MAX(fans!$A$2:$A$5)+Fans!A5+SUM(Fans!A2:A40)",
     );
     expect(host.typedText("Fans", 0, 1)).toBe("=COUNT(A2:A5)");
     expect([1, 2, 3].map((row) => host.typedText("Fans", row, 1))).toEqual(formulas);

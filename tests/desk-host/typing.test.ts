@@ -3,8 +3,10 @@ import { worksheetFunctions } from "../../functions";
 import { Desk } from "../../src/desk/desk";
 import { pressKey } from "../../src/desk/grid/keys";
 import { WorkbookHost } from "../../src/desk/host";
+import { insertRow, sortRows, takeRowOut } from "../../src/desk/rows/act";
 import { restOf } from "../../src/desk/rows/complete";
 import { jobWorkbook } from "../../src/new-job";
+import { openDesk, rows } from "./desk";
 
 /** A desk with a new job of two dwellings and one box, at the first fan. */
 function atFirstFan(): Desk {
@@ -92,5 +94,50 @@ describe("fans typed into a new job", () => {
     expect(restOf(desk, 2, 0, "Lot 1")).toBe("");
     expect(restOf(desk, 2, 1, "L")).toBe("");
     expect(restOf(desk, 2, 0, "Lo")).toBe("t 12");
+  });
+});
+
+describe("rows of a list with formulas", () => {
+  const dwellings = () => {
+    const host = openDesk({
+      Fans: rows(
+        ["Fan", "Hole", "Pressure", "Flow"],
+        ["Lot 1", "", "", ""],
+        ["B1", 20, 4, "=B3*C3^0.5"],
+        ["B2", 30, 1, "=#REF!*C4"],
+        ["All of it", "", "", "=SUM(D3:D4)"],
+        ["B3", 10, 9, "=B6*C6^0.5"],
+      ),
+      Total: rows(["=Fans!D6", "=SUM(Fans!D3:D6)", "=Fans!D4"]),
+    });
+    const desk = new Desk(host);
+    desk.moveTo(3, 0);
+    const column = () => [2, 3, 4, 5, 6].map((row) => host.typedText("Fans", row, 3));
+    const total = () => [0, 1, 2].map((col) => host.typedText("Total", 0, col));
+    return { host, desk, column, total };
+  };
+
+  it("are put in so that an odd formula goes with its row, and sums within and elsewhere follow", () => {
+    const { host, desk, column, total } = dwellings();
+    const before = [column(), total()];
+    insertRow(desk);
+    const [first, odd] = ["=B3*C3^0.5", "=#REF!*C5"];
+    expect(column()).toEqual([first, "=B4*C4^0.5", odd, "=SUM(D3:D5)", "=B7*C7^0.5"]);
+    expect(total()).toEqual(["=Fans!D7", "=SUM(Fans!D3:D7)", "=Fans!D5"]);
+    desk.undo();
+    expect([column(), total()]).toEqual(before);
+    desk.moveTo(2, 0);
+    takeRowOut(desk);
+    expect(column().slice(0, 3)).toEqual(["=#REF!*C3", "=SUM(D3)", "=B5*C5^0.5"]);
+    expect(total()).toEqual(["=Fans!D5", "=SUM(Fans!D3:D6)", "=Fans!D3"]);
+    expect(host.typedText("Fans", 2, 0)).toBe("B2");
+  });
+
+  it("are sorted with the formula that is another one than those of its column", () => {
+    const { host, desk } = dwellings();
+    desk.moveTo(2, 2);
+    sortRows(desk, -1);
+    const at = [1, 2, 3, 4, 5].find((row) => host.typedText("Fans", row, 0) === "B2") as number;
+    expect(host.typedText("Fans", at, 3)).toBe(`=#REF!*C${at + 1}`);
   });
 });

@@ -1,6 +1,6 @@
 import type { CellValue, Place } from "../../cells";
 import type { StyleSpec } from "../../workbook";
-import { grown, type ListEnd } from "../text/grown";
+import { followed, type RowMove } from "../text/followed";
 import type { ListRule, SheetTab } from "./book";
 import { contentOf, readContent } from "./cells/content";
 import { shownText } from "./cells/read";
@@ -131,14 +131,14 @@ export abstract class PageSide {
 
   /**
    * Takes texts for cells here and there on a sheet; undone as one. A new row gets the formats of the
-   * one above it, by which its texts are read too. Where one row was inserted into a list, so that
-   * it ends with the new one, ranges that ended above it, wherever they stand, take it in.
+   * one above it, by which its texts are read too. Where a row was put into a list, or taken out,
+   * what reads cells of the list, wherever it stands, follows them.
    */
   userEntersCells(
     sheet: string,
     cells: readonly TypedCell[],
     newRow?: number,
-    isInserted = false,
+    move?: RowMove,
   ): void {
     const { book } = this;
     const tab = book.tab(sheet);
@@ -146,6 +146,7 @@ export abstract class PageSide {
       const isText = book.formats.isText(tab, row === newRow ? row - 1 : row, col);
       return { tab, row, col, content: readContent(text, isText, book.workbook.date1904) };
     });
+    const follows = move ? this.followed(move, cells) : [];
     const looks = newRow === undefined ? [] : this.continued(tab, newRow);
     try {
       this.write("user", edits);
@@ -153,16 +154,17 @@ export abstract class PageSide {
       book.formats.revert(looks, "before");
       throw thrown;
     }
-    if (isInserted && newRow !== undefined)
-      book.cells.apply(this.grown({ sheet, row: newRow - 1 }));
+    book.cells.apply(follows);
     if (looks.length > 0) book.history.restyled(looks);
   }
 
-  private grown(end: ListEnd): CellEdit[] {
+  private followed(move: RowMove, written: readonly TypedCell[]): CellEdit[] {
+    const own = new Set(written.map(({ row, col }) => `${row} ${col}`));
     return this.book.tabs.flatMap((tab) =>
       [...tab.sheet.cells()].flatMap(({ row, col, formula, arrayRef }) => {
         const isOpen = formula !== null && arrayRef === null && !tab.isProtected;
-        const text = isOpen && grown(formula, { sheet: tab.name, row }, end);
+        if (!isOpen || (tab.name === move.sheet && own.has(`${row} ${col}`))) return [];
+        const text = followed(formula, { sheet: tab.name, row }, move);
         if (!text) return [];
         return [
           { tab, row, col, content: { formula: `=${typedForm(text, this.book.functions)}` } },

@@ -1,11 +1,12 @@
-import { InputError } from "../../cells";
+import { grouped, InputError } from "../../cells";
 import type { TypedCell } from "../host";
-import { shifted } from "../text/shift";
+import { carried, followed, type RowMove } from "../text/followed";
+import { pattern, shifted } from "../text/shift";
 import { headRow, isFormula, type RowsAt } from "./typed-cells";
 
 /**
- * The cells of a list that move with its rows. Columns all of formulas stay where they are; in a
- * column of formulas over which something was typed all move, each formula adjusted to its new row.
+ * The cells of a list that move with its rows. A column of one formula, the same in every row, stays
+ * where it is; of any other column all cells move.
  */
 interface List {
   readonly top: number;
@@ -15,7 +16,7 @@ interface List {
 
 interface Column {
   readonly col: number;
-  /** A row with a formula, in a column that has typed cells too; undefined where all are typed. */
+  /** A row with the formula that most rows have; undefined where all are typed. */
   readonly formulaAt: number | undefined;
 }
 
@@ -31,10 +32,12 @@ function listAround(at: RowsAt, row: number): List {
   const columns: Column[] = [];
   for (let col = 0; col < extent.usedCols; col++) {
     if (book.value(sheet.name, head, col) === null) continue;
-    const formulaAt = rows.find((each) => isFormula(at, each, col));
+    const formulas = rows.filter((each) => isFormula(at, each, col));
+    const alike = mostAlike(at, formulas, col);
     const isTyped = (each: number) =>
       book.value(sheet.name, each, col) !== null && !isFormula(at, each, col);
-    if (formulaAt === undefined || rows.some(isTyped)) columns.push({ col, formulaAt });
+    if (alike.length < formulas.length || alike.length === 0 || rows.some(isTyped))
+      columns.push({ col, formulaAt: alike[0] });
   }
   const isFilled = (each: number) =>
     columns.some(
@@ -44,17 +47,44 @@ function listAround(at: RowsAt, row: number): List {
   return { top, bottom, columns };
 }
 
+/** Of rows with a formula in a column those whose formulas say the same, each of its own row. */
+function mostAlike(
+  { book, sheet }: RowsAt,
+  rows: readonly number[],
+  col: number,
+): readonly number[] {
+  const said = grouped(rows, (row) =>
+    book
+      .typedText(sheet.name, row, col)
+      .replace(/\d+/g, (digits) => (Number(digits) === row + 1 ? "#" : digits)),
+  );
+  if (said.size < 2) return rows;
+  const moved = grouped(rows, (row) => pattern(book.typedText(sheet.name, row, col), { row, col }));
+  return [...moved.values()].reduce((most, each) => (each.length > most.length ? each : most));
+}
+
+interface Moved {
+  readonly cells: TypedCell[];
+  readonly move: RowMove;
+}
+
 /** The texts that put an empty row at `row`: every typed cell from there on moves down by one. */
-export function openedAt(at: RowsAt, row: number): TypedCell[] {
+export function openedAt(at: RowsAt, row: number): Moved {
   const list = listAround(at, row);
-  const order = [-1, ...range(row, list.bottom)];
-  return moved(at, list.columns, row, order);
+  return movedBy(at, list, row, 1, [-1, ...range(row, list.bottom)]);
 }
 
 /** The texts that take a row out: every typed cell below it moves up by one. */
-export function closedAt(at: RowsAt, row: number): TypedCell[] {
+export function closedAt(at: RowsAt, row: number): Moved {
   const list = listAround(at, row);
-  return moved(at, list.columns, row, [...range(row + 1, list.bottom), -1]);
+  return movedBy(at, list, row, -1, [...range(row + 1, list.bottom), -1]);
+}
+
+function movedBy(at: RowsAt, list: List, row: number, by: 1 | -1, order: readonly number[]): Moved {
+  const { top, bottom, columns } = list;
+  const right = at.extent.usedCols - 1;
+  const move = { sheet: at.sheet.name, row, by, top, bottom, left: 0, right };
+  return { move, cells: moved(at, columns, row, order, move) };
 }
 
 /** The texts that put the rows of a list in the order of a column; blanks come last. */
@@ -77,12 +107,16 @@ function compare(x: unknown, y: unknown): number {
   return String(x).localeCompare(String(y), undefined, { numeric: true, sensitivity: "base" });
 }
 
-/** The rows from `top` on filled with the cells of other rows; −1 stands for an empty one. */
+/**
+ * The rows from `top` on filled with the cells of other rows; −1 stands for an empty one. Formulas are
+ * those of their new row; where a row is put in or taken out, they still read what they read.
+ */
 function moved(
   { book, sheet }: RowsAt,
   columns: readonly Column[],
   top: number,
   order: readonly number[],
+  move?: RowMove,
 ): TypedCell[] {
   const textOf = (row: number, col: number) => book.typedText(sheet.name, row, col);
   return order.flatMap((from, i) =>
@@ -90,8 +124,11 @@ function moved(
       const row = top + i;
       const source = from < 0 ? formulaAt : from;
       const own = source === undefined ? "" : textOf(source, col);
-      const isShifted = source !== undefined && own.startsWith("=");
-      const text = isShifted ? shifted(own, { row: source, col }, { row, col }) : own;
+      if (source === undefined || !own.startsWith("="))
+        return own === textOf(row, col) ? [] : [{ row, col, text: own }];
+      const here = shifted(own, { row: source, col }, { row, col });
+      const followedHere = () => move && followed(here, { sheet: sheet.name, row }, move);
+      const text = move && from >= 0 ? carried(own, move) : (followedHere() ?? here);
       return text === textOf(row, col) ? [] : [{ row, col, text }];
     }),
   );

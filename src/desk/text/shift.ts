@@ -6,10 +6,16 @@ interface Spot {
   readonly col: number;
 }
 
+/** A formula with its references told from where it stands: alike for one that was copied there. */
+export function pattern(formula: string, at: Spot): string {
+  return translateFormulaToR1C1(formula, cellName(at.row, at.col));
+}
+
 /** What a cell holds, as typed, moved to another cell: the relative references of a formula follow. */
 export function shifted(content: string, from: Spot, to: Spot): string {
   if (!content.startsWith("=") || content.length === 1) return content;
   if (from.row === to.row && from.col === to.col) return content;
-  const pattern = translateFormulaToR1C1(content, cellName(from.row, from.col));
-  return translateFormulaToA1(pattern, cellName(to.row, to.col), { wrapEdges: false });
+  return translateFormulaToA1(pattern(content, from), cellName(to.row, to.col), {
+    wrapEdges: false,
+  });
 }
