@@ -84,21 +84,41 @@ function movedBy(at: RowsAt, list: List, row: number, by: 1 | -1, order: readonl
   const { top, bottom, columns } = list;
   const right = at.extent.usedCols - 1;
   const move = { sheet: at.sheet.name, row, by, top, bottom, left: 0, right };
-  return { move, cells: moved(at, columns, row, order, move) };
+  const rows = range(row, row + order.length - 1);
+  return { move, cells: moved(at, columns, rows, order, move) };
 }
 
-/** The texts that put the rows of a list in the order of a column; blanks come last. */
+/**
+ * The texts that put the rows around a row, up to blank ones, in the order of a column; blanks come
+ * last. A row that sums others stays where it is.
+ */
 export function sortedBy(at: RowsAt, row: number, col: number, sign: 1 | -1): TypedCell[] {
   const { book, sheet } = at;
-  const list = listAround(at, row);
-  const rows = range(list.top, list.bottom);
+  const { columns, ...list } = listAround(at, row);
+  let { top, bottom } = { top: row, bottom: row };
+  while (top > list.top && !isBlank(at, top - 1)) top--;
+  while (bottom < list.bottom && !isBlank(at, bottom + 1)) bottom++;
+  const rows = range(top, bottom).filter((each) => !sumsRows(at, columns, each));
   const values = new Map(rows.map((each) => [each, book.value(sheet.name, each, col)]));
   const order = [...rows].sort((a, b) => {
     const [x, y] = [values.get(a) ?? null, values.get(b) ?? null];
     if (x === null || y === null) return Number(x === null) - Number(y === null) || a - b;
     return sign * compare(x, y) || a - b;
   });
-  return moved(at, list.columns, list.top, order);
+  return moved(at, columns, rows, order);
+}
+
+function isBlank({ book, sheet, extent }: RowsAt, row: number): boolean {
+  return range(0, extent.usedCols - 1).every((col) => book.value(sheet.name, row, col) === null);
+}
+
+/** Whether a formula of a row that would go along with it reads rows above one another. */
+function sumsRows({ book, sheet }: RowsAt, columns: readonly Column[], row: number): boolean {
+  return columns.some(({ col }) => {
+    const text = book.typedText(sheet.name, row, col);
+    const spans = text.startsWith("=") ? text.matchAll(/[A-Z]{1,3}(\d+):\$?[A-Z]{1,3}(\d+)/g) : [];
+    return [...spans].some(([, from, to]) => from !== to);
+  });
 }
 
 function compare(x: unknown, y: unknown): number {
@@ -108,20 +128,20 @@ function compare(x: unknown, y: unknown): number {
 }
 
 /**
- * The rows from `top` on filled with the cells of other rows; −1 stands for an empty one. Formulas are
+ * Rows filled with the cells of other rows; −1 stands for an empty one. Formulas are
  * those of their new row; where a row is put in or taken out, they still read what they read.
  */
 function moved(
   { book, sheet }: RowsAt,
   columns: readonly Column[],
-  top: number,
+  rows: readonly number[],
   order: readonly number[],
   move?: RowMove,
 ): TypedCell[] {
   const textOf = (row: number, col: number) => book.typedText(sheet.name, row, col);
   return order.flatMap((from, i) =>
     columns.flatMap(({ col, formulaAt }) => {
-      const row = top + i;
+      const row = rows[i] as number;
       const source = from < 0 ? formulaAt : from;
       const own = source === undefined ? "" : textOf(source, col);
       if (source === undefined || !own.startsWith("="))
