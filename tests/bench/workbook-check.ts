@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { jobWorkbook } from "../../src/new-job";
 import { Workbook } from "../../src/workbook";
+import { dice } from "../../workbooks/dice";
 import { demoRows } from "../../workbooks/job-rows";
 import { median } from "./median";
 
@@ -99,10 +100,16 @@ function ourCheck(file: string, folder: string): string[] {
   return [command, "--report-only", "--replace", "--csv", "--out", out, file];
 }
 
-/** The demo job's sound rows, repeated with dwellings of their own. */
-export function largeJob(fans = rows) {
+/** The demo job's sound rows, repeated with dwellings and readings of their own. */
+function largeJob(fans = rows) {
   const demo = demoRows();
   const copies = Math.ceil(fans / demo.fans.length);
+  const random = dice(1);
+  const measured = (row: Record<string, unknown>) => {
+    const share = 0.9 + 0.2 * random();
+    const keys = ["reading1", "reading2", "reading3"].filter((key) => typeof row[key] === "number");
+    return keys.map((key) => [key, Math.round(10 * share * (row[key] as number)) / 10]);
+  };
   const named = (row: Record<string, unknown>, copy: number) => ({
     ...row,
     dwelling: `${String(row.dwelling)}-${copy + 1}`,
@@ -111,7 +118,9 @@ export function largeJob(fans = rows) {
     ...demo,
     dwellings: range(copies).flatMap((copy) => demo.dwellings.map((row) => named(row, copy))),
     fans: range(copies)
-      .flatMap((copy) => demo.fans.map((row) => named(row, copy)))
+      .flatMap((copy) =>
+        demo.fans.map((row) => ({ ...named(row, copy), ...Object.fromEntries(measured(row)) })),
+      )
       .slice(0, fans),
   } as typeof demo);
 }
