@@ -39,6 +39,9 @@ export class Reference {
     },
   ) {}
 
+  /** What it means wherever the formula stands; found once. */
+  private everywhere: Rectangle | undefined;
+
   get isFixed(): boolean {
     const { top, left, bottom, right } = this.fixed;
     return top && left && bottom && right;
@@ -46,6 +49,13 @@ export class Reference {
 
   /** The cells it means for the formula at a cell; corners in order. */
   at(row: number, col: number): Rectangle {
+    if (this.everywhere) return this.everywhere;
+    const found = this.meantAt(row, col);
+    if (this.isFixed) this.everywhere = found;
+    return found;
+  }
+
+  private meantAt(row: number, col: number): Rectangle {
     const { fixed } = this;
     const top = fixed.top ? this.top : this.top + row;
     const bottom = fixed.bottom ? this.bottom : this.bottom + row;

@@ -19,11 +19,14 @@ export async function deskEdits(folder: string): Promise<string[]> {
     [100, 0.15],
     [20_000, 0.3],
   ] as const) {
-    const bytes = largeJob(fans).save();
-    const { wall, processor } = await inBrowser(folder, fans, { name: "job.xlsx", bytes });
+    const workbook = largeJob(fans);
+    // As a spreadsheet program would have saved it: the first edit changes no more than the others.
+    new SheetModel(workbook, worksheetFunctions).recalculateAll();
+    const bytes = workbook.save();
+    const { wall, processor, first } = await inBrowser(folder, fans, { name: "job.xlsx", bytes });
     lines.push(
       `desk with ${fans} fans: from Enter to the finding ${wall.toFixed(2)} s, of it ${processor.toFixed(2)} s of the ` +
-        `page's own thread (goal ${goal}); recalculation ${recalculation(bytes).toFixed(1)} ms (goal 16)`,
+        `page's own thread (goal ${goal}), after the first edit ${first.toFixed(2)} s; recalculation ${recalculation(bytes).toFixed(1)} ms (goal 16)`,
     );
   }
   return lines;
@@ -71,7 +74,8 @@ async function inBrowser(folder: string, fans: number, file: { name: string; byt
       walls.push(await typed(page, run % 2 === 0 ? "none" : reading, run % 2 === 0));
       threads.push((await thread()) - before);
     }
-    return { wall: median(walls), processor: median(threads) };
+    const [first = Number.NaN] = threads;
+    return { wall: median(walls), processor: median(threads), first };
   } finally {
     await browser.close();
     await site.close();

@@ -44,7 +44,7 @@ export function readAgain(
       const range = book.sheets
         .getItem(sheet)
         .getRangeByIndexes(top, left, bottom - top + 1, right - left + 1);
-      range.load("values,formulas,valueTypes");
+      range.load("values,formulas,valueTypes,numberFormat");
       return range;
     });
     await book.sync();

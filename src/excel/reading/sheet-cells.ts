@@ -86,9 +86,9 @@ export class SheetCells implements Grid {
   }
 
   private putFormats(row: number, left: number, codes: readonly string[]): void {
-    const line = [...(this.formats[row] ?? [])].slice(0, left);
+    const line = [...(this.formats[row] ?? [])];
     while (line.length < left) line.push("");
-    line.push(...codes);
+    line.splice(left, codes.length, ...codes);
     const above = this.formats[row - 1];
     const isSame = above?.length === line.length && line.every((code, c) => code === above[c]);
     this.formats[row] = isSame ? above : line;

@@ -7,6 +7,8 @@ type Node = FormulaCell | RangeNode;
 interface Frame {
   readonly node: Node;
   readonly next: Node[];
+  /** Reads a cell that it makes itself; for ranges the walk finds the circle through their node. */
+  readonly readsItself: boolean;
   at: number;
 }
 
@@ -32,10 +34,10 @@ export function inOrder(
     mark.index = mark.low = ++counter;
     mark.open = true;
     open.push(node);
-    frames.push({ node, next: successors(node, pass, dueOn), at: 0 });
+    frames.push({ node, ...successors(node, pass, dueOn), at: 0 });
   };
 
-  const close = (node: Node) => {
+  const close = ({ node, readsItself }: Frame) => {
     const group: FormulaCell[] = [];
     let size = 0;
     for (;;) {
@@ -47,7 +49,7 @@ export function inOrder(
     }
     const [only] = group;
     if (only === undefined) return;
-    if (size > 1 || readsItself(only)) circular(group);
+    if (size > 1 || readsItself) circular(group);
     else visit(only);
   };
 
@@ -66,7 +68,7 @@ export function inOrder(
       frames.pop();
       const parent = frames.at(-1);
       if (parent) parent.node.mark.low = Math.min(parent.node.mark.low, node.mark.low);
-      if (node.mark.low === node.mark.index) close(node);
+      if (node.mark.low === node.mark.index) close(frame);
     }
   }
 }
@@ -76,27 +78,37 @@ function successors(
   node: Node,
   pass: number,
   dueOn: ReadonlyMap<Grid, readonly FormulaCell[]>,
-): Node[] {
+): Pick<Frame, "next" | "readsItself"> {
+  if (!(node instanceof FormulaCell)) return { next: dueIn(node, pass, dueOn), readsItself: false };
   const next: Node[] = [];
-  if (node instanceof FormulaCell) {
-    const { program } = node;
-    if (!program) return next;
+  let readsItself = false;
+  const { program } = node;
+  if (program)
     forEachRead(node, program, (grid, extent) => {
       if (!isCell(extent)) return;
-      const maker = grid.maker(extent.top, extent.left);
-      if (maker !== undefined && maker !== node && maker.mark.due === pass) next.push(maker);
+      // What is due was asked for before.
+      const maker = grid.knownMaker(extent.top, extent.left);
+      if (maker === node) readsItself = true;
+      else if (maker?.mark.due === pass) next.push(maker);
     });
-    for (const range of node.ranges)
-      if (range.mark.seen !== pass || range.mark.open) next.push(range);
-    return next;
-  }
-  const { grid, extent } = node;
+  for (const range of node.ranges)
+    if (range.mark.seen !== pass || range.mark.open) next.push(range);
+  return { next, readsItself };
+}
+
+/** The due formulas that make cells of a range. */
+function dueIn(
+  { grid, extent }: RangeNode,
+  pass: number,
+  dueOn: ReadonlyMap<Grid, readonly FormulaCell[]>,
+): Node[] {
   const bottom = Math.min(extent.bottom, grid.rowCount - 1);
   const own = dueOn.get(grid) ?? [];
   // Few cells of a long column are due after an edit.
   if (own.length < bottom - extent.top && own.every((cell) => cell.extent === null))
     return own.filter((cell) => holdsCell(extent, cell.row, cell.col));
   const right = Math.min(extent.right, grid.colCount - 1);
+  const next: Node[] = [];
   let last: FormulaCell | undefined;
   for (let row = extent.top; row <= bottom; row++) {
     for (let col = extent.left; col <= right; col++) {
@@ -107,15 +119,4 @@ function successors(
     }
   }
   return next;
-}
-
-/** Reads a cell that it makes itself; for ranges the walk finds the circle through their node. */
-function readsItself(cell: FormulaCell): boolean {
-  let found = false;
-  const { program } = cell;
-  if (program)
-    forEachRead(cell, program, (grid, extent) => {
-      if (isCell(extent) && grid.maker(extent.top, extent.left) === cell) found = true;
-    });
-  return found;
 }
