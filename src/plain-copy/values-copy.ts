@@ -4,7 +4,7 @@ import type { LeftCell } from "./left";
 
 interface ValuesCopy {
   readonly bytes: Uint8Array;
-  /** Formulas that left nothing behind. */
+  /** Formulas that left nothing behind, and those that could not be taken out. */
   readonly left: readonly LeftCell[];
 }
 
@@ -19,13 +19,18 @@ export function valuesCopy(bytes: Uint8Array): ValuesCopy {
     });
     for (const { row, col } of found) {
       const cell = sheet.cell(row, col);
-      if (cell) sheet.setValue(row, col, cell.value);
+      const leave = (why: string) =>
+        left.push({ sheet: sheet.name, cell: cellName(row, col), why });
+      try {
+        if (cell) sheet.setValue(row, col, cell.value);
+      } catch (problem) {
+        if (!(problem instanceof RangeError)) throw problem;
+        leave(`left with its formula: ${problem.message}`);
+      }
       if (cell?.value === null)
-        left.push({
-          sheet: sheet.name,
-          cell: cellName(row, col),
-          why: "blank now, since no value was stored with the formula: recalculate the original in a spreadsheet program, save it, and copy again",
-        });
+        leave(
+          "blank now, since no value was stored with the formula: recalculate the original in a spreadsheet program, save it, and copy again",
+        );
     }
   }
   return { bytes: workbook.save(), left };

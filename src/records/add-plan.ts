@@ -1,4 +1,4 @@
-import { kept } from "../cells";
+import { kept, longestText } from "../cells";
 import type { CellSpec, PageSpec, SheetSpec, StyleSpec, Workbook } from "../workbook";
 import { placeOf } from "./names";
 import type { Look, PlanMargin, PlanPage, SheetPlan } from "./plan";
@@ -32,7 +32,10 @@ function specOf(workbook: Workbook, plan: SheetPlan): SheetSpec {
       cells.map((cell): CellSpec | null => {
         if (cell === null) return null;
         const { value, formula, look } = cell;
-        return { value, formula, style: styleOf(look) };
+        // Names and notes of a job may together be more than a cell holds.
+        const isLong = typeof value === "string" && value.length > longestText;
+        const shown = isLong ? `${value.slice(0, longestText - 1)}…` : value;
+        return { value: shown, formula, style: styleOf(look) };
       }),
     ),
     columnWidths: columns,
@@ -89,9 +92,9 @@ function codesOf({ left, center, right }: PlanMargin) {
 }
 
 /** The longest margin text kept; all three together may have 255 characters. */
-const longestText = 70;
+const longestMargin = 70;
 
 function footerCode(text: string): string {
-  const short = text.length > longestText ? `${text.slice(0, longestText - 1)}…` : text;
+  const short = text.length > longestMargin ? `${text.slice(0, longestMargin - 1)}…` : text;
   return short.replaceAll("&", "&&").replaceAll("{pages}", "&N").replaceAll("{page}", "&P");
 }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { valuesCopy } from "../../src/plain-copy";
 import { Workbook } from "../../src/workbook";
+import { pack, parts, worksheet } from "../workbook/packages";
 import { demos } from "./demos";
 import { formsWorkbook } from "./forms";
 
@@ -45,5 +46,21 @@ describe("the values copy", () => {
     const { left } = valuesCopy(workbook.save());
     expect(left).toMatchObject([{ sheet: "Sheet", cell: "B1" }]);
     expect(left[0]?.why).toContain("no value was stored");
+  });
+
+  it("leaves a formula in the heading of a table, and says so", () => {
+    const cells =
+      '<row r="1"><c r="A1"><f>1+1</f><v>2</v></c><c r="B1"><f>2+1</f><v>3</v></c></row>';
+    const link = "http://schemas.openxmlformats.org/officeDocument/2006/relationships/table";
+    const bytes = pack({
+      ...parts(worksheet(`<sheetData>${cells}</sheetData>`)),
+      "xl/worksheets/_rels/sheet1.xml.rels": `<Relationships><Relationship Id="t" Type="${link}" Target="../tables/table1.xml"/></Relationships>`,
+      "xl/tables/table1.xml": '<table displayName="T" ref="A1:A3"/>',
+    });
+    const { bytes: copy, left } = valuesCopy(bytes);
+    expect(left).toMatchObject([{ cell: "A1" }]);
+    expect(left[0]?.why).toContain('A1 is a heading of the table "T"');
+    const [sheet] = Workbook.open(copy).sheets;
+    expect([0, 1].map((col) => sheet?.cell(0, col)?.formula)).toEqual(["1+1", null]);
   });
 });

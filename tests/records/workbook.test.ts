@@ -45,6 +45,15 @@ describe("Records in a workbook", () => {
     expect(sheet?.merges).toEqual(plan.merges);
     expect(made.styleSpec(sheet?.cell(0, 0)?.style ?? 0)).toMatchObject({ bold: true, size: 16 });
   });
+
+  it("cut a text that is longer than a cell holds", () => {
+    const made = Workbook.create();
+    const plan = jobRecord(check);
+    const [first, ...rows] = plan.rows;
+    const cells = [{ ...first!.cells[0]!, value: "x".repeat(40_000) }];
+    addPlan(made, { ...plan, rows: [{ ...first!, cells }, ...rows] });
+    expect(made.sheets[0]?.cell(0, 0)?.value).toBe(`${"x".repeat(32_766)}…`);
+  });
 });
 
 /** The sheets of a file in LibreOffice: an independent reader, which lays out pages and draws charts. */

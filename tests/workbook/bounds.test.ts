@@ -58,6 +58,16 @@ describe("bounds of what is read", () => {
     expect(refusal(pack(parts(deep))).message).toContain("nested more than 100 deep");
   });
 
+  it("entries that share their bytes are refused, before anything is unpacked", () => {
+    const stored = new Uint8Array(1_000_000).map((_, i) => (i * 7919) >> 3);
+    const bytes = zipSync({ "a.bin": [stored, { level: 0 }], "b.bin": strToU8("b") });
+    const view = new DataView(bytes.buffer);
+    const [first, second] = centralOffsets(bytes) as [number, number];
+    for (const field of [16, 20, 24, 42])
+      view.setUint32(second + field, view.getUint32(first + field, true), true);
+    expect(refusal(bytes).message).toContain("its entries lie over each other");
+  });
+
   it("names that leave the package or come twice are refused", () => {
     expect(refusal(zipSync({ "xl/../../evil.xml": strToU8("x") })).message).toContain(
       "unsafe name",

@@ -91,7 +91,7 @@ export function readZip(bytes: Uint8Array, limits: Limits): ZipEntry[] {
   }
   const entries: ZipEntry[] = [];
   const seen = new Set<string>();
-  let claimed = 0;
+  let [claimed, stored] = [0, 0];
   let at = start;
   for (let index = 0; index < count; index++) {
     if (at + 46 > bytes.length) throw truncated();
@@ -126,6 +126,8 @@ export function readZip(bytes: Uint8Array, limits: Limits): ZipEntry[] {
     }
     const from = local + 30 + view.getUint16(local + 26, true) + view.getUint16(local + 28, true);
     if (from + packed > bytes.length) throw truncated();
+    stored += packed;
+    if (stored > bytes.length) throw damagedZip("its entries lie over each other");
     claimed += size;
     if (claimed > limits.expandedBytes) {
       throw new WorkbookError(
