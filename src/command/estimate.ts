@@ -22,13 +22,9 @@ export async function makeEstimate(
     throw new InputError(
       `${files.join(", ")}: no list of lots was recognised: give it headings such as Lot, Plan, Phase, Floor area, Bedrooms, Baths`,
     );
-  const unused = files.filter((_, i) => !isUsed(jobs[i] as Job));
-  const said = unused.map(
-    (file) =>
-      `${file}: nothing was taken from it; a catalogue has headings such as Model, Rated flow, Cost, a list of openings Box, Opening, Area`,
+  const said = made.unused.map(
+    (i) =>
+      `${files[i]}: nothing was taken from it; a catalogue has headings such as Model, Rated flow, Cost, a list of openings Box, Opening, Area`,
   );
   return { bytes: jobWorkbook(made.rows).save(), said: [...said, ...made.said] };
 }
-
-const isUsed = ({ lots, tables }: Job) =>
-  lots.length > 0 || tables.catalogue !== undefined || tables.boxes !== undefined;

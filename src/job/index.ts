@@ -59,6 +59,7 @@ export {
   readHeading,
   rowOfChoice,
   type SheetFit,
+  searchedRows,
   withAnswer,
   withFirms,
 } from "./fit";

@@ -11,6 +11,7 @@ import {
 } from "../job";
 import { conversionFactor } from "../units";
 import type { JobRows, Row } from "./job-rows";
+import { fanOnOffer, numberTold, withOwnCatalogue } from "./on-offer";
 
 /** Rated sizes of common practice, for those who give no catalogue: models and costs are theirs to type. */
 const usualSizes = {
@@ -25,7 +26,8 @@ const blankFans = 20;
  * jobs, with what had to be taken for granted. Undefined where no lot is listed; throws an InputError
  * where none has a room.
  */
-export function estimateRows(jobs: readonly Job[], name: string, edition: Edition | undefined) {
+export function estimateRows(given: readonly Job[], name: string, edition: Edition | undefined) {
+  const jobs = given.map(withOwnCatalogue);
   const lists = jobs.flatMap(({ lots }) => lots);
   if (!lists.some(({ lots }) => lots.some((lot) => lot.name !== ""))) return undefined;
   const isMetric = lists.some(({ units }) => units.floor === "m²");
@@ -42,14 +44,10 @@ export function estimateRows(jobs: readonly Job[], name: string, edition: Editio
     throw new InputError(
       `None of the ${dwellings.length} lots lists a room with a fan: give them columns such as Baths, Half baths, Kitchens, Laundry with how many of each, or a list of plans that has them.`,
     );
-  const given = typedRows(jobs, "catalogue", system).map((row) =>
-    row.serves === undefined
-      ? row
-      : { ...row, serves: /hood/i.test(String(row.serves)) ? "kitchen hood" : "other rooms" },
-  );
+  const onOffer = typedRows(jobs, "catalogue", system).flatMap(fanOnOffer);
   const catalogue: Row[] =
-    given.length > 0
-      ? given
+    onOffer.length > 0
+      ? onOffer
       : usualSizes[system].map((rated) => ({
           model: `Size ${rated}`,
           rated,
@@ -80,14 +78,19 @@ export function estimateRows(jobs: readonly Job[], name: string, edition: Editio
   };
   return {
     rows,
+    /** Of the jobs given those from which nothing was taken, by their place. */
+    unused: jobs.flatMap((job, i) => (isUsed(job) ? [] : [i])),
     said: [
       ...(edition ? [] : ["no edition is named: type it on the Job sheet"]),
-      ...(given.length > 0 ? [] : ["no catalogue was given: usual sizes stand in for your fans"]),
+      ...(onOffer.length > 0 ? [] : ["no catalogue was given: usual sizes stand in for your fans"]),
       ...(boxes.length > 0 ? [] : ["no list of openings was given: which to bring is left blank"]),
       ...said,
     ],
   };
 }
+
+const isUsed = ({ lots, tables }: Job) =>
+  lots.length > 0 || tables.catalogue !== undefined || tables.boxes !== undefined;
 
 /** Areas that no size gives are typed, though a new job works them out. */
 const typedToo = ["area"];
@@ -102,14 +105,17 @@ function typedRows(jobs: readonly Job[], kind: SheetKind, system: System): Row[]
       );
     return Array.from({ length: table?.length ?? 0 }, (_, i) =>
       Object.fromEntries(
-        fields(i).flatMap(({ key, measure }): [string, string | number][] => {
+        fields(i).flatMap(({ key, measure, holds }): [string, string | number][] => {
           const value = table?.raw(key, i) ?? null;
           if (isBlankCell(value) || isCellError(value) || typeof value === "boolean") return [];
-          if (typeof value !== "number") return [[key, String(value)]];
+          if (typeof value !== "number")
+            return [[key, holds === "number" ? numberTold(String(value)) : String(value)]];
           const number = table?.number(key, i) ?? value;
-          if (!measure || settings.system === system) return [[key, number]];
-          const units = [unitOf(measure, settings.system), unitOf(measure, system)] as const;
-          return [[key, Number((number * conversionFactor(...units)).toPrecision(4))]];
+          const units =
+            measure &&
+            ([settings.system, system].map((each) => unitOf(measure, each)) as [string, string]);
+          const converted = units ? number * conversionFactor(...units) : number;
+          return [[key, converted === value ? value : Number(converted.toPrecision(4))]];
         }),
       ),
     );

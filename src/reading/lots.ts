@@ -23,6 +23,8 @@ const phrases = (Object.entries(lotWords) as [LotRole, string][]).flatMap(([role
 /** A heading names a role where so much of it is a phrase of that role. */
 const enoughNamed = 0.6;
 const searchedRows = 20;
+/** Lots that a row may stand for. */
+const mostOfPlan = 2_000;
 
 /** A sheet that lists lots or plans to be built; undefined for any other. */
 export function findLots(grid: ReadGrid): LotList | undefined {
@@ -52,15 +54,29 @@ function columnsOf(grid: ReadGrid, row: number): Column[] | undefined {
     if (role) taken.add(role);
     columns.push({ col, heading: value.trim(), role, room, unit: unit?.name });
   }
-  return columns;
+  return columns.map((each) =>
+    each.role === "count" && !isCount(grid, row, columns) ? { ...each, role: "name" } : each,
+  );
 }
 
-/** "beds" of "# beds", "chambres" of "nombre de chambres". */
+/** Whether "Units" says how many there are of each plan, and does not name them. */
+function isCount(grid: ReadGrid, head: number, columns: readonly Column[]): boolean {
+  const plan = columns.find(({ role }) => role === "plan");
+  if (columns.some(({ role }) => role === "name")) return true;
+  if (!plan) return false;
+  const rows = Array.from({ length: grid.rowCount - head - 1 }, (_, i) => head + 1 + i);
+  const plans = rows.map((row) => textOf(grid.value(row, plan.col))).filter((text) => text !== "");
+  return new Set(plans).size === plans.length;
+}
+
+/** "beds" of "# beds", "chambres" of "nombre de chambres", "half bath" of "1/2 bath". */
 const uncounted = (heading: string): string =>
-  heading.replace(
-    /^\s*(#|n°|no|nr|nb|number|nombre|anzahl|numero|aantal)\.?\s+((of|de|der|van) )?(?=\S)/i,
-    "",
-  );
+  heading
+    .replace(
+      /^\s*(#|n°|no|nr|nb|number|nombre|anzahl|numero|aantal)\.?\s+((of|de|der|van) )?(?=\S)/i,
+      "",
+    )
+    .replace(/^\s*(1\/2|½)\s*(?=\p{L})/iu, "Half ");
 
 function roleOf(name: string): LotRole | undefined {
   const words = name.split(" ");
@@ -109,9 +125,10 @@ function listOf(grid: ReadGrid, head: number, columns: readonly Column[]): LotLi
     const isSame =
       last && (named === "" || named === textOf(grid.value(last.row, at.get(key) ?? 0)));
     if (isSame && at.has("room")) last.rooms.push(...rooms);
-    else if (named !== "")
-      lots.push({
-        name: key === "name" ? named : "",
+    else if (named !== "") {
+      const count = key === "plan" ? Math.min(mostOfPlan, numberOf(cell("count")) ?? 0) : 0;
+      const names = Array.from({ length: count }, (_, i) => `${named}-${i + 1}`);
+      const lot = {
         plan: textOf(cell("plan")),
         phase: textOf(cell("phase")),
         floor: numberOf(cell("floor")),
@@ -119,7 +136,10 @@ function listOf(grid: ReadGrid, head: number, columns: readonly Column[]): LotLi
         fans: numberOf(cell("fans")),
         rooms,
         row,
-      });
+      };
+      for (const name of count > 0 ? names : [key === "name" ? named : ""])
+        lots.push({ ...lot, name });
+    }
   }
   return {
     sheet: grid.name,

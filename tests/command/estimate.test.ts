@@ -307,6 +307,45 @@ describe("a list of lots", () => {
     expect(notes).not.toContain("rooms of no known kind");
   });
 
+  it.each([
+    [
+      "Fan,Rated flow (cfm),Cost\nA 80,80,92\nHood 200,200,210\n",
+      [
+        ["A 80", 80, 12, 92],
+        ["Hood 200", 200, 12, 210],
+      ],
+    ],
+    [
+      "Bezeichnung;Luftmenge (m³/h);Preis\nL 150;150;75,50 €\nDunsthaube;400;98,00 €\nSumme;;173,50 €\n",
+      [
+        ["L 150", 88.29, 12, 75.5],
+        ["Dunsthaube", 235.4, 12, 98],
+      ],
+    ],
+    [
+      'Description,Airflow,Price each\n"Bath fan, 80",80,$92.00\n"Range hood, 200",200,"$1,210.00"\nTotals,,\n',
+      [
+        ["Bath fan, 80", 80, 12, 92],
+        ["Range hood, 200", 200, 12, 1210],
+      ],
+    ],
+  ] as const)(
+    "that count the units of a plan are priced from a catalogue in an estimator's own words: %s",
+    async (text, bought) => {
+      writeFileSync(
+        at("units.csv"),
+        "Unit type,Units,Area ft2,Bedrooms,1/2 Bath,Range hood\nT1,4,700,1,1,1\n\nT2,8,700,1,1,1\nTotal,12,,,,\n",
+      );
+      writeFileSync(at("offer.csv"), text);
+      const { out } = await call(
+        ...["--estimate", at("units.xlsx"), "--replace", "--edition", "IRC-2021", "--json"],
+        ...["units.csv", "offer.csv"].map(at),
+      );
+      expect(rowsOf(out, "fans").map((row) => row.slice(0, 4))).toEqual(bought);
+      expect(rowsOf(out, "rates").map(([room]) => room)).toContain("toilet");
+    },
+  );
+
   it("of which none has a room are refused before anything is written", async () => {
     writeFileSync(at("bare.csv"), "Lot,Plan,Floor area,Bedrooms\n1,A,1800,3\n2,A,1800,3\n");
     const { code, notes } = await call("--estimate", at("bare.xlsx"), at("bare.csv"));
@@ -334,7 +373,7 @@ Lot 1,A,1800,3,Kitchen,kitchen hood,on demand,no,smooth,6,14,1
 
   it("says of which file nothing was taken, and under another edition which fans are too small", async () => {
     writeFileSync(at("few.csv"), "Lot,Floor area,Bedrooms,Kitchens\nL1,1500,3,1\nL2,1500,3,1\n");
-    writeFileSync(at("odd.csv"), "Fan,CFM,Price\nK110,110,70\n");
+    writeFileSync(at("odd.csv"), "Colour,Finish\nwhite,matt\n");
     writeFileSync(at("small.csv"), "Model,Rated flow,Cost\nK110,110,70\n");
     const made = await call(
       ...["--estimate", at("few.xlsx"), "--edition", "IRC-2021"],

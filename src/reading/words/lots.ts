@@ -1,7 +1,9 @@
 /** Words over the columns of a list of lots, in the languages that are read; data like the others. */
 export const lotWords = {
+  count:
+    "units, no of units, number of units, no of dwellings, number of dwellings, no of lots, count, qty, quantity, how many, anzahl, wohnungen, nombre de logements, cantidad, aantal",
   name: "lot, lot no, unit, unit no, home, house, house no, dwelling, plot, apartment, apt, address, homesite, site, flat, wohnung, haus, haus no, los, los no, parzelle, bauplatz, grundstuck, we, wohneinheit, logement, maison, vivienda, casa, woning, huis, kavel",
-  plan: "plan, plan type, model, house type, plan name, unit type, floor plan, elevation, elevation plan, haustyp, typ, type de maison, tipo, type",
+  plan: "plan, plan type, model, house type, plan name, unit type, floor plan, elevation, elevation plan, haustyp, grundriss, wohnungstyp, typ, type de maison, tipo, type",
   phase:
     "phase, release, stage, section, building phase, filing, tract, bauabschnitt, abschnitt, tranche, fase",
   floor:
