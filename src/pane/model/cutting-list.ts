@@ -1,6 +1,7 @@
 import { InputError, shown } from "../../cells";
 import {
   asSentence,
+  type BoxFace,
   type BoxPlan,
   freeOfFace,
   holeSaws,
@@ -46,8 +47,10 @@ type Planned =
   | {
       readonly cuts: readonly Cut[];
       readonly plan: BoxPlan;
-      /** Area of the face; undefined where none is given. */
-      readonly face: number | undefined;
+      /** Undefined where none is given. */
+      readonly face: BoxFace | undefined;
+      /** Where the middle of each hole goes on it, in words. */
+      readonly middles: readonly string[];
       /** A word on how the largest opening sits on the face; "" for none. */
       readonly note: string;
     }
@@ -109,7 +112,7 @@ export function planFor(wish: PlanWish, settings: Settings): Planned {
       face,
     });
     const cuts = plan.openings.map((opening) => cutOf(opening, system));
-    return { plan, cuts, face: face && face.width * face.height, note: noteOn(plan) };
+    return { plan, cuts, face, middles: middlesOf(plan, system), note: noteOn(plan) };
   } catch (error) {
     if (error instanceof InputError) return { problem: asSentence(error.message) };
     throw error;
@@ -123,6 +126,12 @@ function noteOn({ approach, openings }: BoxPlan): string {
   return approach < 0.004
     ? "All holes fit on the face, and none is so large that it reads high."
     : `All holes fit on the face. ${label}, the largest, makes the flow read about ${shown(100 * approach)} % high: prove the box there, or take a larger face.`;
+}
+
+/** "A: 2 3/8 and 4": of each middle how far from the left and from the lower edge. */
+function middlesOf({ holes = [] }: BoxPlan, system: Settings["system"]): string[] {
+  const told = (length: number) => (system === "ip" ? inSixteenths(length) : shown(length * 10));
+  return holes.map(({ opening, x, y }) => `${opening}: ${told(x)} and ${told(y)}`);
 }
 
 function cutOf(opening: BoxPlan["openings"][number], system: Settings["system"]): Cut {

@@ -97,7 +97,8 @@ async function compare(
 /** Makes a copy of the workbook that needs no add-in. */
 export function makeCopy(session: Session, kind: CopyKind): Promise<void> {
   return session.further("Making the copy", async ({ host, set }) => {
-    const bytes = await host.workbookBytes();
+    // A field copy is made of what was read.
+    const bytes = kind === "field" ? new Uint8Array() : await host.workbookBytes();
     await paint();
     const { leftInWords, plainCopy, valuesCopy } = await import("../../plain-copy");
     const fileName = copyFileName(session.state.check?.job.settings.name ?? "", kind);

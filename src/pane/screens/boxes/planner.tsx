@@ -1,6 +1,6 @@
 import { Button, Field, Input } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
-import { flowUnit, gapsBetween, type OpeningPlan, type Settings } from "../../../job";
+import { type BoxFace, flowUnit, gapsBetween, type OpeningPlan, type Settings } from "../../../job";
 import { count } from "../../model/announce";
 import { type PlanWish, planFor, steps, usualWish } from "../../model/cutting-list";
 import { CautionBar } from "../../parts/caution-bar";
@@ -11,6 +11,7 @@ import { useSession } from "../../parts/session-context";
 import { useShared } from "../../parts/styles";
 import { TypedNumber } from "../../parts/typed-number";
 import { CuttingList } from "./cutting-list";
+import { FaceDrawing } from "./face-drawing";
 import { ReachChart } from "./reach-chart";
 
 interface PlannerProps {
@@ -95,6 +96,15 @@ export function Planner({ settings, taken }: PlannerProps) {
               unit={unit}
             />
           </div>
+          {planned.face && planned.plan.holes ? (
+            <FaceDrawing
+              face={planned.face}
+              holes={planned.plan.holes}
+              shape={wish.shape}
+              middles={planned.middles}
+              unit={length}
+            />
+          ) : null}
           <CuttingList cuts={planned.cuts} system={settings.system} box={name} />
           <Field
             label="Name of the box"
@@ -111,7 +121,7 @@ export function Planner({ settings, taken }: PlannerProps) {
             <Button
               appearance="primary"
               disabledFocusable={state.busy !== "" || nameProblem !== ""}
-              onClick={() => void write(planned.plan.openings, planned.face)}
+              onClick={() => void write(planned.plan.openings, areaOf(planned.face))}
             >
               Write to the Boxes sheet
             </Button>
@@ -121,6 +131,8 @@ export function Planner({ settings, taken }: PlannerProps) {
     </Panel>
   );
 }
+
+const areaOf = (face: BoxFace | undefined) => face && face.width * face.height;
 
 function gapsOf(plan: readonly OpeningPlan[]) {
   return gapsBetween(plan.map(({ reach }) => reach));

@@ -12,27 +12,32 @@ const useStyles = makeStyles({
   link: { minHeight: "24px", display: "inline-flex", alignItems: "center" },
 });
 
-/** Copies of the workbook that need no add-in; only where the program hands its workbook over. */
+/** Copies of the workbook that need no add-in; those of all of it only where the program hands it over. */
 export function CopiesPanel() {
   const shared = useShared();
   const { session, state } = useSession();
-  if (!session.givesFile) return null;
   const busy = state.busy !== "";
   const { copy } = state.record;
   return (
     <Panel title="Copies that need no add-in">
       <p className={shared.text}>
-        The plain copy has formulas of the program itself in place of those of the add-in. The
-        values copy has no formulas at all. The field copy is a small workbook for a phone: fans,
-        room for the readings, flow and verdict as they are typed.
+        {session.givesFile
+          ? "The plain copy has formulas of the program itself in place of those of the add-in. The values copy has no formulas at all. "
+          : ""}
+        The field copy is a small workbook for a phone: fans, room for the readings, flow and
+        verdict as they are typed.
       </p>
       <div className={shared.line}>
-        <Button disabledFocusable={busy} onClick={() => void makeCopy(session, "plain")}>
-          Make a plain copy
-        </Button>
-        <Button disabledFocusable={busy} onClick={() => void makeCopy(session, "values")}>
-          Make a values copy
-        </Button>
+        {session.givesFile ? (
+          <>
+            <Button disabledFocusable={busy} onClick={() => void makeCopy(session, "plain")}>
+              Make a plain copy
+            </Button>
+            <Button disabledFocusable={busy} onClick={() => void makeCopy(session, "values")}>
+              Make a values copy
+            </Button>
+          </>
+        ) : null}
         <Button disabledFocusable={busy} onClick={() => void makeCopy(session, "field")}>
           Make a field copy
         </Button>
