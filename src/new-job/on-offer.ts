@@ -1,4 +1,12 @@
-import { type FitChoice, type Job, layoutOf, plainName, readHeading, readJob, searchedRows } from "../job";
+import {
+  type FitChoice,
+  type Job,
+  layoutOf,
+  plainName,
+  readHeading,
+  readJob,
+  searchedRows,
+} from "../job";
 import type { Row } from "./job-rows";
 
 /** Headings over a list of fans to buy that name nothing so elsewhere; data like the words of a layout. */

@@ -31,7 +31,8 @@ export function readingForm(job: Job): SheetPlan {
   const above0 = (value = Number.NaN) => (value > 0 ? value : null);
   const tag = (i: number) =>
     [text("tag")(i), facts?.which(i) ?? ""].filter((word) => word !== "").join(", ");
-  const written = (title: string) => [title, 1, write, () => null] as const;
+  // A little in, so that it stands off the number before it.
+  const written = (title: string) => [`\u00A0\u00A0${title}`, 1, write, () => null] as const;
   const heads: readonly TableColumn<number>[] = [
     ["Fan", 1, looks.strongCell, tag],
     ["Room", 1, looks.cell, (i) => text("room")(i) || text("roomKind")(i)],
