@@ -1,12 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { toJobFile } from "../../src/command";
 import { connect } from "../../src/desk/host";
-import {
-  acceptFinding,
-  readWorkbook,
-  withdrawAcceptance,
-  writeFindingsSheet,
-} from "../../src/excel";
+import { readWorkbook } from "../../src/excel";
+import { acceptFinding, withdrawAcceptance, writeFindingsSheet } from "../../src/excel/sheets";
 import { checkJob, type Finding, fingerprintOf, isOpen, provenanceOf } from "../../src/job";
 import { type Sheet, Workbook } from "../../src/workbook";
 import { hostOf } from "../desk-host/desk";

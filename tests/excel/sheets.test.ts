@@ -1,13 +1,7 @@
 import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
-import {
-  addJobSheets,
-  isEmptyWorkbook,
-  readWorkbook,
-  saveFit,
-  writeFindingsSheet,
-  writeOpenings,
-} from "../../src/excel";
+import { isEmptyWorkbook, readWorkbook } from "../../src/excel";
+import { addJobSheets, saveFit, writeFindingsSheet, writeOpenings } from "../../src/excel/sheets";
 import {
   checkJob,
   type FeatureKey,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { writePlan } from "../../src/excel";
+import { writePlan } from "../../src/excel/sheets";
 import { boxProofs } from "../../src/job";
 import { addPlan, dwellingRecord, jobRecord, proofRecord } from "../../src/records";
 import { Workbook } from "../../src/workbook";

@@ -1,17 +1,16 @@
 import { describe, expect, it } from "vitest";
 import { toJobFile } from "../../src/command";
 import type { WorkbookHost } from "../../src/desk/host";
+import { applyMend, undoMend } from "../../src/excel";
 import {
   acceptFinding,
   addJobSheets,
-  applyMend,
   saveFit,
-  undoMend,
   withdrawAcceptance,
   writeFindingsSheet,
   writeOpenings,
   writePlan,
-} from "../../src/excel";
+} from "../../src/excel/sheets";
 import { boxProofs, checkJob, type Mend, planOpenings, provenanceOf } from "../../src/job";
 import { jobRecord, proofRecord } from "../../src/records";
 import { Workbook } from "../../src/workbook";

@@ -2,6 +2,6 @@
 export { acceptFinding, withdrawAcceptance } from "./accepted-sheet";
 export { writeFindingsSheet } from "./findings-sheet";
 export { saveFit } from "./fit-sheet";
-export { addJobSheets, isEmptyWorkbook } from "./job-sheets";
-export { writePlan } from "./later-plan";
+export { addJobSheets } from "./job-sheets";
 export { writeOpenings } from "./openings";
+export { writePlan } from "./write-plan";

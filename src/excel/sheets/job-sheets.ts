@@ -21,6 +21,7 @@ import {
   settingsWidths,
   usualSettings,
 } from "../../job";
+import { blankSheets } from "../blank-sheets";
 import { HostError } from "../host-error";
 import { type Book, run } from "../run";
 import type { System } from "../types";
@@ -111,21 +112,6 @@ export function addJobSheets(
     await book.sync().catch((thrown) => tell(pageRefused(thrown)));
     return wanted;
   });
-}
-
-/** Whether nothing stands in the open workbook. */
-export function isEmptyWorkbook(): Promise<boolean> {
-  return run(async (book) => (await blankSheets(book)).length > 0, { waitsForEdit: true });
-}
-
-/** All sheets of a workbook in which nothing stands; none of any other. */
-async function blankSheets(book: Book): Promise<readonly Excel.Worksheet[]> {
-  book.sheets.load("items/name");
-  await book.sync();
-  const used = book.sheets.items.map((sheet) => sheet.getUsedRangeOrNullObject(true));
-  for (const range of used) range.load("address");
-  await book.sync();
-  return used.every((range) => range.isNullObject) ? book.sheets.items : [];
 }
 
 /** Formulas that look into none of some sheets. */

@@ -1,7 +1,5 @@
 import { todayOf } from "../../cells";
 import {
-  acceptFinding,
-  addJobSheets,
   applyMend,
   clearMarks,
   describeCell,
@@ -9,22 +7,18 @@ import {
   hasMarks,
   insertFormula,
   isEmptyWorkbook,
+  loadSheets,
   markFindings,
   openWorkbook,
   readAgain,
   readWorkbook,
-  saveFit,
   selectCell,
   selection,
   undoMend,
   type WorkbookReading,
   watchEdits,
   watchSelection,
-  withdrawAcceptance,
   workbookBytes,
-  writeFindingsSheet,
-  writeOpenings,
-  writePlan,
 } from "../../excel";
 import type { PaneHost, Place, Reading } from "./host";
 
@@ -50,18 +44,19 @@ export const excelHost: PaneHost = {
   clearMarks,
   writeFindings: async ({ job, findings, summary }) => {
     const { provenanceOf } = await import("../../job/engine");
+    const { writeFindingsSheet } = await loadSheets();
     return writeFindingsSheet(findings, summary, provenanceOf(job));
   },
-  accept: acceptFinding,
-  withdraw: withdrawAcceptance,
-  writeRecord: writePlan,
+  accept: async (acceptance) => (await loadSheets()).acceptFinding(acceptance),
+  withdraw: async (finding) => (await loadSheets()).withdrawAcceptance(finding),
+  writeRecord: async (plan, tell) => (await loadSheets()).writePlan(plan, tell),
   givesFile,
   workbookBytes,
   openCopy: openWorkbook,
-  saveFit,
-  addJobSheets,
+  saveFit: async (choices) => (await loadSheets()).saveFit(choices),
+  addJobSheets: async (start, tell) => (await loadSheets()).addJobSheets(start, tell),
   isEmpty: isEmptyWorkbook,
-  writeOpenings,
+  writeOpenings: async (plan) => (await loadSheets()).writeOpenings(plan),
   insertFormula,
 };
 
