@@ -42,3 +42,23 @@ it("a call copied across looks at the range of its own column", () => {
   model.recalculateAll();
   expect([model.value("S", 2, 1), model.value("S", 2, 2)]).toEqual([3, 30]);
 });
+
+it("a stored value is compared with what its own row gives, also where rows read the same", () => {
+  const workbook = Workbook.create();
+  const rows = Array.from({ length: 30 }, (_, i) => [
+    { value: 4 },
+    { value: i },
+    { formula: `A${i + 1}*2`, value: 0 },
+    { formula: `A${i + 1}+ROW()`, value: 0 },
+    { formula: `A${i + 1}+B$1:B$30`, value: 0 },
+  ]);
+  workbook.addSheet("S", { rows });
+  const model = new SheetModel(Workbook.open(workbook.save()), worksheetFunctions);
+  const given = (col: number) => rows.map((_, row) => model.recompute("S", row, col));
+  expect(given(2)).toEqual(rows.map(() => ({ value: 8 })));
+  expect(given(3)).toEqual(rows.map((_, row) => ({ value: 4 + row + 1 })));
+  expect(given(4)).toEqual(rows.map((_, row) => ({ value: 4 + row })));
+  model.set("S", 5, 0, 7);
+  expect(model.recompute("S", 5, 2)).toEqual({ value: 14 });
+  expect(model.recompute("S", 6, 2)).toEqual({ value: 8 });
+});
