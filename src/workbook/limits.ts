@@ -9,7 +9,7 @@ export const defaultLimits: Limits = {
   depth: 100,
   cells: 3_000_000,
   text: 32_000_000,
-  markup: 32 * 2 ** 20,
+  markup: 16 * 2 ** 20,
 };
 
 /** Counts down what is left of a limit and refuses the file when nothing is. */
