@@ -1,4 +1,4 @@
-import { grouped, holdsCell } from "../../cells";
+import { grouped, holdsCell, kept } from "../../cells";
 import { FormulaCell, type Grid, type RangeNode } from "../grid";
 import { forEachRead, isCell } from "./graph";
 
@@ -24,6 +24,7 @@ export function inOrder(
   circular: (cells: readonly FormulaCell[]) => void,
 ): void {
   const dueOn = grouped(due, ({ grid }) => grid);
+  const settled = new Settled();
   let counter = 0;
   const frames: Frame[] = [];
   const open: Node[] = [];
@@ -34,7 +35,7 @@ export function inOrder(
     mark.index = mark.low = ++counter;
     mark.open = true;
     open.push(node);
-    frames.push({ node, ...successors(node, pass, dueOn), at: 0 });
+    frames.push({ node, ...successors(node, pass, dueOn, settled), at: 0 });
   };
 
   const close = ({ node, readsItself }: Frame) => {
@@ -78,8 +79,10 @@ function successors(
   node: Node,
   pass: number,
   dueOn: ReadonlyMap<Grid, readonly FormulaCell[]>,
+  settled: Settled,
 ): Pick<Frame, "next" | "readsItself"> {
-  if (!(node instanceof FormulaCell)) return { next: dueIn(node, pass, dueOn), readsItself: false };
+  if (!(node instanceof FormulaCell))
+    return { next: dueIn(node, pass, dueOn, settled), readsItself: false };
   const next: Node[] = [];
   let readsItself = false;
   const { program } = node;
@@ -101,6 +104,7 @@ function dueIn(
   { grid, extent }: RangeNode,
   pass: number,
   dueOn: ReadonlyMap<Grid, readonly FormulaCell[]>,
+  settled: Settled,
 ): Node[] {
   const bottom = Math.min(extent.bottom, grid.rowCount - 1);
   const own = dueOn.get(grid) ?? [];
@@ -109,14 +113,43 @@ function dueIn(
     return own.filter((cell) => holdsCell(extent, cell.row, cell.col));
   const right = Math.min(extent.right, grid.colCount - 1);
   const next: Node[] = [];
-  let last: FormulaCell | undefined;
-  for (let row = extent.top; row <= bottom; row++) {
-    for (let col = extent.left; col <= right; col++) {
+  for (let col = extent.left; col <= right; col++)
+    for (let row = settled.next(grid, extent.top, col); row <= bottom; ) {
       const maker = grid.knownMaker(row, col);
-      if (maker === undefined || maker === last || maker.mark.due !== pass) continue;
-      next.push(maker);
-      last = maker;
+      const isDue = maker?.mark.due === pass;
+      if (isDue && (maker.mark.seen !== pass || maker.mark.open)) next.push(maker);
+      else settled.pass(grid, row, col);
+      row = settled.next(grid, row + 1, col);
     }
-  }
   return next;
+}
+
+/**
+ * Cells that ranges need not look at again: those that are not due, and those visited. Sums that grow
+ * down a column look at each cell once so, and not all of them at all above.
+ */
+class Settled {
+  private readonly columns = new Map<Grid, Map<number, number[]>>();
+
+  /** The first row from here down that is to be looked at. */
+  next(grid: Grid, row: number, col: number): number {
+    const next = this.column(grid, col);
+    let at = row;
+    while (next[at] !== undefined) at = next[at] as number;
+    for (let way = row; way !== at; ) {
+      const after = next[way] as number;
+      next[way] = at;
+      way = after;
+    }
+    return at;
+  }
+
+  pass(grid: Grid, row: number, col: number): void {
+    this.column(grid, col)[row] = row + 1;
+  }
+
+  private column(grid: Grid, col: number): number[] {
+    const own = kept(this.columns, grid, () => new Map<number, number[]>());
+    return kept(own, col, () => []);
+  }
 }
