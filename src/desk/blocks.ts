@@ -29,11 +29,15 @@ export function pasteBlock(desk: Desk, text: string): void {
   });
 }
 
-/** Repeats the first row of the selection in the rows below it, or the row above a single one. */
-export function fillDown(desk: Desk): void {
-  const { top, bottom, ...sides } = desk.area;
-  const from = top === bottom ? top - 1 : top;
-  if (from < 0) return;
-  const rows = filled(desk.book, { ...sides, top: from, bottom: from }, bottom - from);
-  desk.attempt(() => desk.book.userEntersBlock(sides.sheet, from + 1, sides.left, rows));
+/** Repeats the first row of the selection down it, or its first column; of a single one that before it. */
+export function fill(desk: Desk, way: "down" | "right"): void {
+  const { sheet, top, left, bottom, right } = desk.area;
+  const isDown = way === "down";
+  const row = isDown && top === bottom ? top - 1 : top;
+  const col = !isDown && left === right ? left - 1 : left;
+  if (row < 0 || col < 0) return;
+  const texts = filled(desk.book, { sheet, top: row, left: col, bottom, right }, isDown);
+  desk.attempt(() =>
+    desk.book.userEntersBlock(sheet, row + Number(isDown), col + Number(!isDown), texts),
+  );
 }

@@ -55,13 +55,15 @@ export function blockAt(text: string, clip: Clip | null, area: Place, extent: Ex
   });
 }
 
-/** The contents of a row of cells, repeated over the rows below it. */
-export function filled(book: WorkbookHost, row: Place, count: number): string[][] {
-  return Array.from({ length: Math.max(1, count) }, (_, r) =>
-    Array.from({ length: row.right - row.left + 1 }, (_, c) => {
-      const from = { row: row.top, col: row.left + c };
-      const content = book.typedText(row.sheet, from.row, from.col);
-      return shifted(content, from, { row: row.top + 1 + r, col: from.col });
+/** The contents of the first row of an area, or of its first column, for the rest of it. */
+export function filled(book: WorkbookHost, area: Place, isDown: boolean): string[][] {
+  const { sheet, top, left, bottom, right } = area;
+  const [row, col] = [top + Number(isDown), left + Number(!isDown)];
+  return Array.from({ length: bottom - row + 1 }, (_, r) =>
+    Array.from({ length: right - col + 1 }, (_, c) => {
+      const to = { row: row + r, col: col + c };
+      const from = isDown ? { ...to, row: top } : { ...to, col: left };
+      return shifted(book.typedText(sheet, from.row, from.col), from, to);
     }),
   );
 }

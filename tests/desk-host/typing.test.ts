@@ -5,6 +5,7 @@ import { pressKey } from "../../src/desk/grid/keys";
 import { WorkbookHost } from "../../src/desk/host";
 import { insertRow, sortRows, takeRowOut } from "../../src/desk/rows/act";
 import { restOf } from "../../src/desk/rows/complete";
+import { anchored } from "../../src/desk/text/anchor";
 import { jobWorkbook } from "../../src/new-job";
 import { openDesk, rows } from "./desk";
 
@@ -139,5 +140,30 @@ describe("rows of a list with formulas", () => {
     sortRows(desk, -1);
     const at = [1, 2, 3, 4, 5].find((row) => host.typedText("Fans", row, 0) === "B2") as number;
     expect(host.typedText("Fans", at, 3)).toBe(`=#REF!*C${at + 1}`);
+  });
+});
+
+describe("a formula that is typed", () => {
+  it("has the reference at the caret held in the next way, and no other text", () => {
+    const ways = ["=A1+B2", "=A1+$B$2", "=A1+B$2", "=A1+$B2", "=A1+B2"];
+    for (const [i, text] of ways.slice(0, -1).entries())
+      expect(anchored(text, text.length)).toEqual({
+        text: ways[i + 1],
+        caret: ways[i + 1]?.length,
+      });
+    expect(anchored("=SUM(A1:B2)*2", 6)).toEqual({ text: "=SUM($A$1:B2)*2", caret: 9 });
+    expect(anchored("B2", 2).text).toBe("B2");
+  });
+
+  it("is filled to the right as it is down", () => {
+    const host = openDesk({ Data: rows(["=A2*2", "", ""], [1, 2, 3]) });
+    const desk = new Desk(host);
+    desk.selectArea(0, 0, 0, 2);
+    press(desk, "Ctrl+r");
+    expect([0, 1, 2].map((col) => host.typedText("Data", 0, col))).toEqual([
+      "=A2*2",
+      "=B2*2",
+      "=C2*2",
+    ]);
   });
 });

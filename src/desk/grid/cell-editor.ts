@@ -1,6 +1,7 @@
 import type { ICellEditorComp, ICellEditorParams } from "ag-grid-community";
 import { cellName } from "../../cells";
 import { restOf } from "../rows/complete";
+import { anchored } from "../text/anchor";
 import type { GridContext } from "./cell-view";
 import type { Line } from "./line";
 
@@ -29,6 +30,7 @@ export class CellEditor implements ICellEditorComp<Line> {
       if ((event as InputEvent).inputType === "insertText") this.complete(row, col);
     });
     input.addEventListener("keydown", ({ key }) => {
+      if (key === "F4") this.anchor();
       if (input.placeholder === "" || (key !== "Backspace" && key !== "Delete")) return;
       input.placeholder = "";
       desk.retype("");
@@ -70,6 +72,14 @@ export class CellEditor implements ICellEditorComp<Line> {
     input.value = typed + rest;
     input.setSelectionRange(typed.length, input.value.length);
     context.desk.retype(input.value);
+  }
+
+  /** Holds the reference at the caret in its next way. */
+  private anchor(): void {
+    const { input } = this;
+    const { text, caret } = anchored(input.value, input.selectionStart ?? 0);
+    this.context?.desk.retype(text);
+    input.setSelectionRange(caret, caret);
   }
 
   /** Opens the list whole: a browser shows of it only what is like the text in the field. */

@@ -1,5 +1,6 @@
-import { fillDown } from "../blocks";
+import { fill } from "../blocks";
 import type { Desk } from "../desk";
+import { insertRow, takeRowOut } from "../rows/act";
 import { shifted } from "../text/shift";
 
 /** What the keyboard needs of the grid besides the desk. */
@@ -100,7 +101,10 @@ function commandOnCell({ key, shiftKey }: Key, desk: Desk): boolean {
   else if (key === "Home") desk.moveTo(extent.rowFrom(-1, 1), extent.colFrom(-1, 1), shiftKey);
   else if (key === "End") desk.moveTo(extent.lastUsed.row, extent.lastUsed.col, shiftKey);
   else if (key === "a") desk.selectArea(0, 0, extent.lastUsed.row, extent.lastUsed.col);
-  else if (key === "d") fillDown(desk);
+  else if (key === "d") fill(desk, "down");
+  else if (key === "r") fill(desk, "right");
+  else if (key === "+" || key === "=") insertRow(desk);
+  else if (key === "-") takeRowOut(desk);
   else if (key === "PageDown" || key === "PageUp") desk.turnSheet(key === "PageDown" ? 1 : -1);
   else if (key === "'") desk.enterHere(contentAbove(desk));
   else if (key === ";") desk.enterHere(today());
