@@ -140,7 +140,7 @@ describe("a reviewer at the desk", () => {
     await goTo(page, "Fans!A1");
     const { bytes } = await saveCopy(page);
     const saved = Workbook.open(bytes);
-    expect(saved.sheet("Fans")?.cell(1, 22)?.value).toBe("seen twice");
+    expect(saved.sheet("Fans")?.cell(1, 21)?.value).toBe("seen twice");
     expect(saved.sheet("Findings")?.rowCount).toBeGreaterThan(37);
     const demo = unzipSync(readFileSync(join(inject("built"), "workbooks/alder-terrace.xlsx")));
     const copy = unzipSync(bytes);
