@@ -101,7 +101,7 @@ describe("a cell described", () => {
 
   it("may hold a date, an error or nothing", async () => {
     demoHost();
-    const date = await describeCell("Fans", 1, 21);
+    const date = await describeCell("Fans", 1, 20);
     expect([date.formula, typeof date.value]).toEqual([null, "number"]);
     expect(date.text).toMatch(/^2026-\d\d-\d\d$/);
     expect((await describeCell("Fans", 73, 16)).value).toEqual({ error: "#REF!" });

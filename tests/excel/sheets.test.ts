@@ -322,7 +322,7 @@ describe("the sheets of a new job", () => {
     const xml = strFromU8(parts["xl/worksheets/sheet5.xml"] as Uint8Array);
     const setup = /<pageSetup[^>]*>/.exec(xml)?.[0];
     expect(setup).toContain('orientation="landscape"');
-    expect(setup).toContain('fitToWidth="2"');
+    expect(setup).toContain('fitToWidth="1"');
     expect(strFromU8(parts["xl/workbook.xml"] as Uint8Array)).toContain(
       "'Fans'!$A:$B,'Fans'!$1:$1",
     );
