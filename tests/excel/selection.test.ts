@@ -129,12 +129,11 @@ describe("a watch of edits", () => {
       ["4", "5"],
       ["4", "5"],
     ]);
-    // Fans read with that opening follow, and their dwellings.
+    // Fans read with that opening follow; their dwellings show what they showed.
     await expect
       .poll(() => edits)
       .toEqual([
-        { sheet: "Fans", top: 2, bottom: 103, left: 9, right: 19 },
-        { sheet: "Dwellings", top: 10, bottom: 18, left: 5, right: 6 },
+        { sheet: "Fans", top: 2, bottom: 103, left: 9, right: 18 },
         { sheet: "Boxes", top: 4, bottom: 5, left: 3, right: 11 },
       ]);
   });
