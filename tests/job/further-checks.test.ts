@@ -96,6 +96,7 @@ describe("the proof of a box", () => {
     const off = [25, 14, 25, 14, 25];
     expect(kinds(job([{}], {}, instruments, pairs(off)))).toEqual(["proof-failed Fans!F2"]);
     expect(kinds(job([{}], { "Proof requirement (%)": 40 }, instruments, pairs(off)))).toEqual([
+      "setting-unusual Job!B4",
       "constant-proved Boxes!G2",
     ]);
   });

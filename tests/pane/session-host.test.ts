@@ -79,7 +79,7 @@ describe("the pane's session over the real client library", () => {
     expect(typedAt(host, "Fans", "R70")).toMatch(/^=FANROW\.ROOM_RATE\(/);
   });
 
-  it("reads the workbook in at most 6 round trips after 300 edits in one burst", async () => {
+  it("reads the workbook in at most 5 round trips after 300 edits in one burst", async () => {
     const before = host.requestCount;
     for (let row = 0; row < 300; row++) host.userEnters("Fans", row + 120, 20, "seen");
     // All of the burst has been told before the pause ends, however busy the machine.
@@ -90,7 +90,7 @@ describe("the pane's session over the real client library", () => {
       return sheets.find(({ name }) => name === "Fans")?.value(419, 20);
     };
     await expect.poll(lastRead, { timeout: 20_000 }).toBe("seen");
-    expect(host.requestCount - before).toBeLessThanOrEqual(6);
+    expect(host.requestCount - before).toBeLessThanOrEqual(5);
   });
 
   it("restores a formula that was typed over", async () => {
@@ -102,8 +102,13 @@ describe("the pane's session over the real client library", () => {
 
   it("checks a reading again as a user types it", async () => {
     for (const col of [10, 11, 12]) host.userEnters("Fans", 1, col, "9.4");
-    await settle();
-    expect(at("Fans!K2").kind).toBe("pressure-above");
+    // What follows from the edits may be told while they are checked.
+    await expect
+      .poll(async () => {
+        await settle();
+        return at("Fans!K2").kind;
+      })
+      .toBe("pressure-above");
   });
 
   it("sees what edits in one pause do to other rows and sheets", async () => {
