@@ -184,7 +184,7 @@ describe("A writer that is killed", () => {
     for (const name of left()) utimesSync(join(own, name), 0, 0);
     await writing(target, [source]);
     expect(left()).toEqual([]);
-  }, 600_000);
+  }, 1_800_000);
 });
 
 function killed(target: string, size: number, after: number): Promise<void> {
