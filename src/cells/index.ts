@@ -44,6 +44,7 @@ export { rowPattern, rowPlaces } from "./row-pattern";
 export { runsOf } from "./runs";
 export { agrees, isIdentical, isRoundingOf, isSameNumber, isSameValue } from "./same-value";
 export { type Day, dayOfSerial, isoDay, offsetOf, serialOf, serialOfDay, todayOf } from "./serial";
+export { checkSheetName, longestSheetName, sameName, sheetNameOf } from "./sheet-name";
 export { linesOf } from "./text-lines";
 export { toldOf } from "./told";
 export {

@@ -4,6 +4,7 @@ import {
   type Change,
   checkJob,
   codeKinds,
+  codesExplained,
   compareChecks,
   type JobCodes,
   provenanceOf,
@@ -13,6 +14,7 @@ import { type Look, named, openFile } from "./check-file";
 import type { Format } from "./options";
 import { csvLines } from "./reports/csv";
 import { plainTable } from "./reports/plain-table";
+import { wrapped } from "./reports/table";
 
 /** Two states stand in memory at once, each with what its check came to. */
 const mostRows = 30_000;
@@ -40,7 +42,9 @@ export async function compareFiles(
   const was = await checked(before);
   const is = await checked(after);
   const changes = compareChecks(was, is);
-  const codes = [was, is].map(({ job }) => provenanceOf(job).codes);
+  // Without a row of a job there is nothing that a code could stand for.
+  const isJob = was.isJob || is.isJob;
+  const codes = isJob ? [was, is].map(({ job }) => provenanceOf(job).codes) : [];
   const report = {
     table: () => tableOf(before, after, changes, look.width, codes),
     json: () =>
@@ -62,9 +66,11 @@ function tableOf(
 ): string {
   const changes = told.map(visibleIn);
   const lines = [visible(before), `  → ${visible(after)}`, ""];
-  for (const kind of codeKinds)
-    lines.push(`  ${kind.padEnd(9)} ${codeLine(old?.[kind] ?? "", now?.[kind] ?? "")}`);
-  lines.push("");
+  if (old && now) {
+    for (const kind of codeKinds)
+      lines.push(`  ${kind.padEnd(9)} ${codeLine(old[kind], now[kind])}`);
+    lines.push("", ...wrapped(codesExplained, width - 2), "");
+  }
   if (changes.length === 0) return [...lines, "  nothing changed", ""].join("\n");
   const place = ({ sheet, cell }: Change) => (cell === "" ? sheet : `${sheet}!${cell}`);
   const widest = (of: (change: Change) => string, most: number) =>

@@ -1,5 +1,5 @@
 import Papa from "papaparse";
-import { cellName, InputError, longestText, maxCols } from "../cells";
+import { cellName, InputError, longestText, maxCols, sheetNameOf } from "../cells";
 import { type CellSpec, Workbook } from "../workbook";
 import { type CsvHabits, isDay, readCell } from "./read-cell";
 
@@ -40,7 +40,7 @@ export function workbookOfCsv(bytes: Uint8Array, name: string): Workbook {
     const value = readCell(cell, habits);
     return isDay(cell) && typeof value === "number" ? { value, style: day } : { value };
   };
-  workbook.addSheet(sheetName(name), {
+  workbook.addSheet(sheetNameOf(name.replace(/\.[^.]*$/, ""), "Sheet1"), {
     rows: rows.map((row) => row.map(specOf)),
     columnWidths: widthsOf(first),
   });
@@ -145,15 +145,4 @@ function textOf(bytes: Uint8Array): string {
   } catch {
     return new TextDecoder("windows-1252").decode(bytes);
   }
-}
-
-/** A sheet may not be named with some signs, nor longer than 31 letters. */
-function sheetName(file: string): string {
-  const stem = file.replace(/\.[^.]*$/, "").replace(/[\\/?*[\]:]/g, " ");
-  return (
-    stem
-      .trim()
-      .replace(/^'+|'+$/g, "")
-      .slice(0, 31) || "Sheet1"
-  );
 }

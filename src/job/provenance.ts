@@ -56,7 +56,7 @@ export function provenanceLine(provenance: Provenance): string {
     window ? `window ${shown(window.low)} to ${shown(window.high)} Pa, ${window.mark}` : "",
     judging,
     `${rows} rows`,
-    `codes of ${codeKinds.map((kind) => `${kind} ${codes[kind]}`).join(", ")}`,
+    `codes, of which the one that differs tells what was changed: ${codeKinds.map((kind) => `${kind} ${codes[kind]}`).join(", ")}`,
   ]
     .filter((part) => part !== "")
     .join("; ");

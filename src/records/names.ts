@@ -1,20 +1,9 @@
-const longest = 31;
-
-/** A text made fit to be a sheet's name: signs that no name can have are taken out. */
-export function sheetNameOf(text: string): string {
-  const plain = text
-    .replace(/[[\]:*?/\\]/g, " ")
-    .replace(/\p{Cc}/gu, " ")
-    .replace(/\s+/g, " ")
-    .slice(0, longest)
-    .replace(/^['\s]+|['\s]+$/g, "");
-  return plain === "" ? "Record" : plain;
-}
+import { longestSheetName } from "../cells";
 
 /** The name with a number behind it, within the length that a name can have. */
 function numbered(name: string, number: number): string {
   const tail = ` ${number}`;
-  return `${name.slice(0, longest - tail.length).trimEnd()}${tail}`;
+  return `${name.slice(0, longestSheetName - tail.length).trimEnd()}${tail}`;
 }
 
 /** A sheet as it matters to where a plan goes. */

@@ -1,6 +1,5 @@
-import { columnLetters } from "../cells";
+import { columnLetters, sheetNameOf } from "../cells";
 import { codesText, type Job, paperOf, provenanceOf } from "../job";
-import { sheetNameOf } from "./names";
 import type { PlanPage, SheetPlan } from "./plan";
 import type { PlanRows } from "./plan-rows";
 
@@ -33,7 +32,7 @@ export function printedSheet(
   };
   const area = `A1:${columnLetters(columns.length - 1)}${rows.length}`;
   return {
-    ...{ name: sheetNameOf(name), mark, columns, rows, merges },
+    ...{ name: sheetNameOf(name, "Record"), mark, columns, rows, merges },
     page: { ...page, paper: paperOf(job.settings.system), footer, area },
   };
 }

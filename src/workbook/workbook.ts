@@ -1,4 +1,4 @@
-import { InputError } from "../cells";
+import { checkSheetName, InputError, sameName } from "../cells";
 import { blankPackage } from "./blank";
 import { type Book, readBook } from "./book";
 import { dropCalcChain } from "./book-edit";
@@ -10,7 +10,6 @@ import { Package } from "./package";
 import type { CellColors } from "./restyle";
 import { PackageSheet } from "./sheet";
 import { addSheetPart, arrangementOf, removeSheetPart, renameSheetPart } from "./sheet-list";
-import { checkSheetName, sameName } from "./sheet-name";
 import { readTables } from "./tables";
 import type { DefinedName, HostZip, Limits, Sheet, SheetSpec, StyleSpec, TableInfo } from "./types";
 import { refuseOtherFiles } from "./zip/sniff";

@@ -6,7 +6,7 @@ import { afterAll, describe, expect, it } from "vitest";
 import { auditFormulas } from "../../src/audit";
 import { run, toJobFile } from "../../src/command";
 import { acceptanceHeadings, checkJob, type Finding, fingerprintOf } from "../../src/job";
-import type { Workbook } from "../../src/workbook";
+import { Workbook } from "../../src/workbook";
 import { demo, today } from "../excel/demo";
 
 const folder = mkdtempSync(join(tmpdir(), "fanrow-command-"));
@@ -137,6 +137,17 @@ describe("two files compared", () => {
   it("exit 0 when nothing changed, and when only a report is wanted", async () => {
     expect(await call("--compare", before, before)).toMatchObject({ code: 0 });
     expect((await call("--compare", "--report-only", before, after)).code).toBe(0);
+  });
+
+  it("have no codes where neither holds a row of a job", async () => {
+    const budget = (value: number) => {
+      const workbook = Workbook.create();
+      workbook.addSheet("Budget", { rows: [[{ value: "Rent" }, { value }]] });
+      return saved(`budget ${value}.xlsx`, workbook);
+    };
+    const { out } = await call("--compare", budget(900), budget(950));
+    expect(out).toContain("900 → 950");
+    expect(out).not.toMatch(/the same|code/);
   });
 
   it("want two files that can be read, and no HTML", async () => {

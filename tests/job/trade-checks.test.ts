@@ -186,6 +186,13 @@ describe("words that neither alarm nor mislead", () => {
       "Flow (cfm)": 38.5,
     };
     expect(whatOf("pressure-above", jobWith(small))[0]?.effect).toContain("reads low");
+    const unknown = jobWith({ ...small, "Openings in use": "Z", "Open area (in²)": null });
+    for (const { effect } of whatOf("pressure-above", unknown)) expect(effect).not.toContain("NaN");
+  });
+
+  it("say of a decimal comma that a point is wanted", () => {
+    const [told] = whatOf("number-as-text", jobWith({ "Box pressure (Pa)": "3,4" }));
+    expect(told?.mend).toBe("Type 3.4, with a point before the decimals.");
   });
 
   it("call a room without a rate none required, a result and no fault", () => {

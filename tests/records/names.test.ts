@@ -1,15 +1,20 @@
 import { describe, expect, it } from "vitest";
-import { linesOf } from "../../src/cells";
+import { checkSheetName, linesOf, sheetNameOf } from "../../src/cells";
 import { placeOf } from "../../src/records";
-import { sheetNameOf } from "../../src/records/names";
 import { PlanRows } from "../../src/records/plan-rows";
 
 describe("The name of a record's sheet", () => {
   it("holds only what a sheet's name may, within 31 characters", () => {
-    expect(sheetNameOf("Record Lot 3/4: [east]?")).toBe("Record Lot 3 4 east");
-    expect(sheetNameOf("'quoted'")).toBe("quoted");
-    expect(sheetNameOf("::")).toBe("Record");
-    expect(sheetNameOf(`Record ${"x".repeat(60)}`)).toHaveLength(31);
+    const nameOf = (text: string) => sheetNameOf(text, "Record");
+    expect(nameOf("Record Lot 3/4: [east]?")).toBe("Record Lot 3 4 east");
+    expect(nameOf("'quoted'")).toBe("quoted");
+    expect(nameOf("::")).toBe("Record");
+    expect(nameOf("History")).toBe("Record");
+    expect(nameOf("Lot\u001b[1m\ufffe 4")).toBe("Lot 1m 4");
+    expect(nameOf(`${"x".repeat(30)}'d`)).toBe("x".repeat(30));
+    expect(nameOf(`${"x".repeat(30)}\u{1f3e0}`)).toBe("x".repeat(30));
+    expect(nameOf(`Record ${"x".repeat(60)}`)).toHaveLength(31);
+    expect(() => checkSheetName(nameOf("History"), [])).not.toThrow();
   });
 
   const plan = { name: "Record", mark: "Record of fan flow tests" };

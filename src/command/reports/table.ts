@@ -135,7 +135,7 @@ function paint(severity: Severity, text: string, look: Look): string {
 }
 
 /** Words in lines of a width, two blanks in. */
-function wrapped(text: string, width: number): string[] {
+export function wrapped(text: string, width: number): string[] {
   const lines: string[] = [];
   let line = " ";
   for (const word of text.split(" ")) {

@@ -51,13 +51,19 @@ export const checkCellTypes: Check = (job, report) => {
         report.at("number-as-text", table, field.key, i, about(i), {
           what: `${table.heading(field.key, i)} holds the text "${String(value)}"`,
           effect: "A spreadsheet passes over text: the number is not used.",
-          mend: "Type the number alone, without a unit or an apostrophe, in a cell that is not formatted as text.",
+          mend: mendOfText(String(value).trim()),
           apply: numberAlone(table, field.key, i, ownUnit(table, field, i)),
         });
       }
     }
   }
 };
+
+function mendOfText(text: string): string {
+  return /^[-+]?\d*,\d+$/.test(text)
+    ? `Type ${text.replace(",", ".")}, with a point before the decimals.`
+    : "Type the number alone, without a unit or an apostrophe, in a cell that is not formatted as text.";
+}
 
 /** What a setting of the Job sheet makes wrong is told there. */
 const isOfSetting = ({ settings }: Job, { message }: CellError) =>

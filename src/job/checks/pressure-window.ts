@@ -66,9 +66,10 @@ export const checkPressureWindow = eachFan((fans, job) => {
     const facts = factsOf(job).fans;
     const flow = facts?.judged(i) ?? Number.NaN;
     const required = facts?.required(i) ?? Number.NaN;
+    const reading = Number.isNaN(flow) ? "the flow" : `${shown(flow)} ${flowUnit}`;
     return facts?.alreadyMeets(i)
-      ? `${shown(flow)} ${flowUnit} already meets ${shown(required)}, and the box only lowers it; how much more the fan moves cannot be said.`
-      : `The box holds the fan back: ${shown(flow)} ${flowUnit} reads low.`;
+      ? `${reading} already meets ${shown(required)}, and the box only lowers it; how much more the fan moves cannot be said.`
+      : `The box holds the fan back: ${reading} reads low.`;
   }
 
   function advice(i: number): { mend: string; apply?: Mend | undefined } {

@@ -172,7 +172,7 @@ export function estimateNotes(
     ...unmet.map(unmetText),
     ...(beside?.unmet ?? []).map(
       (each) =>
-        `Under ${beside?.edition?.id}: ${unmetText(each)} Its totals leave these fans out; add a fan large enough to the catalogue.`,
+        `Under ${beside?.edition?.id}: ${unmetText(each)} They are not counted there, and a price that would hold them is left blank; add a fan large enough to the catalogue.`,
     ),
     ...unfit.map((duct) => unfitText(duct, settings.system)),
     ...(!(unpriced > 0)
