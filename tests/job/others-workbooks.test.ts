@@ -5,6 +5,7 @@ import { toJobFile } from "../../src/command";
 import { checkJob } from "../../src/job";
 import { isKnownToAgree } from "../../src/sheet/native/agreeing";
 import { type CellSpec, Workbook } from "../../src/workbook";
+import { answerKey, demo, today } from "../excel/demo";
 import { compareJobs } from "./compare";
 
 const heads = ["Dwelling", "Fan", "Pressure (Pa)", "Open area (in²)", "Extra"];
@@ -39,6 +40,24 @@ describe("A stored value that the formula does not give", () => {
   it("is none where a program keeps TRUE as 1", () => {
     expect(stale("C2>1", 1)).toEqual([]);
     expect(stale("C2>1", 0)).toEqual(['0 is stored where the formula gives "true"']);
+  });
+
+  it("is not told of a formula that reads one of which nothing is stored", () => {
+    const book = demo();
+    for (const { name, cells } of [...book.sheets].map((sheet) => ({
+      name: sheet.name,
+      cells: [...sheet.cells()],
+    })))
+      for (const { row, col, formula } of cells)
+        if (formula !== null && (name === "Boxes" || (name === "Fans" && col > 7)))
+          book.sheet(name)?.setFormula(row, col, formula, null);
+    const told = (kind: string) =>
+      checkJob(toJobFile(book), today, auditFormulas).findings.filter((one) => one.kind === kind);
+    for (const { what } of told("value-stale")) expect(what).toMatch(/^nothing is stored/);
+    const unknown = answerKey().filter(({ kind }) => kind === "opening-unknown");
+    expect(told("opening-unknown").map(({ cell }) => cell)).toEqual(
+      unknown.map(({ cell }) => cell),
+    );
   });
 
   it("is told with the digits in which the two differ, and long texts are cut", () => {

@@ -33,6 +33,7 @@ export const checkOpeningsInUse = eachFan((fans, { boxes, settings }) => {
       checkArea(i, openingsNamed(label, openings), say);
     } catch (error) {
       if (!(error instanceof OpeningsError)) throw error;
+      if (isUnstored(box, label)) return;
       say("opening-unknown", "openings", {
         what: error.message,
         cause: `${box} ${label}`.toUpperCase(),
@@ -41,6 +42,18 @@ export const checkOpeningsInUse = eachFan((fans, { boxes, settings }) => {
       });
     }
   };
+
+  /** Whether all openings are listed, and one's area has a formula without a stored value, which is told of. */
+  function isUnstored(box: string, label: string): boolean {
+    const rows = boxes?.rows(box) ?? [];
+    const named = label.split("+").map((part) => part.trim().toLowerCase());
+    const own = named.map((each) =>
+      rows.find((r) => boxes?.table.text("opening", r).toLowerCase() === each),
+    );
+    const lacks = (r: number) =>
+      boxes?.table.raw("area", r) === null && boxes.table.hasFormula("area", r);
+    return own.every((r) => r !== undefined) && own.some((r) => r !== undefined && lacks(r));
+  }
 
   function checkArea(i: number, used: { label: string; area: number }[], say: Say): void {
     const stored = table.number("area", i);

@@ -48,6 +48,8 @@ export const checkStaleValues: Check = (job, report, { cells }) => {
         }
         const formula = grid.formula(row, col) ?? "";
         if (!isStale || volatile.test(formula) || !calculator.isKnownToAgree(formula)) continue;
+        if (stored !== null && readsUnstored(job, calculator.precedents(grid.name, row, col)))
+          continue;
         report.add("value-stale", grid.name, cell, row, about, {
           what: toldApart(stored, again.value),
           effect: "Anyone who opens the file without recalculating reads the stored value.",
@@ -65,6 +67,21 @@ export const checkStaleValues: Check = (job, report, { cells }) => {
       mend: "Let formulas read the cells they need, not whole columns anew in every row, and copy them down instead of writing each anew.",
     });
 };
+
+/** So many rows of a range are looked at. */
+const mostRows = 1_000;
+
+/** Whether a cell is read whose own formula has nothing stored: what follows from a blank there says nothing. */
+function readsUnstored({ file }: Job, places: readonly Place[]): boolean {
+  return places.some(({ sheet, top, left, bottom, right }) => {
+    const grid = file.sheets.find(({ name }) => name === sheet);
+    const end = Math.min(bottom, top + mostRows, (grid?.rowCount ?? 0) - 1);
+    for (let row = top; grid && row <= end; row++)
+      for (let col = left; col <= Math.min(right, grid.colCount - 1); col++)
+        if (grid.value(row, col) === null && hasFormula(grid, row, col)) return true;
+    return false;
+  });
+}
 
 /** What is told of the formulas of a circle, all at once. */
 function inCircle(formulas: number): Words {
