@@ -1,5 +1,6 @@
 import { makeStyles, mergeClasses } from "@fluentui/react-components";
 import { useLayoutEffect } from "react";
+import { visible } from "../../cells";
 import { useChartColours } from "./chart-colours";
 import { useWidth } from "./use-width";
 
@@ -12,13 +13,16 @@ interface PlotBoxProps {
   readonly draw: (width: number) => Element;
 }
 
-/** Holds a drawing and draws it again when the pane changes its width. */
+/** Holds a drawing, whose texts may come from cells, and draws it again when the pane changes its width. */
 export function PlotBox({ draw }: PlotBoxProps) {
   const { box } = useStyles();
   const { chart } = useChartColours();
   const [element, width] = useWidth<HTMLDivElement>(288);
   useLayoutEffect(() => {
-    element.current?.replaceChildren(draw(width));
+    const drawn = draw(width);
+    for (const text of drawn.querySelectorAll("text, title, tspan"))
+      if (text.childElementCount === 0) text.textContent = visible(text.textContent ?? "");
+    element.current?.replaceChildren(drawn);
   }, [element, draw, width]);
   return <div ref={element} className={mergeClasses(box, chart)} />;
 }
