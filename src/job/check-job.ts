@@ -8,6 +8,7 @@ import {
   findingKinds,
   isFault,
   isOpen,
+  nameOfCell,
   type Severity,
   severities,
 } from "./findings";
@@ -201,11 +202,8 @@ function summarise(job: Job, all: readonly Finding[], byRow: CheckContext["byRow
       severities.map((severity) => [severity, bySeverity.get(severity) ?? 0]),
     ) as Record<Severity, number>,
     accepted: all.length - findings.length,
-    faultyCells: new Set(
-      findings
-        .filter(isFault)
-        .flatMap(({ cells }) => cells.map(({ sheet, cell }) => `${sheet}!${cell}`)),
-    ).size,
+    faultyCells: new Set(findings.filter(isFault).flatMap(({ cells }) => cells.map(nameOfCell)))
+      .size,
     byKind: (Object.keys(findingKinds) as FindingKind[])
       .map((kind) => ({ kind, count: kinds.get(kind) ?? 0 }))
       .filter((entry) => entry.count > 0),

@@ -189,6 +189,8 @@ export interface CellAt {
   readonly cell: string;
 }
 
+export const nameOfCell = ({ sheet, cell }: CellAt) => `${sheet}!${cell}`;
+
 /** A word that is not known: what is asked of it, once for all cells that hold it. */
 export interface Question {
   readonly word: string;

@@ -1,5 +1,5 @@
 import { grouped } from "../cells";
-import { type CellAt, type Finding, isFault, isOpen } from "./findings";
+import { type CellAt, type Finding, isFault, isOpen, nameOfCell } from "./findings";
 
 /** More open faults with the same effect and the same mend than these come from one cause. */
 const mostApart = 8;
@@ -47,5 +47,5 @@ export function merged(findings: readonly Finding[]): Finding {
 }
 
 function distinct(cells: readonly CellAt[]): CellAt[] {
-  return [...new Map(cells.map((at) => [`${at.sheet}!${at.cell}`, at])).values()];
+  return [...new Map(cells.map((at) => [nameOfCell(at), at])).values()];
 }

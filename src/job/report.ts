@@ -6,6 +6,7 @@ import {
   type FindingKind,
   findingKinds,
   type Mend,
+  nameOfCell,
   type Question,
 } from "./findings";
 import { merged } from "./many-as-one";
@@ -90,7 +91,7 @@ export function standing(noted: readonly Noted[]): Noted[] {
   }
   return noted.filter((each) => {
     const { kind } = each.finding;
-    if (explainable.has(kind) && explained.has(`${kind} ${nameOf(each.finding)}`)) return false;
+    if (explainable.has(kind) && explained.has(`${kind} ${nameOfCell(each.finding)}`)) return false;
     return !(findingKinds[kind].yields && spoiled.has(readingOf(each)));
   });
 }
@@ -101,7 +102,7 @@ const explainable: ReadonlySet<string> = new Set(
 );
 
 const placesOf = (finding: Finding) =>
-  finding.cells.length > 0 ? finding.cells.map(nameOf) : [nameOf(finding)];
+  finding.cells.length > 0 ? finding.cells.map(nameOfCell) : [nameOfCell(finding)];
 
 /**
  * One finding for each cause of what stands: of the workbook as a whole first, then by sheet, row and
@@ -144,7 +145,7 @@ function toldOnce(of: readonly Finding[]): Finding {
 const causeOf = once((each: Noted): string | Noted => {
   const { finding, cause } = each;
   if (cause !== undefined) return `${finding.kind} ${cause}`;
-  return finding.cell === "" ? each : `${finding.kind} ${nameOf(finding)}`;
+  return finding.cell === "" ? each : `${finding.kind} ${nameOfCell(finding)}`;
 });
 
 /** A finding whose words quote no more of a cell's text than can be read. */
@@ -167,5 +168,3 @@ const longestName = 120;
 function cut(text: string, most: number): string {
   return text.length <= most ? text : `${text.slice(0, most).replace(/[\uD800-\uDBFF]$/, "")}…`;
 }
-
-const nameOf = ({ sheet, cell }: CellAt) => `${sheet}!${cell}`;

@@ -33,8 +33,7 @@ function specOf(workbook: Workbook, plan: SheetPlan): SheetSpec {
         if (cell === null) return null;
         const { value, formula, look } = cell;
         // Names and notes of a job may together be more than a cell holds.
-        const isLong = typeof value === "string" && value.length > longestText;
-        const shown = isLong ? `${value.slice(0, longestText - 1)}…` : value;
+        const shown = typeof value === "string" ? cut(value, longestText) : value;
         return { value: shown, formula, style: styleOf(look) };
       }),
     ),
@@ -95,6 +94,9 @@ function codesOf({ left, center, right }: PlanMargin) {
 const longestMargin = 70;
 
 function footerCode(text: string): string {
-  const short = text.length > longestMargin ? `${text.slice(0, longestMargin - 1)}…` : text;
+  const short = cut(text, longestMargin);
   return short.replaceAll("&", "&&").replaceAll("{pages}", "&N").replaceAll("{page}", "&P");
 }
+
+const cut = (text: string, most: number) =>
+  text.length > most ? `${text.slice(0, most - 1)}…` : text;

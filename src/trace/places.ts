@@ -1,5 +1,14 @@
 import { parseA1Ref, parseStructRef, type Token, tokenTypes } from "@borgar/fx/xlsx";
-import { type CellValue, cellName, kept, once, type Place, type Spot, sheetPrefix } from "../cells";
+import {
+  type CellValue,
+  cellName,
+  kept,
+  once,
+  type Place,
+  type Spot,
+  sameName,
+  sheetPrefix,
+} from "../cells";
 import type { Grid, JobFile } from "../job";
 import type { Piece } from "./calls";
 import { labelOf } from "./label";
@@ -56,16 +65,15 @@ export function cellNamed(text: string): Spot | undefined {
 
 /** Where a name of the workbook points, or columns of one of its tables. Undefined elsewhere. */
 function placeNamed({ type, value }: Token, at: Spot, file: JobFile): Place | undefined {
-  const isSame = (a: string, b: string) => a.toLowerCase() === b.toLowerCase();
   if (type === tokenTypes.REF_NAMED) {
-    const named = file.names?.find(({ name }) => isSame(name, value));
+    const named = file.names?.find(({ name }) => sameName(name, value));
     return named && placeOf(named.formula, at.sheet, file);
   }
   const parsed = type === tokenTypes.REF_STRUCT ? parseStructRef(value) : undefined;
-  const table = file.tables?.find(({ name }) => isSame(name, parsed?.table ?? ""));
+  const table = file.tables?.find(({ name }) => sameName(name, parsed?.table ?? ""));
   const [first = "", last = first] = parsed?.columns ?? [];
   const [from, to] = [first, last].map((each) =>
-    (table?.columns ?? []).findIndex((column) => isSame(column, each)),
+    (table?.columns ?? []).findIndex((column) => sameName(column, each)),
   ) as [number, number];
   if (!table || from < 0 || to < 0) return undefined;
   const rows = parsed?.sections?.includes("this row")

@@ -1,4 +1,4 @@
-import { cellName, columnLetters, grouped, parseCell } from "../../cells";
+import { cellName, columnLetters, grouped, once, parseCell } from "../../cells";
 import {
   asSentence,
   count,
@@ -101,8 +101,9 @@ function linesOf(findings: readonly Finding[], isShared: boolean): FindingLine[]
     finding,
   });
   if (!isShared || findings.length <= mostAlone) return findings.map(alone);
-  const words = (finding: Finding) =>
-    [finding.sheet, finding.what, acceptanceText(finding)].join("\n");
+  const words = once((finding: Finding) =>
+    [finding.sheet, finding.what, acceptanceText(finding)].join("\n"),
+  );
   const alike = grouped(findings, words);
   return findings.flatMap((finding) => {
     const own = alike.get(words(finding)) ?? [];

@@ -1,5 +1,6 @@
 import { Button, Input } from "@fluentui/react-components";
 import { type KeyboardEvent, useEffect, useRef, useState } from "react";
+import { count } from "../../job";
 import type { Desk } from "../desk";
 import { nextWith, replaced, replacedAll } from "../rows/find";
 import { focusGrid } from "./regions";
@@ -26,9 +27,7 @@ export function FindBar({ desk, onClose }: { desk: Desk; onClose: () => void }) 
   const replaceAll = () => {
     const cells = replacedAll(desk, wanted, by);
     if (cells.length > 0) desk.attempt(() => desk.book.userEntersCells(desk.sheet.name, cells));
-    setSaid(
-      `${cells.length} ${cells.length === 1 ? "cell" : "cells"} changed; formulas left alone.`,
-    );
+    setSaid(`${count(cells.length, "cell")} changed; formulas left alone.`);
   };
   const close = () => {
     onClose();

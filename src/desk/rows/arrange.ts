@@ -147,8 +147,9 @@ function moved(
       if (source === undefined || !own.startsWith("="))
         return own === textOf(row, col) ? [] : [{ row, col, text: own }];
       const here = shifted(own, { row: source, col }, { row, col });
-      const followedHere = () => move && followed(here, { sheet: sheet.name, row }, move);
-      const text = move && from >= 0 ? carried(own, move) : (followedHere() ?? here);
+      const withMove =
+        move && (from >= 0 ? carried(own, move) : followed(here, { sheet: sheet.name, row }, move));
+      const text = withMove ?? here;
       return text === textOf(row, col) ? [] : [{ row, col, text }];
     }),
   );

@@ -1,4 +1,5 @@
 import { parseA1Ref, stringifyA1Ref, stringifyTokens, tokenize, tokenTypes } from "@borgar/fx/xlsx";
+import { sameName } from "../../cells";
 
 /** A row put into a list or taken out of it: what stood below goes a row down, or up. */
 export interface RowMove {
@@ -24,9 +25,10 @@ interface Spot {
  * is typed there, only what ended with the list ends with the new row.
  */
 export function followed(formula: string, at: Spot, move: RowMove): string | undefined {
-  const isWithin = isSame(at.sheet, move.sheet) && at.row >= move.top && at.row <= move.bottom;
-  const isEnd = new RegExp(`:\\$?[A-Z]{1,3}\\$${move.bottom + 1}(?!\\d)`, "i");
-  if (isWithin && (move.by < 0 || !isEnd.test(formula))) return undefined;
+  const isWithin = sameName(at.sheet, move.sheet) && at.row >= move.top && at.row <= move.bottom;
+  const endsWithList = () =>
+    new RegExp(`:\\$?[A-Z]{1,3}\\$${move.bottom + 1}(?!\\d)`, "i").test(formula);
+  if (isWithin && (move.by < 0 || !endsWithList())) return undefined;
   const text = rewritten(formula, at.sheet, move, isWithin);
   return text === formula ? undefined : text;
 }
@@ -47,7 +49,7 @@ function rewritten(formula: string, sheet: string, move: RowMove, endsOnly: bool
 function movedRef(text: string, sheet: string, move: RowMove, endsOnly: boolean): string {
   const ref = parseA1Ref(text);
   if (!ref || !("range" in ref) || ref.workbookName) return text;
-  if (!isSame(ref.sheetName || sheet, move.sheet)) return text;
+  if (!sameName(ref.sheetName || sheet, move.sheet)) return text;
   const { top, bottom, left = 0, right = Number.POSITIVE_INFINITY, $bottom } = ref.range;
   if (top == null || bottom == null) return text;
   if ((right ?? move.left) < move.left || (left ?? 0) > move.right) return text;
@@ -62,5 +64,3 @@ function movedRef(text: string, sheet: string, move: RowMove, endsOnly: boolean)
   const end = isToEnd ? bottom + Math.max(0, by) : moved(bottom) - Number(by < 0 && bottom === row);
   return stringifyA1Ref({ ...ref, range: { ...ref.range, top: moved(top), bottom: end } });
 }
-
-const isSame = (a: string, b: string) => a.toLowerCase() === b.toLowerCase();

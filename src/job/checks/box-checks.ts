@@ -1,9 +1,9 @@
 import { kept } from "../../cells";
 import { splitLabels } from "../../rules";
 import type { Job } from "../read";
-import { listed } from "../words";
+import { count, listed } from "../words";
 import { aboutRow } from "./about";
-import type { Check } from "./check";
+import type { Check, CheckContext } from "./check";
 
 /** Boxes whose check is too old, or missing, for the readings taken with them. */
 export const checkBoxDates: Check = (job, report, { today, byRow }) => {
@@ -12,11 +12,11 @@ export const checkBoxDates: Check = (job, report, { today, byRow }) => {
   const { table } = boxes;
   const about = aboutRow(table);
   const uses = new Map<number, number[]>();
-  const rowsUsed = byRow("rows of the openings in use", "fans", openingRows);
-  for (const [i, own] of rowsUsed.entries()) for (const r of own) kept(uses, r, () => []).push(i);
+  for (const [i, own] of rowsOfOpenings(byRow).entries())
+    for (const r of own) kept(uses, r, () => []).push(i);
   for (const [r, rows] of [...uses].sort(([a], [b]) => a - b)) {
     const checked = table.number("checked", r);
-    const readings = `${rows.length} fan${rows.length === 1 ? "" : "s"}`;
+    const readings = count(rows.length, "fan");
     if (table.gap("checked", r) === "blank") {
       report.at("box-unchecked", table, "checked", r, about(r), {
         what: "no check against a reference is recorded",
@@ -43,6 +43,9 @@ export const checkBoxDates: Check = (job, report, { today, byRow }) => {
 };
 
 /** Of each fan the rows of the Boxes sheet that list its openings. */
+export const rowsOfOpenings = (byRow: CheckContext["byRow"]) =>
+  byRow("rows of the openings in use", "fans", openingRows);
+
 function openingRows({ fans, boxes }: Job): (readonly number[])[] {
   return Array.from({ length: fans?.length ?? 0 }, (_, i) => {
     const labels = splitLabels(fans?.table.text("openings", i).toUpperCase() ?? "");

@@ -33,14 +33,8 @@ export class Circles {
     const open: Node[] = [];
     const enter = (spot: Spot) => {
       const index = this.nodes.size;
-      const node = {
-        spot,
-        reads: this.formulasReadBy(spot),
-        index,
-        low: index,
-        readsItself: false,
-      };
-      const entered: Node = { ...node, size: undefined };
+      const reads = this.formulasReadBy(spot);
+      const entered: Node = { spot, reads, index, low: index, size: undefined, readsItself: false };
       this.nodes.set(nameOf(spot), entered);
       path.push(entered);
       open.push(entered);

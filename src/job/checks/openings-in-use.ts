@@ -1,5 +1,5 @@
 import { shown } from "../../cells";
-import { OpeningsError, openingsNamed } from "../../rules";
+import { OpeningsError, openingsNamed, splitLabels } from "../../rules";
 import { convert } from "../../units";
 import { unitOf } from "../columns";
 import { restoredFormula } from "../mends";
@@ -45,11 +45,7 @@ export const checkOpeningsInUse = eachFan((fans, { boxes, settings }) => {
 
   /** Whether all openings are listed, and one's area has a formula without a stored value, which is told of. */
   function isUnstored(box: string, label: string): boolean {
-    const rows = boxes?.rows(box) ?? [];
-    const named = label.split("+").map((part) => part.trim().toLowerCase());
-    const own = named.map((each) =>
-      rows.find((r) => boxes?.table.text("opening", r).toLowerCase() === each),
-    );
+    const own = splitLabels(label).map((each) => rowOf(box, each));
     const lacks = (r: number) =>
       boxes?.table.raw("area", r) === null && boxes.table.hasFormula("area", r);
     return own.every((r) => r !== undefined) && own.some((r) => r !== undefined && lacks(r));
@@ -97,10 +93,13 @@ export const checkOpeningsInUse = eachFan((fans, { boxes, settings }) => {
       });
   }
 
+  function rowOf(box: string, label: string): number | undefined {
+    const own = label.toLowerCase();
+    return boxes?.rows(box).find((r) => boxes.table.text("opening", r).toLowerCase() === own);
+  }
+
   function isSizeOf(label: string, i: number, stored: number): boolean {
-    const row = boxes
-      ?.rows(table.text("box", i))
-      .find((r) => boxes.table.text("opening", r).toLowerCase() === label.toLowerCase());
+    const row = rowOf(table.text("box", i), label);
     return row !== undefined && near(stored, boxes?.table.number("size1", row) ?? Number.NaN, 1e-6);
   }
 });

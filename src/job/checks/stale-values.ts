@@ -40,17 +40,20 @@ export const checkStaleValues: Check = (job, report, { cells }) => {
         const stored = grid.value(row, col);
         const isStale = !agrees(stored, again.value);
         if (!isStale && !isCellError(stored)) continue;
-        const [cell, about] = [cellName(row, col), nameAt(job, grid.name, row, col)];
+        const tell = (kind: "formula-circular" | "value-stale", words: Words) => {
+          const about = nameAt(job, grid.name, row, col);
+          report.add(kind, grid.name, cellName(row, col), row, about, words);
+        };
         const circle = circles.sizeAt({ sheet: grid.name, row, col });
         if (circle > 0) {
-          report.add("formula-circular", grid.name, cell, row, about, inCircle(circle));
+          tell("formula-circular", inCircle(circle));
           continue;
         }
         const formula = grid.formula(row, col) ?? "";
         if (!isStale || volatile.test(formula) || !calculator.isKnownToAgree(formula)) continue;
         if (stored !== null && readsUnstored(job, calculator.precedents(grid.name, row, col)))
           continue;
-        report.add("value-stale", grid.name, cell, row, about, {
+        tell("value-stale", {
           what: toldApart(stored, again.value),
           effect: "Anyone who opens the file without recalculating reads the stored value.",
           mend: isCellError(stored)

@@ -1,15 +1,11 @@
 import { cellName, isoDay, significant } from "../../cells";
 import { findEdition } from "../../editions";
-import {
-  splitLabels,
-  usualConstant,
-  usualInterval,
-  usualRequirement,
-  usualWindow,
-} from "../../rules";
+import { usualConstant, usualInterval, usualRequirement, usualWindow } from "../../rules";
 import { underEdition } from "../comparing/under-edition";
 import type { FanRows, Job } from "../read";
-import type { Check } from "./check";
+import { count } from "../words";
+import { rowsOfOpenings } from "./box-checks";
+import type { Check, CheckContext } from "./check";
 import { latestOf, yearOf } from "./edition-day";
 
 /** A setting that lets more pass than the usual one does. */
@@ -26,16 +22,14 @@ interface Loose {
 const mostYears = 10;
 
 /** Settings that let more pass than the usual ones, with the fans that only they let pass. */
-export const checkUnusualSettings: Check = (job, report) => {
+export const checkUnusualSettings: Check = (job, report, { byRow }) => {
   const { fans } = job;
-  for (const { key, what, effect, isFan } of looseIn(job)) {
+  for (const { key, what, effect, isFan } of looseIn(job, byRow)) {
     const passed = rowsOf(fans).filter((i) => fans && isFan(fans, i)).length;
     tell(key, {
       what,
       effect:
-        passed === 0
-          ? "No fan is judged otherwise for it."
-          : `${effect(passed === 1 ? "1 fan" : `${passed} fans`)}.`,
+        passed === 0 ? "No fan is judged otherwise for it." : `${effect(count(passed, "fan"))}.`,
       mend: "Say on the sheet why this is right for the job, or set the usual value.",
     });
   }
@@ -51,7 +45,7 @@ export const checkUnusualSettings: Check = (job, report) => {
 const rowsOf = (fans: FanRows | undefined) =>
   Array.from({ length: fans?.length ?? 0 }, (_, i) => i);
 
-function looseIn({ settings, boxes }: Job): Loose[] {
+function looseIn({ settings, boxes }: Job, byRow: CheckContext["byRow"]): Loose[] {
   const { low, high, interval, constant, proofLimit, system } = settings;
   const set = (name: string, own: number, unit: string, usual: number) =>
     `the ${name} is set to ${significant(own)}${unit}; ${significant(usual)}${unit} is usual`;
@@ -81,11 +75,10 @@ function looseIn({ settings, boxes }: Job): Loose[] {
       effect: (n) =>
         `It lets ${n} pass that the usual one calls read too long after the check of the box`,
       isFan: (fans, i) => {
-        const labels = splitLabels(fans.table.text("openings", i).toUpperCase());
-        const days = (boxes?.rows(fans.table.text("box", i)) ?? [])
-          .filter((r) => labels.includes(boxes?.table.text("opening", r).toUpperCase() ?? ""))
-          .map((r) => fans.table.number("date", i) - (boxes?.table.number("checked", r) ?? 0));
-        return days.some((each) => each > usualInterval && each <= interval);
+        const days = rowsOfOpenings(byRow)[i]?.map(
+          (r) => fans.table.number("date", i) - (boxes?.table.number("checked", r) ?? 0),
+        );
+        return days?.some((each) => each > usualInterval && each <= interval) === true;
       },
     },
     proofLimit > usualRequirement && {
@@ -126,9 +119,9 @@ function oldEdition(job: Job) {
   const turned = rows.reduce((sum, row) => sum + row.turnsShort.length + row.turnsMet.length, 0);
   const unlike = rows
     .filter(({ change }) => change === "unlike")
-    .reduce((sum, { count }) => sum + count, 0);
+    .reduce((sum, row) => sum + row.count, 0);
   const both = [
-    `${turned === 0 ? "no verdict" : turned === 1 ? "1 verdict" : `${turned} verdicts`} would turn`,
+    `${turned === 0 ? "no verdict" : count(turned, "verdict")} would turn`,
     ...(unlike > 0 ? [`${unlike} fans or dwellings have a rate in only one of the two`] : []),
   ];
   return {

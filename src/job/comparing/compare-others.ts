@@ -1,4 +1,4 @@
-import { cellName, maxCols } from "../../cells";
+import { cellName, maxCols, sameName } from "../../cells";
 import { acceptedSheetTitle } from "../accepting";
 import { jobTitle, layouts } from "../columns";
 import { fitSheetTitle } from "../fit";
@@ -16,10 +16,9 @@ const toldOtherwise = [jobTitle, fitSheetTitle, acceptedSheetTitle];
  * wherever those moved. In a job what was typed and formulas alone: results there only follow.
  */
 export function compareOthers(before: Job, after: Job, isJob: boolean): Change[] {
-  const isSame = (a: string, b: string) => a.toLowerCase() === b.toLowerCase();
   return after.file.sheets.flatMap((now) => {
-    const old = before.file.sheets.find(({ name }) => isSame(name, now.name));
-    if (!old || (isJob && toldOtherwise.some((name) => isSame(name, now.name)))) return [];
+    const old = before.file.sheets.find(({ name }) => sameName(name, now.name));
+    if (!old || (isJob && toldOtherwise.some((name) => sameName(name, now.name)))) return [];
     const changes = new OtherCells(old, now, before, after).changes();
     return isJob ? changes.filter(({ kind }) => kind !== "result") : changes;
   });

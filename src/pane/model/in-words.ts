@@ -1,4 +1,5 @@
 import { fixed, significant } from "../../cells";
+import { asSentence } from "../../job";
 
 /** Below this, what is left of a number is the rounding of its parts. */
 const nothing = 1e-9;
@@ -28,5 +29,5 @@ export function signedPercent(value: number): string {
 export function sentenceOf(problem: unknown): string {
   const text = problem instanceof Error ? problem.message : String(problem);
   if (text === "no edition") return "Name an edition on the Job sheet, such as IRC-2021.";
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}.`.replace(/\.\.$/, ".");
+  return asSentence(text).replace(/\.\.$/, ".");
 }

@@ -1,4 +1,4 @@
-import { cellName, InputError } from "../../cells";
+import { cellName, grouped, InputError } from "../../cells";
 import type { Brought } from "../../field";
 import { readJob } from "../../job";
 import { count } from "../model/announce";
@@ -32,9 +32,7 @@ export function readFieldCopy(session: Session, file: File): Promise<void> {
 /** Writes values of the field copy into the job, sheet by sheet, and checks again. */
 export async function placeReadings(session: Session, values: readonly Brought[]): Promise<void> {
   await session.further("Writing", async ({ host, reading, set }) => {
-    const bySheet = new Map<string, Brought[]>();
-    for (const value of values)
-      bySheet.set(value.sheet, [...(bySheet.get(value.sheet) ?? []), value]);
+    const bySheet = grouped(values, ({ sheet }) => sheet);
     const done: Undoable[] = [];
     try {
       for (const [sheet, own] of bySheet) {

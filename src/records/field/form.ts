@@ -1,3 +1,4 @@
+import { kept } from "../../cells";
 import { type Job, plainName, unitOf } from "../../job";
 import { looks } from "../looks";
 import type { Look, SheetPlan } from "../plan";
@@ -72,12 +73,10 @@ export function readingForm(job: Job): SheetPlan {
 /** The dwellings as they are listed, then those that only fans name, each with its fan rows. */
 function walk({ fans, tables }: Job): { name: string; fans: number[] }[] {
   const stops = new Map<string, { name: string; fans: number[] }>();
-  for (const name of tables.dwellings?.texts("dwelling") ?? [])
-    if (!stops.has(plainName(name))) stops.set(plainName(name), { name, fans: [] });
+  const stopAt = (name: string) => kept(stops, plainName(name), () => ({ name, fans: [] }));
+  for (const name of tables.dwellings?.texts("dwelling") ?? []) stopAt(name);
   for (let i = 0; i < (fans?.length ?? 0); i++) {
-    const name = fans?.table.text("dwelling", i) ?? "";
-    const stop = stops.get(plainName(name)) ?? { name, fans: [] };
-    stops.set(plainName(name), stop);
+    const stop = stopAt(fans?.table.text("dwelling", i) ?? "");
     if (!fans?.isAbsent(i)) stop.fans.push(i);
   }
   return [...stops.values()].filter((stop) => stop.fans.length > 0);

@@ -1,4 +1,4 @@
-import { isoDay } from "../../cells";
+import { grouped, isoDay } from "../../cells";
 import { type Finding, findingKinds, isFault, isOpen, type Job, severities } from "../../job";
 import { looks } from "../looks";
 import type { PlanRows } from "../plan-rows";
@@ -19,10 +19,11 @@ export function addFindingsByKind(rows: PlanRows, findings: readonly Finding[]):
 
 function addKinds(rows: PlanRows, title: string, open: readonly Finding[]): void {
   rows.section(title);
-  const kinds = [...new Set(open.map(({ kind }) => kind))].map((kind) => {
-    const own = open.filter((finding) => finding.kind === kind);
-    return { title: findingKinds[kind].title, severity: (own[0] as Finding).severity, own };
-  });
+  const kinds = [...grouped(open, ({ kind }) => kind)].map(([kind, own]) => ({
+    title: findingKinds[kind].title,
+    severity: (own[0] as Finding).severity,
+    own,
+  }));
   kinds.sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
   rows.table(kinds, [
     ["Kind", 4, looks.cell, ({ title }) => title],

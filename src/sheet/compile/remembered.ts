@@ -11,9 +11,10 @@ const usefulShare = 0.2;
 type Branch<V> = Map<unknown, Branch<V> | V>;
 
 /**
- * Results of one function call in a formula, by its arguments, or of a formula by what it reads. Our functions give the same for the
- * same arguments, and a sheet asks them the same few things over and over: one room and duty, one
- * set of openings. A fixed range counts as the same until a value in it changes.
+ * Results of one function call in a formula, by its arguments, or of a formula by what it reads. Our
+ * functions give the same for the same arguments, and a sheet asks them the same few things over and
+ * over: one room and duty, one set of openings. A fixed range counts as the same until a value in it
+ * changes.
  */
 export class Remembered<V> {
   private root: Branch<V> = new Map();

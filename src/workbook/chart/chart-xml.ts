@@ -33,10 +33,7 @@ export function chartXml(spec: ChartSpec, data: readonly SeriesData[], dialect: 
     axisXml(spec.y, "l", "100002", "100001"),
     "<c:spPr><a:noFill/></c:spPr>",
   ].join("");
-  const legendXml =
-    legend === "none"
-      ? ""
-      : `<c:legend><c:legendPos val="${legend === "right" ? "r" : "b"}"/><c:overlay val="0"/></c:legend>`;
+  const legendXml = `<c:legend><c:legendPos val="${legend === "right" ? "r" : "b"}"/><c:overlay val="0"/></c:legend>`;
   return [
     '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n',
     `<c:chartSpace xmlns:c="${dialect.chart}" xmlns:a="${dialect.drawing}" xmlns:r="${dialect.relationships}">`,

@@ -28,5 +28,5 @@ export interface ChartSpec {
   readonly series: readonly ChartSeries[];
   readonly x: ChartAxis;
   readonly y: ChartAxis;
-  readonly legend?: "bottom" | "right" | "none" | undefined;
+  readonly legend?: "bottom" | "right" | undefined;
 }

@@ -3,10 +3,10 @@ import type { BoxFace, PlacedHole } from "../../../job";
 import { chart, useChartColours } from "../../parts/chart-colours";
 import { useShared } from "../../parts/styles";
 import { useWidth } from "../../parts/use-width";
+import { Hole } from "./hole";
 
 const useStyles = makeStyles({
   face: { fill: chart.paper, stroke: chart.ink, strokeWidth: "1.25px" },
-  hole: { fill: chart.hole, stroke: chart.ink, strokeWidth: "1.25px" },
   label: {
     fill: chart.ink,
     fontSize: tokens.fontSizeBase200,
@@ -50,14 +50,7 @@ export function FaceDrawing({ face, holes, shape, middles, unit }: FaceDrawingPr
             const side = size * scale;
             return (
               <g key={`${x} ${y}`}>
-                <rect
-                  className={styles.hole}
-                  x={across - side / 2}
-                  y={down - side / 2}
-                  width={side}
-                  height={side}
-                  rx={shape === "round" ? side / 2 : 0}
-                />
+                <Hole isRound={shape === "round"} x={across} y={down} width={side} height={side} />
                 <text className={styles.label} x={across} y={down}>
                   {opening}
                 </text>

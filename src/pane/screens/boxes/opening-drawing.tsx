@@ -2,13 +2,9 @@ import { makeStyles, tokens } from "@fluentui/react-components";
 import type { OpeningView } from "../../model/boxes-view";
 import { chart, useChartColours } from "../../parts/chart-colours";
 import { useWidth } from "../../parts/use-width";
+import { Hole } from "./hole";
 
 const useStyles = makeStyles({
-  hole: {
-    fill: chart.hole,
-    stroke: chart.ink,
-    strokeWidth: "1.25px",
-  },
   label: {
     fill: chart.ink,
     fontSize: tokens.fontSizeBase200,
@@ -44,17 +40,7 @@ export function OpeningDrawing({ openings }: { openings: readonly OpeningView[] 
             return (
               // biome-ignore lint/suspicious/noArrayIndexKey: a label may stand twice on a box
               <g key={i}>
-                {opening.shape === "round" ? (
-                  <circle className={styles.hole} cx={x} cy={middle} r={w / 2} />
-                ) : (
-                  <rect
-                    className={styles.hole}
-                    x={x - w / 2}
-                    y={middle - h / 2}
-                    width={w}
-                    height={h}
-                  />
-                )}
+                <Hole isRound={opening.shape === "round"} x={x} y={middle} width={w} height={h} />
                 <text className={styles.label} x={x} y={high * scale + 17}>
                   {opening.label}
                 </text>

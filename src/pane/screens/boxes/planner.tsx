@@ -1,5 +1,6 @@
 import { Button, Field, Input } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
+import { sameName } from "../../../cells";
 import { type BoxFace, flowUnit, gapsBetween, type OpeningPlan, type Settings } from "../../../job";
 import { count } from "../../model/announce";
 import { type PlanWish, planFor, steps, usualWish } from "../../model/cutting-list";
@@ -25,8 +26,7 @@ export function Planner({ settings, taken }: PlannerProps) {
   const shared = useShared();
   const { session, state } = useSession();
   const [wish, setWish] = useState<PlanWish>(usualWish[settings.system]);
-  const isTaken = (name: string) =>
-    taken.some((box) => box.toLowerCase() === name.trim().toLowerCase());
+  const isTaken = (name: string) => taken.some((box) => sameName(box, name.trim()));
   const freeName = (from: number): string =>
     isTaken(`Box ${from}`) ? freeName(from + 1) : `Box ${from}`;
   const [name, setName] = useState(() => freeName(taken.length + 1));
