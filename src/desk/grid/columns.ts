@@ -5,13 +5,15 @@ import type { SheetInfo } from "../host";
 import { CellEditor } from "./cell-editor";
 import { CellView } from "./cell-view";
 import type { Line } from "./line";
+import { cellPadding } from "./theme";
 
 /** Column of the row numbers. */
 const numbersId = "row";
 
-/** Width of a digit and the space around the text of a cell, px. */
-const digit = 7.5;
-const padding = 7;
+/** Width of a digit in the widest usual letters, px. */
+const digit = 8;
+/** The space around the text of a cell, with its line, px. */
+export const padding = 2 * cellPadding + 1;
 const narrowest = 24;
 const widest = 480;
 

@@ -1,5 +1,5 @@
 import type { Desk } from "../desk";
-import { columnWidth } from "./columns";
+import { columnWidth, padding } from "./columns";
 import type { Line } from "./line";
 import { rowHeight } from "./theme";
 
@@ -19,7 +19,7 @@ export function lineHeight(desk: Desk, line: Line | undefined, isFrozen: boolean
   let lines = 1;
   for (let col = 0; col < sheet.colCount; col++) {
     if (sheet.hiddenCols.has(col) || !book.styleAt(sheet.name, line.row, col).wrap) continue;
-    const room = Math.floor((columnWidth(sheet, col) - 13) / letter);
+    const room = Math.floor((columnWidth(sheet, col) - padding) / letter);
     lines = Math.max(lines, linesOf(book.text(sheet.name, line.row, col), room));
   }
   return rowHeight + (Math.min(mostLines, lines) - 1) * lineOfText;

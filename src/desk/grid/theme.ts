@@ -2,6 +2,9 @@ import { themeQuartz } from "ag-grid-community";
 
 export const rowHeight = 26;
 
+/** Left and right of the text of a cell, px. */
+export const cellPadding = 6;
+
 /** The grid in the colours of the page, whichever theme is on. */
 export const gridTheme = themeQuartz.withParams({
   backgroundColor: "var(--desk-ground)",
@@ -16,7 +19,7 @@ export const gridTheme = themeQuartz.withParams({
   rowHeight,
   fontFamily: "inherit",
   fontSize: 13,
-  cellHorizontalPadding: 6,
+  cellHorizontalPadding: cellPadding,
   columnBorder: "solid 1px var(--desk-line)",
   rowBorder: "solid 1px var(--desk-line)",
   headerColumnBorder: "solid 1px var(--desk-line)",
